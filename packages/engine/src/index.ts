@@ -1,0 +1,1 @@
+export { type LinearLimits, solveLinear } from "./solveLinear.ts";

@@ -1,0 +1,232 @@
+/**
+ * The rules of the house: which file may import which, and what the library may never reach for.
+ *
+ * `checkHouse(root)` reads every TypeScript source below `root` and gives one sentence for each breach.
+ * Run as a script it checks this repository, prints the breaches and fails where there is one.
+ */
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { dirname, join, posix } from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseSync, Visitor } from "oxc-parser";
+
+/** Folders of the library in order; each imports only from itself and from those before it. */
+const FOLDERS = ["quantity", "food", "intake", "price", "dish", "stores", "safety", "menu", "work", "kitchen", "sheet"];
+
+/** Folders that never import each other although the order would allow it. */
+const APART = [["work", "menu"]];
+
+/** A checker shares nothing with what it checks but the files that state the question and the answer. */
+const CHECKERS = [
+  { folder: "menu", contract: ["problem.ts", "plan.ts"] },
+  { folder: "work", contract: ["problem.ts", "plan.ts"] },
+];
+
+const LIBRARY = "packages/halfloaf/src/";
+const LIBRARY_PACKAGES = ["valibot"];
+const SOLVERS = ["highs"];
+const SOLVER_HOME = "packages/engine/";
+
+/** What would tie the library to a clock, to chance, to a platform or to a place that outlives a call. */
+const BANNED_GLOBALS = new Set([
+  "Date",
+  "performance",
+  "process",
+  "globalThis",
+  "window",
+  "self",
+  "document",
+  "navigator",
+  "fetch",
+  "console",
+  "localStorage",
+  "sessionStorage",
+  "indexedDB",
+  "crypto",
+  "setTimeout",
+  "setInterval",
+  "setImmediate",
+  "clearTimeout",
+  "clearInterval",
+  "queueMicrotask",
+  "require",
+  "eval",
+  "Function",
+]);
+const BANNED_MEMBERS = new Set(["Math.random", "Temporal.Now"]);
+
+/** All breaches of the rules in the sources below `root`, each as "file:line rule". */
+export function checkHouse(root) {
+  const files = new Map(listSources(root).map((path) => [path, readSource(root, path)]));
+  const breaches = [];
+  for (const [path, source] of files) {
+    for (const error of source.errors) breaches.push(`${path} cannot be read: ${error}`);
+    for (const { line, specifier } of source.imports) {
+      for (const rule of judgeImport(path, specifier, files, root)) breaches.push(`${path}:${line} ${rule}`);
+    }
+    if (isLibrary(path)) for (const { line, name } of source.globals) breaches.push(`${path}:${line} uses ${name}`);
+  }
+  return [...breaches, ...findCycles(files)];
+}
+
+function listSources(root, folder = "") {
+  return readdirSync(join(root, folder), { withFileTypes: true })
+    .flatMap((entry) => {
+      if (entry.name === "node_modules" || entry.name === "dist" || entry.name.startsWith(".")) return [];
+      const path = posix.join(folder, entry.name);
+      if (entry.isDirectory()) return listSources(root, path);
+      return /\.tsx?$/.test(path) && !path.endsWith(".d.ts") ? [path] : [];
+    })
+    .sort();
+}
+
+function readSource(root, path) {
+  const text = readFileSync(join(root, path), "utf8");
+  const { program, module, errors } = parseSync(path, text);
+  const lineAt = (offset) => text.slice(0, offset).split("\n").length;
+  const imports = [];
+  const note = (offset, specifier) => imports.push({ line: lineAt(offset), specifier });
+  for (const each of module.staticImports) note(each.start, each.moduleRequest.value);
+  for (const { start, entries } of module.staticExports) {
+    const from = entries.find(({ moduleRequest }) => moduleRequest)?.moduleRequest;
+    if (from) note(start, from.value);
+  }
+  const globals = [];
+  new Visitor({
+    ImportExpression({ start, source }) {
+      note(start, source.type === "Literal" ? String(source.value) : "(a computed path)");
+    },
+    TSImportType({ start, source }) {
+      note(start, source.value);
+    },
+    ...collectGlobals((offset, name) => globals.push({ line: lineAt(offset), name })),
+  }).visit(program);
+  return { imports, globals, errors: errors.map(({ message }) => message) };
+}
+
+/** Visitors that report each banned name where it is a value or a type, not where it is the name of a property. */
+function collectGlobals(report) {
+  const names = new Set();
+  const skip = (node) => node && names.add(node);
+  return {
+    MemberExpression({ start, object, property, computed }) {
+      if (!computed) skip(property);
+      const key = computed ? property.value : property.name;
+      const name = `${object.name}.${key}`;
+      if (BANNED_MEMBERS.has(name)) report(start, name);
+    },
+    Property({ key, computed }) {
+      if (!computed) skip(key);
+    },
+    PropertyDefinition: ({ key, computed }) => computed || skip(key),
+    MethodDefinition: ({ key, computed }) => computed || skip(key),
+    TSPropertySignature: ({ key, computed }) => computed || skip(key),
+    TSMethodSignature: ({ key, computed }) => computed || skip(key),
+    ImportSpecifier: ({ imported }) => skip(imported),
+    Identifier(node) {
+      if (!names.has(node) && BANNED_GLOBALS.has(node.name)) report(node.start, node.name);
+    },
+  };
+}
+
+/** True for the library's own code; its tests may use what tests need. */
+function isLibrary(path) {
+  return path.startsWith(LIBRARY) && !isTest(path);
+}
+
+function isTest(path) {
+  return /\.(test|testing)\.tsx?$/.test(path);
+}
+
+function* judgeImport(path, specifier, files, root) {
+  if (specifier.startsWith(".")) {
+    const target = posix.join(posix.dirname(path), specifier);
+    const file = target.split("?")[0];
+    if (!files.has(file) && !existsSync(join(root, file))) {
+      yield `imports "${specifier}", which is no file (write the ending .ts out)`;
+    } else if (findWorkspace(root, path) !== findWorkspace(root, file)) {
+      yield `imports "${specifier}" out of its workspace (name the package instead)`;
+    } else if (isLibrary(path)) {
+      if (isTest(file)) yield `imports the test "${specifier}"`;
+      yield* judgeFolder(path.slice(LIBRARY.length), file.slice(LIBRARY.length));
+    }
+    return;
+  }
+  const name = specifier
+    .split("/")
+    .slice(0, specifier.startsWith("@") ? 2 : 1)
+    .join("/");
+  if (isLibrary(path) && !LIBRARY_PACKAGES.includes(name)) yield `imports "${specifier}": the library has no such part`;
+  if (SOLVERS.includes(name) && !path.startsWith(SOLVER_HOME))
+    yield `imports "${specifier}", which only the engine knows`;
+}
+
+/** The nearest folder above that is a package of its own. */
+function findWorkspace(root, path) {
+  let folder = posix.dirname(path);
+  while (folder !== "." && !existsSync(join(root, folder, "package.json"))) folder = posix.dirname(folder);
+  return folder;
+}
+
+function* judgeFolder(from, to) {
+  const [fromFolder, toFolder] = [from, to].map((path) => path.split("/")[0]);
+  const [fromAt, toAt] = [fromFolder, toFolder].map((folder) => FOLDERS.indexOf(folder));
+  if (fromAt < 0) yield `stands in "${fromFolder}", which is no folder of the library`;
+  else if (toAt < 0) yield `imports "${to}", which stands in no folder of the library`;
+  else if (toAt > fromAt) yield `imports "${to}", but ${fromFolder} comes before ${toFolder}`;
+  if (APART.some(([a, b]) => a === fromFolder && b === toFolder))
+    yield `imports "${to}": ${fromFolder} and ${toFolder} stay apart`;
+  for (const { folder, contract } of CHECKERS) yield* judgeChecker(folder, contract, from, to);
+}
+
+function* judgeChecker(folder, contract, from, to) {
+  const contracts = contract.map((name) => `${folder}/${name}`);
+  const isIn = (path) => path.startsWith(`${folder}/check/`);
+  if (!to.startsWith(`${folder}/`)) return;
+  if (isIn(from) && !isIn(to) && !contracts.includes(to)) {
+    yield `imports "${to}", but a checker takes only ${contracts.join(" and ")} from ${folder}`;
+  }
+  if (from.startsWith(`${folder}/`) && !isIn(from) && isIn(to))
+    yield `imports "${to}", but what is checked may not use its checker`;
+  if (contracts.includes(from) && !contracts.includes(to)) {
+    yield `imports "${to}", but the checker would then share code with what it checks`;
+  }
+}
+
+/** One sentence for each group of files that import each other in a ring (Tarjan 1972, SIAM J. Comput. 1, 146-160). */
+function findCycles(files) {
+  const targets = (path) =>
+    files
+      .get(path)
+      .imports.filter(({ specifier }) => specifier.startsWith("."))
+      .map(({ specifier }) => posix.join(posix.dirname(path), specifier))
+      .filter((target) => files.has(target));
+  const order = new Map();
+  const low = new Map();
+  const stack = [];
+  const cycles = [];
+  const visit = (path) => {
+    order.set(path, order.size);
+    low.set(path, order.get(path));
+    stack.push(path);
+    for (const target of targets(path)) {
+      if (!order.has(target)) visit(target);
+      if (stack.includes(target)) low.set(path, Math.min(low.get(path), low.get(target)));
+    }
+    if (low.get(path) !== order.get(path)) return;
+    const group = stack.splice(stack.indexOf(path));
+    if (group.length > 1 || targets(path).includes(path))
+      cycles.push(`${group.sort().join(", ")} import each other in a ring`);
+  };
+  for (const path of files.keys()) if (!order.has(path)) visit(path);
+  return cycles;
+}
+
+const self = fileURLToPath(import.meta.url);
+if (process.argv[1] === self) {
+  const breaches = checkHouse(dirname(dirname(self)));
+  for (const breach of breaches) console.error(breach);
+  console.log(
+    breaches.length === 0 ? "Every import stands." : `${breaches.length} breaches of the rules of the house.`,
+  );
+  process.exitCode = breaches.length === 0 ? 0 : 1;
+}

@@ -1,0 +1,14 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    include: [
+      "packages/**/*.test.ts",
+      "apps/**/*.test.ts",
+      "data/**/*.test.ts",
+      "checks/**/*.test.ts",
+      "scripts/**/*.test.mjs",
+    ],
+    testTimeout: 30_000,
+  },
+});
