@@ -1,0 +1,24 @@
+export {
+  DIETS,
+  type EnergyFactors,
+  EU_ALLERGENS,
+  FOOD_GROUPS,
+  type Food,
+  FoodFacts,
+  HYGIENE_CLASSES,
+  Id,
+  PLACES,
+  type Place,
+  US_ALLERGENS,
+} from "./food.ts";
+export { type FoodTable, type FoodTableFile, parseFoodTable } from "./foodTable.ts";
+export {
+  edibleFromPurchased,
+  type MassBounds,
+  type MassOfAmount,
+  massOfAmount,
+  purchasedFromEdible,
+  type UnknownMass,
+} from "./measure.ts";
+export { type Composition, NUTRIENT_NAMES, NUTRIENTS, type Nutrient } from "./nutrient.ts";
+export { type CompositionRow, parseComposition } from "./parseComposition.ts";
