@@ -1,0 +1,50 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
+/** One file of starter foods: composition rows as text, facts as read from JSON, neither checked yet. */
+export interface StarterFoods {
+  readonly name: string;
+  readonly csv: string;
+  readonly facts: unknown;
+}
+
+/** One JSON file by its name without the ending; what it holds is not checked yet. */
+export interface StarterFile {
+  readonly name: string;
+  readonly content: unknown;
+}
+
+/** The starter foods, one entry a file, in the order of their names. Throws where a file cannot be read. */
+export function loadStarterFoods(): StarterFoods[] {
+  return listNames("foods", ".csv").map((name) => ({
+    name,
+    csv: readText("foods", `${name}.csv`),
+    facts: JSON.parse(readText("foods", `${name}.json`)),
+  }));
+}
+
+/** The starter dishes, one entry a file, in the order of their names. Throws where a file cannot be read. */
+export function loadStarterDishes(): StarterFile[] {
+  return loadFolder("dishes");
+}
+
+/** The demo kitchens, one entry a file, in the order of their names. Throws where a file cannot be read. */
+export function loadDemoKitchens(): StarterFile[] {
+  return loadFolder("kitchens");
+}
+
+function loadFolder(folder: string): StarterFile[] {
+  return listNames(folder, ".json").map((name) => ({ name, content: JSON.parse(readText(folder, `${name}.json`)) }));
+}
+
+/** Names without their ending; sorted, since the order of a folder differs between systems. */
+function listNames(folder: string, ending: string): string[] {
+  return readdirSync(fileURLToPath(new URL(`../${folder}/`, import.meta.url)))
+    .filter((name) => name.endsWith(ending))
+    .map((name) => name.slice(0, -ending.length))
+    .sort();
+}
+
+function readText(folder: string, file: string): string {
+  return readFileSync(new URL(`../${folder}/${file}`, import.meta.url), "utf8");
+}
