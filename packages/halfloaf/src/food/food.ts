@@ -5,19 +5,59 @@ import type { Composition } from "./nutrient.ts";
 export const Id = v.pipe(v.string(), v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case words joined by hyphens"));
 
 export const FOOD_GROUPS = [
-  "grain", "flour", "bread", "pasta", "pulse", "soya", "nut", "fat", "sauce", "vegetable", "herb", "spice",
-  "fruit", "dairy", "egg", "poultry", "meat", "fish", "sweet", "leavening", "snack", "drink",
+  "grain",
+  "flour",
+  "bread",
+  "pasta",
+  "pulse",
+  "soya",
+  "nut",
+  "fat",
+  "sauce",
+  "vegetable",
+  "herb",
+  "spice",
+  "fruit",
+  "dairy",
+  "egg",
+  "poultry",
+  "meat",
+  "fish",
+  "sweet",
+  "leavening",
+  "snack",
+  "drink",
 ] as const;
 
 /** The 14 allergens of Regulation (EU) 1169/2011, Annex II, in its order. */
 export const EU_ALLERGENS = [
-  "gluten", "crustaceans", "eggs", "fish", "peanuts", "soybeans", "milk", "nuts", "celery", "mustard", "sesame",
-  "sulphites", "lupin", "molluscs",
+  "gluten",
+  "crustaceans",
+  "eggs",
+  "fish",
+  "peanuts",
+  "soybeans",
+  "milk",
+  "nuts",
+  "celery",
+  "mustard",
+  "sesame",
+  "sulphites",
+  "lupin",
+  "molluscs",
 ] as const;
 
 /** The 9 major allergens of US law (FALCPA 2004, FASTER Act 2021). */
 export const US_ALLERGENS = [
-  "milk", "eggs", "fish", "crustacean-shellfish", "tree-nuts", "peanuts", "wheat", "soybeans", "sesame",
+  "milk",
+  "eggs",
+  "fish",
+  "crustacean-shellfish",
+  "tree-nuts",
+  "peanuts",
+  "wheat",
+  "soybeans",
+  "sesame",
 ] as const;
 
 /** How a food must be handled before it is cooked; decides the order of work on one board. */
@@ -48,7 +88,10 @@ export const FoodFacts = v.strictObject({
   id: Id,
   group: v.picklist(FOOD_GROUPS),
   /** First of each list is the name shown; the others are found by search. */
-  names: v.strictObject({ british: v.pipe(v.array(text), v.minLength(1)), american: v.pipe(v.array(text), v.minLength(1)) }),
+  names: v.strictObject({
+    british: v.pipe(v.array(text), v.minLength(1)),
+    american: v.pipe(v.array(text), v.minLength(1)),
+  }),
   diet: v.picklist(DIETS),
   /** True where the food counts towards the 400 g of vegetables and fruit (not starchy roots). */
   vegetableOrFruit: v.optional(v.boolean(), false),

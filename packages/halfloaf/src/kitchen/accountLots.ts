@@ -1,0 +1,133 @@
+import type { MenuPlan, MenuProblem } from "../menu/index.ts";
+import { priceOfCount } from "../price/index.ts";
+import { splitByLargestRemainder } from "../quantity/index.ts";
+import type { KitchenProblem } from "./toMenuProblem.ts";
+
+/** One lot through the plan: its grams and its cost, and how both were split over its movements. */
+export interface LotThrough {
+  readonly id: string;
+  readonly food: number;
+  readonly from: "stores" | "bought";
+  readonly massG: number;
+  readonly costMinor: number;
+  /** Day it is first used, where that opens it; a lot opened before has none. */
+  readonly openedDay?: number;
+  /** Last day it may be used. */
+  readonly lastDay: number;
+  /** Grams and cost for each batch, in the order of the plan's uses. */
+  readonly uses: readonly { readonly batch: number; readonly massG: number; readonly costMinor: number }[];
+  readonly wastedG: number;
+  readonly wastedMinor: number;
+  readonly leftG: number;
+  readonly leftMinor: number;
+}
+
+const DUST_G = 1e-4;
+
+/** Cost of each copy of each purchase: what the till says for all of them, split so that the parts add up. */
+function copyCosts(kitchen: KitchenProblem, plan: MenuPlan): number[][] {
+  return plan.purchases.map(({ pack, count }) => {
+    const facts = kitchen.packs[pack];
+    if (!facts) throw new RangeError(`a purchase names pack ${pack}, which is none of the problem's`);
+    return splitByLargestRemainder(
+      priceOfCount(facts, count),
+      Array.from({ length: count }, () => 1),
+    );
+  });
+}
+
+function batchDay(problem: MenuProblem, plan: MenuPlan, batch: number): number {
+  const first = plan.batches[batch]?.sittings[0];
+  return (first === undefined ? undefined : problem.sittings[first]?.day) ?? 0;
+}
+
+interface OpenLot {
+  readonly id: string;
+  readonly food: number;
+  readonly from: "stores" | "bought";
+  readonly massG: number;
+  readonly costMinor: number;
+  readonly keepsDay: number;
+  readonly openedDays: number;
+  readonly wasOpened: boolean;
+}
+
+/** Lots in the order of stores, then purchases; each with the key by which uses name it. */
+function listLots(kitchen: KitchenProblem, plan: MenuPlan): Map<string, OpenLot> {
+  const { problem } = kitchen;
+  const lots = new Map<string, OpenLot>();
+  problem.lots.forEach((menu, at) => {
+    const lot = kitchen.lots[at];
+    if (!lot) return;
+    lots.set(`stock ${at}`, {
+      id: lot.id,
+      food: menu.food,
+      from: "stores",
+      massG: menu.massG,
+      costMinor: lot.costMinor,
+      keepsDay: menu.lastDay,
+      openedDays: problem.foods[menu.food]?.openedDays ?? 0,
+      wasOpened: menu.opened,
+    });
+  });
+  const costs = copyCosts(kitchen, plan);
+  plan.purchases.forEach(({ trip, pack, count }, purchase) => {
+    const menu = problem.packs[pack];
+    const made = problem.trips[trip];
+    const facts = kitchen.packs[pack];
+    if (!menu || !made || !facts) return;
+    const food = problem.foods[menu.food];
+    for (let copy = 0; copy < count; copy++) {
+      lots.set(`bought ${purchase} ${copy}`, {
+        id: `${facts.id}-day-${made.day + 1}-${copy + 1}`,
+        food: menu.food,
+        from: "bought",
+        massG: menu.massG,
+        costMinor: costs[purchase]?.[copy] ?? 0,
+        keepsDay: made.day + (menu.unopenedDays ?? food?.unopenedDays ?? 0),
+        openedDays: menu.openedDays ?? food?.openedDays ?? 0,
+        wasOpened: false,
+      });
+    }
+  });
+  return lots;
+}
+
+/**
+ * Follows every lot of a plan from the stores or the till to plates, waste and carry-over. The cost of a lot is
+ * split over its movements by mass with largest remainders, so that the parts add up to the smallest coin.
+ */
+export function accountLots(kitchen: KitchenProblem, plan: MenuPlan): LotThrough[] {
+  const { problem } = kitchen;
+  const usesOf = new Map<string, { batch: number; massG: number }[]>();
+  for (const { lot, batch, massG } of plan.uses) {
+    const key = "stock" in lot ? `stock ${lot.stock}` : `bought ${lot.purchase} ${lot.copy}`;
+    usesOf.set(key, [...(usesOf.get(key) ?? []), { batch, massG }]);
+  }
+  return [...listLots(kitchen, plan)].map(([key, lot]) => {
+    const uses = usesOf.get(key) ?? [];
+    const openedDay =
+      uses.length > 0 ? Math.min(...uses.map(({ batch }) => batchDay(problem, plan, batch))) : undefined;
+    const opens = openedDay !== undefined && !lot.wasOpened;
+    const lastDay = opens ? Math.min(lot.keepsDay, openedDay + lot.openedDays) : lot.keepsDay;
+    const rest = lot.massG - uses.reduce((sum, use) => sum + use.massG, 0);
+    const restG = rest < DUST_G ? 0 : rest;
+    const wasted = lastDay < problem.days - 1 ? restG : 0;
+    const left = restG - wasted;
+    const parts = splitByLargestRemainder(lot.costMinor, [...uses.map((use) => use.massG), wasted, left]);
+    return {
+      id: lot.id,
+      food: lot.food,
+      from: lot.from,
+      massG: lot.massG,
+      costMinor: lot.costMinor,
+      ...(opens && { openedDay }),
+      lastDay,
+      uses: uses.map((use, i) => ({ ...use, costMinor: parts[i] as number })),
+      wastedG: wasted,
+      wastedMinor: parts[uses.length] as number,
+      leftG: left,
+      leftMinor: parts[uses.length + 1] as number,
+    };
+  });
+}

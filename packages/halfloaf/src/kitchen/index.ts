@@ -1,0 +1,11 @@
+export { accountLots, type LotThrough } from "./accountLots.ts";
+export { checkKitchen, parseKitchen } from "./checkKitchen.ts";
+export { type DatedSitting, datedSittings, type SittingKind } from "./datedSittings.ts";
+export { type EaterShare, eaterShares, STANDARD_DAY_KJ } from "./eaterShares.ts";
+export { type FittedDish, fitDish, takesFood, type Unfit } from "./fitDish.ts";
+export { type FoodLife, foodLife } from "./foodLife.ts";
+export { Eater, Kit, Kitchen, Limits, WeeklySitting, Worth } from "./kitchen.ts";
+export { parseTables, type TableFiles, type Tables, withOwnDishes } from "./tables.ts";
+export { type KitchenProblem, PLANNED_COMPONENTS, toMenuProblem } from "./toMenuProblem.ts";
+export { toWeekPlan } from "./toWeekPlan.ts";
+export { WeekPlan } from "./weekPlan.ts";

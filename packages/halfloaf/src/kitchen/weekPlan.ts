@@ -1,0 +1,159 @@
+import * as v from "valibot";
+import { SITTING_KINDS } from "../dish/index.ts";
+import { Id } from "../food/index.ts";
+import { CivilDate } from "../quantity/index.ts";
+
+const minor = v.pipe(v.number(), v.integer());
+const amount = v.pipe(v.number(), v.minValue(0));
+const index = v.pipe(v.number(), v.integer(), v.minValue(0));
+const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
+
+/** One sitting of the plan and what is eaten at it. */
+export const PlannedSitting = v.strictObject({
+  date: CivilDate,
+  kind: v.picklist(SITTING_KINDS),
+  eaters: v.array(Id),
+  heat: v.boolean(),
+  packed: v.boolean(),
+  dish: Id,
+  /** Position in `batches`. */
+  batch: index,
+  /** True where the plate comes from an earlier cooking. */
+  leftover: v.boolean(),
+  /** Standard portions eaten, all eaters together. */
+  portions: amount,
+  /** Hands-on minutes at this sitting, and minutes from the first step to the plate. */
+  handsOnMinutes: amount,
+  elapsedMinutes: amount,
+  /** Plate cost of each eater, in the order of `eaters`; they add up to the sitting's share of its batch. */
+  plateMinor: v.array(minor),
+});
+
+/** So much of one lot in one batch, at the lot's cost. */
+export const BatchUse = v.strictObject({ lot: Id, food: Id, massG: amount, costMinor: minor });
+
+/** One cooking: what goes into it, from which lot, and what that cost. */
+export const PlannedCooking = v.strictObject({
+  dish: Id,
+  date: CivilDate,
+  kind: v.picklist(SITTING_KINDS),
+  portions: amount,
+  handsOnMinutes: amount,
+  elapsedMinutes: amount,
+  uses: v.array(BatchUse),
+  costMinor: minor,
+});
+
+/** Packs of one kind on one bill. */
+export const BuyingLine = v.strictObject({
+  pack: Id,
+  food: Id,
+  label: v.string(),
+  section: v.string(),
+  count: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  massG: amount,
+  /** What the till says for all of them, offers taken off. */
+  priceMinor: minor,
+  /** What the offers took off. */
+  savedMinor: minor,
+  estimate: v.boolean(),
+  /** Day the price was seen; absent for an estimate. */
+  seenOn: v.optional(CivilDate),
+});
+
+export const PlannedTrip = v.strictObject({
+  shop: Id,
+  date: CivilDate,
+  lines: v.array(BuyingLine),
+  tillMinor: minor,
+  massG: amount,
+  /** Fare and the like, apart from the till. */
+  fareMinor: minor,
+  minutes: amount,
+});
+
+/** A lot of the plan with where its grams and its cost went; each adds up. */
+export const LotAccount = v.strictObject({
+  id: Id,
+  food: Id,
+  from: v.picklist(["stores", "bought"]),
+  massG: amount,
+  costMinor: minor,
+  openedOn: v.optional(CivilDate),
+  /** Last day it may be used, by label, pack and opened life. */
+  keepsUntil: v.optional(CivilDate),
+  usedG: amount,
+  usedMinor: minor,
+  wastedG: amount,
+  wastedMinor: minor,
+  leftG: amount,
+  leftMinor: minor,
+});
+
+/** The sums of the plan: opening + till = plates + waste + carry-over. */
+export const WeekAccounts = v.strictObject({
+  openingMinor: minor,
+  tillMinor: minor,
+  /** Part of the till that rests on estimated prices. */
+  estimatedMinor: minor,
+  faresMinor: minor,
+  platesMinor: minor,
+  wasteMinor: minor,
+  carryOverMinor: minor,
+  budgetMinor: v.optional(minor),
+  handsOnMinutes: amount,
+});
+
+/** What an eater gets of one component in a day, on average, against its reference. */
+export const IntakeLine = v.strictObject({
+  component: v.string(),
+  kind: v.picklist(["at-least", "at-most"]),
+  basis: v.string(),
+  referencePerDay: amount,
+  /** The known part; absent where nothing is known. */
+  knownPerDay: v.optional(amount),
+  /** Share of the food eaten, by mass, whose figure is known. */
+  knownShare: share,
+  verdict: v.picklist(["met", "short", "above", "open"]),
+  source: v.string(),
+});
+
+/** An eater's week; energy and references cover the sittings eaten here. */
+export const EaterIntake = v.strictObject({
+  eater: Id,
+  /** Energy need of the sittings eaten here, a day; absent where it is left to care. */
+  energyNeedKj: v.optional(amount),
+  energyKj: amount,
+  /** Share of the need that is eaten here. */
+  hereShare: share,
+  lines: v.array(IntakeLine),
+  /** Why there is no assessment, where there is none. */
+  referred: v.optional(v.string()),
+});
+
+/** A caution, where the hand needs it, with who says so. */
+export const PlanCaution = v.strictObject({
+  code: v.string(),
+  dishes: v.array(Id),
+  text: v.string(),
+  authority: v.string(),
+});
+
+/** A week's plan as a file: money in minor units, masses in g as purchased, energy in kJ. */
+export const WeekPlan = v.strictObject({
+  format: v.literal("halfloaf-week"),
+  version: v.literal(1),
+  kitchen: v.string(),
+  currency: v.string(),
+  from: CivilDate,
+  days: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  search: v.strictObject({ seed: v.number(), moves: v.number(), moneyMinor: v.number() }),
+  sittings: v.array(PlannedSitting),
+  batches: v.array(PlannedCooking),
+  trips: v.array(PlannedTrip),
+  lots: v.array(LotAccount),
+  accounts: WeekAccounts,
+  intake: v.array(EaterIntake),
+  cautions: v.array(PlanCaution),
+});
+export type WeekPlan = v.InferOutput<typeof WeekPlan>;

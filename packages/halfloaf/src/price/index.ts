@@ -1,0 +1,12 @@
+export { Gtin, gtinCheckDigit, isGtin } from "./gtin.ts";
+export { priceOfCount, type UnitPriceOfPack, unitPrice } from "./offer.ts";
+export { limitOfPack, type MassOfPack, massOfPack, Offer, Pack, Seen } from "./pack.ts";
+export {
+  type CheapestPrices,
+  cheapestByFood,
+  latestPrices,
+  Observation,
+  type PricedPack,
+  type UnitPrice,
+} from "./priceBook.ts";
+export { Shop } from "./shop.ts";

@@ -1,0 +1,15 @@
+import type { FoodTable } from "../food/index.ts";
+import type { CivilDate } from "../quantity/index.ts";
+import { firstExpiredFirstOut } from "./firstExpiredFirstOut.ts";
+import { isGoneOff } from "./keepsUntil.ts";
+import type { LotState } from "./lotState.ts";
+import type { MovementOf } from "./movement.ts";
+
+/** What has gone off before a day, as the movements that throw it away; lots whose last day is not known are left alone. */
+export function wasteOn(lots: Iterable<LotState>, foods: FoodTable, on: CivilDate): MovementOf<"wasted">[] {
+  return firstExpiredFirstOut(lots, foods).flatMap(({ lot, keeps }) =>
+    keeps?.ok && isGoneOff(keeps, on)
+      ? [{ kind: "wasted" as const, on, lot: lot.id, massG: lot.leftG, why: keeps.because }]
+      : [],
+  );
+}
