@@ -1,0 +1,175 @@
+import type { LinearRow } from "../linear/LinearModel.ts";
+import { unitColumn } from "./addFoods.ts";
+import { coverCosts } from "./coverCosts.ts";
+import type { Supply } from "./listSupplies.ts";
+import type { DishServings } from "./reckonServings.ts";
+import type { WeeklyFacts } from "./WeeklyFacts.ts";
+
+/** A cut with how far a point breaks it, scaled so that cuts compare. */
+export interface ViolatedCut {
+  readonly row: LinearRow;
+  readonly violation: number;
+}
+
+/** Masses and what earlier dishes of a cut already charge for them. */
+interface Charged {
+  readonly massG: number;
+  readonly charge: number;
+}
+
+const MOST_CHARGED = 160;
+
+/**
+ * Level cuts over several dishes. With phi(m) the least cost of units that hold m grams of a food, and a(r,k) the
+ * grams that k servings of dish r need at least, the cut
+ *
+ *     sum of cost n[f,i] >= sum over r, k of v(r,k) l[r,k]
+ *
+ * holds where for every choice of one level k(r) a dish   sum of v(r, k(r)) <= phi(sum of a(r, k(r))).
+ * Dishes are lifted one after another: v(r,k) is the least of phi(m + a(r,k)) - V over all masses m and charges V that
+ * the earlier dishes can bring. The first dish gets its whole cover cost; which comes first decides the cut.
+ *
+ * **Source**: sequential lifting after Balas, Facets of the knapsack polytope, Mathematical Programming 8 (1975).
+ */
+export class LevelCuts {
+  private readonly facts: WeeklyFacts;
+  private readonly measures: readonly {
+    food: number;
+    name: string;
+    of: (supply: Supply) => number;
+    least: (needG: number) => number;
+  }[];
+  private made = 0;
+
+  constructor(facts: WeeklyFacts) {
+    this.facts = facts;
+    const budget = facts.problem.limits.budgetMinor !== undefined;
+    this.measures = facts.supplies.flatMap((supplies, food) => {
+      if (!facts.users[food]?.length || supplies.every(({ given }) => given)) return [];
+      const same = supplies.every(({ given, unitMinor, tillMinor }) => given || unitMinor === tillMinor);
+      const costs = [{ name: "c", of: ({ unitMinor }: Supply) => Math.max(0, unitMinor) }];
+      if (budget && !same) costs.push({ name: "b", of: ({ tillMinor }: Supply) => tillMinor });
+      return costs.map(({ name, of }) => ({
+        food,
+        name,
+        of,
+        least: coverCosts(supplies, of, facts.reachG[food] as number),
+      }));
+    });
+  }
+
+  /** Cuts that the point breaks; at most one or two a food and measure. */
+  separate(valueOf: (column: string) => number): ViolatedCut[] {
+    return this.measures.flatMap((measure) => this.separateFood(measure, valueOf));
+  }
+
+  private separateFood(measure: LevelCuts["measures"][number], valueOf: (column: string) => number): ViolatedCut[] {
+    const { food, of, least } = measure;
+    const paid = (this.facts.supplies[food] ?? []).flatMap((supply, i) =>
+      supply.given || supply.massG === 0 ? [] : [[unitColumn(food, i), of(supply)] as const],
+    );
+    const paying = paid.reduce((sum, [column, cost]) => sum + cost * valueOf(column), 0);
+    const levels = (this.facts.users[food] ?? []).map(({ dish, massG }) => {
+      const { most, fewestPortions } = this.facts.servings[dish] as DishServings;
+      const needs = Array.from({ length: most }, (_, i) => massG * (fewestPortions[i + 1] as number));
+      const at = needs.map((_, i) => Math.max(0, valueOf(`l ${dish} ${i + 1}`)));
+      const charge = at.reduce(
+        (sum, value, i) => sum + (value > 0 ? value * Math.min(1e9, least(needs[i] as number)) : 0),
+        0,
+      );
+      return { dish, needs, at, charge };
+    });
+    const present = levels.filter(({ at }) => at.some((value) => value > 1e-7)).sort((a, b) => b.charge - a.charge);
+    const absent = levels.filter((level) => !present.includes(level));
+    let best: ViolatedCut | undefined;
+    for (let first = 0; first < Math.min(4, present.length); first++) {
+      const order = [present[first] as (typeof levels)[number], ...present.filter((_, i) => i !== first), ...absent];
+      const charges = liftLevels(order, least, this.facts.reachG[food] as number);
+      let charged = 0;
+      charges.forEach((list, d) =>
+        list.forEach((v, i) => {
+          charged += v * (order[d]?.at[i] as number);
+        }),
+      );
+      const scale = Math.max(1, ...charges.flat());
+      const violation = (charged - paying) / scale;
+      if (violation > 1e-4 && violation > (best?.violation ?? 0))
+        best = { violation, row: this.toRow(measure, paid, order, charges, scale) };
+    }
+    return best ? [best] : [];
+  }
+
+  private toRow(
+    measure: { food: number; name: string },
+    paid: readonly (readonly [string, number])[],
+    order: readonly { dish: number }[],
+    charges: readonly (readonly number[])[],
+    scale: number,
+  ): LinearRow {
+    const entries = charges.flatMap((list, d) =>
+      list.flatMap((v, i): [string, number][] => (v > 0 ? [[`l ${order[d]?.dish} ${i + 1}`, -v / scale]] : [])),
+    );
+    const name = `lift ${measure.name} ${measure.food} ${this.made++}`;
+    return {
+      name,
+      lower: 0,
+      upper: Number.POSITIVE_INFINITY,
+      entries: [
+        ...paid.filter(([, cost]) => cost > 0).map(([column, cost]) => [column, cost / scale] as const),
+        ...entries,
+      ],
+    };
+  }
+}
+
+function liftLevels(
+  order: readonly { needs: readonly number[] }[],
+  least: (needG: number) => number,
+  reachG: number,
+): number[][] {
+  let before: Charged[] = [{ massG: 0, charge: 0 }];
+  return order.map(({ needs }) => {
+    const charges = needs.map((need) => {
+      let room = Number.POSITIVE_INFINITY;
+      for (const { massG, charge } of before) room = Math.min(room, least(massG + need) - charge);
+      return Number.isFinite(room) ? Math.max(0, room * (1 - 1e-9) - 1e-7) : 0;
+    });
+    if (charges.some((charge) => charge > 0)) before = join(before, needs, charges, reachG);
+    return charges;
+  });
+}
+
+/** All sums of an earlier choice and one level of this dish that no other sum beats; merged where there are too many. */
+function join(
+  before: readonly Charged[],
+  needs: readonly number[],
+  charges: readonly number[],
+  reachG: number,
+): Charged[] {
+  const all = [...before];
+  for (const { massG, charge } of before) {
+    needs.forEach((need, i) => {
+      if ((charges[i] as number) > 0 && massG + need <= reachG + 1)
+        all.push({ massG: massG + need, charge: charge + (charges[i] as number) });
+    });
+  }
+  all.sort((a, b) => a.massG - b.massG || b.charge - a.charge);
+  const kept: Charged[] = [];
+  let top = -1;
+  for (const one of all) {
+    if (one.charge <= top) continue;
+    top = one.charge;
+    kept.push(one);
+  }
+  return kept.length <= MOST_CHARGED ? kept : mergePairs(kept);
+}
+
+/** A pair becomes the lesser mass with the greater charge, which allows no more than either. */
+function mergePairs(sorted: readonly Charged[]): Charged[] {
+  const merged: Charged[] = [sorted[0] as Charged];
+  for (let i = 1; i < sorted.length; i += 2) {
+    const massG = (sorted[i] as Charged).massG;
+    merged.push({ massG, charge: (sorted[i + 1] ?? (sorted[i] as Charged)).charge });
+  }
+  return merged.length <= MOST_CHARGED ? merged : mergePairs(merged);
+}

@@ -1,0 +1,21 @@
+/** What a plan costs and what it is charged with; amounts of money in minor units. */
+export interface PlanMoney {
+  /** Paid for packs, offers taken as often as they fit. */
+  readonly tillMinor: number;
+  /** Paid for the trips made. */
+  readonly tripMinor: number;
+  /** Hands-on minutes and minutes of trips, and what they are worth. */
+  readonly minutes: number;
+  readonly minutesMinor: number;
+  readonly dislikeMinor: number;
+  /** Price of what misses the soft bounds, over all eaters. */
+  readonly shortfallMinor: number;
+  /** Grams of each food that go off within the plan, in the order of the foods of the problem. */
+  readonly wasteG: readonly number[];
+  /** What the waste is charged with beyond its price. */
+  readonly wastePenaltyMinor: number;
+  /** Worth of the stock after the last day less its worth at the start; negative where the plan lives off its stock. */
+  readonly creditMinor: number;
+  /** Till, trips, minutes, dislike, shortfalls and waste penalty less the credit. */
+  readonly totalMinor: number;
+}

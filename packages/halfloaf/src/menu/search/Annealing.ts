@@ -1,0 +1,185 @@
+import type { MenuProblem } from "../problem.ts";
+import { Candidates } from "./Candidates.ts";
+import { createRandomSource, type RandomSource } from "./RandomSource.ts";
+import type { Change, WeekState } from "./WeekState.ts";
+
+/** A menu as the search holds it: the dish of each sitting and the trips made. */
+export interface Sketch {
+  readonly costMinor: number;
+  readonly dishOf: Int16Array;
+  readonly tripMade: Uint8Array;
+}
+
+/** Shares of the kinds of move; what remains is a change of two sittings of one day. */
+const REPLACE = 0.34;
+const SHARE = 0.44;
+const COPY = 0.58;
+const SWAP = 0.78;
+const EVERYWHERE = 0.88;
+const TWICE = 0.94;
+const TRIP = 0.965;
+
+/**
+ * Simulated annealing over menus. Deterministic: the same seed and the same numbers of moves give the same
+ * menus, however long they took.
+ */
+export class Annealing {
+  best: Sketch | undefined;
+  /** The menu that breaks the limits least, while none keeps them all. */
+  leastBroken: Sketch | undefined;
+  leastViolation = Infinity;
+  moves = 0;
+  readonly candidates: Candidates;
+  private readonly random: RandomSource;
+  private current = 0;
+  private readonly K: number;
+
+  private readonly problem: MenuProblem;
+  readonly state: WeekState;
+  private readonly accepts: (state: WeekState) => boolean;
+
+  /** `accepts` judges limits that the state does not know: loads carried, room in the fridge. */
+  constructor(problem: MenuProblem, state: WeekState, seed: number, accepts: (state: WeekState) => boolean) {
+    this.problem = problem;
+    this.state = state;
+    this.accepts = accepts;
+    this.random = createRandomSource(seed);
+    this.candidates = new Candidates(problem, state);
+    this.K = problem.sittings.length;
+  }
+
+  /** Fills every sitting anew with the cheapest of a few drawn dishes. */
+  restart(estimate: (dish: number) => number): void {
+    const changes: Change[] = [];
+    for (let sitting = 0; sitting < this.K; sitting++) {
+      let dish = this.candidates.draw(sitting, this.random);
+      for (let tries = 0; tries < 5; tries++) {
+        const other = this.candidates.draw(sitting, this.random);
+        if (estimate(other) < estimate(dish)) dish = other;
+      }
+      changes.push({ sitting, dish });
+    }
+    this.state.change(changes);
+    this.current = this.state.total();
+    this.note();
+  }
+
+  /** Goes to a known menu. */
+  resume(sketch: Sketch): void {
+    this.state.toggleTrips(
+      ...[...this.problem.trips.keys()].filter((trip) => this.state.tripMade[trip] !== sketch.tripMade[trip]),
+    );
+    const changes: Change[] = [];
+    sketch.dishOf.forEach((dish, sitting) => {
+      if (this.state.dishOf[sitting] !== dish) changes.push({ sitting, dish });
+    });
+    this.state.change(changes);
+    this.current = this.state.total();
+    this.note();
+  }
+
+  /** Makes `count` moves while the temperature falls from `hot` to `cold` (minor units). */
+  run(count: number, hot: number, cold: number): void {
+    const cooling = (cold / hot) ** (1 / Math.max(1, count / 32));
+    let temperature = hot;
+    for (let i = 0; i < count; i++) {
+      if ((i & 31) === 0 && i > 0) temperature *= cooling;
+      this.step(temperature);
+    }
+    this.moves += count;
+  }
+
+  private step(temperature: number): void {
+    const kind = this.random();
+    if (kind >= TWICE && kind < TRIP && this.problem.trips.length > 0) this.proposeTrips();
+    else {
+      const changes = this.propose(kind);
+      if (changes.length === 0) return;
+      this.state.change(changes);
+    }
+    const next = this.state.total();
+    if (next <= this.current || this.random() < Math.exp((this.current - next) / temperature)) {
+      this.current = next;
+      this.note();
+    } else this.state.undo();
+  }
+
+  private pick(n: number): number {
+    return Math.floor(this.random() * n);
+  }
+
+  /** Makes a trip or leaves one out or, as often, makes one instead of another. */
+  private proposeTrips(): void {
+    const { trips } = this.problem;
+    const { tripMade } = this.state;
+    const trip = this.pick(trips.length);
+    const other = this.pick(trips.length);
+    if (tripMade[trip] !== tripMade[other] && this.random() < 0.8) this.state.toggleTrips(trip, other);
+    else this.state.toggleTrips(trip);
+  }
+
+  private readonly changes: Change[] = [];
+
+  private propose(kind: number): Change[] {
+    const { changes, state } = this;
+    changes.length = 0;
+    const sitting = this.pick(this.K);
+    const now = state.dishOf[sitting] as number;
+    if (kind < REPLACE) this.put(sitting, this.candidates.draw(sitting, this.random));
+    else if (kind < SHARE) {
+      const dish = this.candidates.drawSharing(state.dishOf[this.pick(this.K)] as number, sitting, this.random);
+      if (dish >= 0) this.put(sitting, dish);
+    } else if (kind < COPY) this.put(sitting, state.dishOf[this.pick(this.K)] as number);
+    else if (kind < SWAP) {
+      const other = this.pick(this.K);
+      const dish = state.dishOf[other] as number;
+      if (dish !== now && state.mayServe(now, other) && state.mayServe(dish, sitting)) {
+        this.put(sitting, dish);
+        this.put(other, now);
+      }
+    } else if (kind < EVERYWHERE) {
+      const dish =
+        this.random() < 0.7 ? this.candidates.draw(sitting, this.random) : (state.dishOf[this.pick(this.K)] as number);
+      if (dish !== now) for (const at of state.sittingsOf(now)) this.put(at, dish);
+    } else if (kind < TWICE) {
+      const other = this.pick(this.K);
+      const dish = this.candidates.draw(Math.min(sitting, other), this.random);
+      this.put(sitting, dish);
+      if (other !== sitting) this.put(other, dish);
+    } else {
+      const { day } = this.problem.sittings[sitting] as { day: number };
+      const other = Math.min(this.K - 1, Math.max(0, sitting + this.pick(7) - 3));
+      this.put(sitting, this.candidates.draw(sitting, this.random));
+      if (other !== sitting && this.problem.sittings[other]?.day === day)
+        this.put(other, this.candidates.draw(other, this.random));
+    }
+    return changes;
+  }
+
+  private put(sitting: number, dish: number): void {
+    if (this.state.dishOf[sitting] === dish || !this.state.mayServe(dish, sitting)) return;
+    this.changes.push({ sitting, dish });
+  }
+
+  private note(): void {
+    const { state } = this;
+    const { violation } = state;
+    if (violation < 1e-9) {
+      if (this.best && this.current >= this.best.costMinor - 1e-6) return;
+      if (!this.accepts(state)) return;
+      this.best = this.sketch();
+      this.leastViolation = 0;
+    } else if (violation < this.leastViolation) {
+      this.leastViolation = violation;
+      this.leastBroken = this.sketch();
+    }
+  }
+
+  private sketch(): Sketch {
+    return {
+      costMinor: this.current,
+      dishOf: Int16Array.from(this.state.dishOf),
+      tripMade: Uint8Array.from(this.state.tripMade),
+    };
+  }
+}

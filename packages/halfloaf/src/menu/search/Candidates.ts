@@ -1,0 +1,87 @@
+import type { MenuProblem } from "../problem.ts";
+import type { RandomSource } from "./RandomSource.ts";
+import type { WeekState } from "./WeekState.ts";
+
+/** Dishes to draw from at each sitting, by weights that the search learns from the plans it liked. */
+export class Candidates {
+  /** Dishes that can be cooked for the sitting; where there are none, those that can be served there. */
+  readonly at: readonly (readonly number[])[];
+  private readonly group: Int32Array;
+  private readonly groups: { dishes: readonly number[]; upTo: Float64Array }[] = [];
+  private readonly dishesWith: readonly (readonly number[])[];
+  private readonly datedMakings: readonly (readonly number[])[];
+
+  private readonly state: WeekState;
+
+  constructor(problem: MenuProblem, state: WeekState) {
+    this.state = state;
+    this.at = problem.sittings.map((sitting, k) => {
+      const fresh = sitting.dishes.filter((r) => state.mayCook(r, k));
+      return fresh.length > 0 ? fresh : sitting.dishes.filter((r) => state.mayServe(r, k));
+    });
+    this.group = new Int32Array(this.at.length);
+    const known = new Map<string, number>();
+    this.at.forEach((dishes, k) => {
+      const key = dishes.join(",");
+      let at = known.get(key);
+      if (at === undefined) {
+        at = this.groups.length;
+        known.set(key, at);
+        this.groups.push({ dishes, upTo: new Float64Array(dishes.length) });
+      }
+      this.group[k] = at;
+    });
+    this.setWeights(() => 1);
+    const dated = problem.foods.map((_, food) => !state.costing.foods[food]?.lasting);
+    this.datedMakings = problem.dishes.map((dish) => dish.makings.map((m) => m.food).filter((food) => dated[food]));
+    this.dishesWith = problem.foods.map((_, food) =>
+      dated[food] ? problem.dishes.flatMap((dish, r) => (dish.makings.some((m) => m.food === food) ? [r] : [])) : [],
+    );
+  }
+
+  /** True where some sitting has no dish at all. */
+  get hasGap(): boolean {
+    return this.at.some((dishes) => dishes.length === 0);
+  }
+
+  /** Sets the weight with which each dish is drawn, by one of the sittings of its group. */
+  setWeights(weight: (dish: number, sitting: number) => number): void {
+    this.groups.forEach((group, g) => {
+      const sitting = this.group.indexOf(g);
+      let sum = 0;
+      group.dishes.forEach((dish, i) => {
+        sum += weight(dish, sitting);
+        group.upTo[i] = sum;
+      });
+    });
+  }
+
+  draw(sitting: number, random: RandomSource): number {
+    const { dishes, upTo } = this.groups[this.group[sitting] as number] as {
+      dishes: readonly number[];
+      upTo: Float64Array;
+    };
+    const x = random() * (upTo[upTo.length - 1] as number);
+    let low = 0;
+    let high = upTo.length - 1;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((upTo[middle] as number) <= x) low = middle + 1;
+      else high = middle;
+    }
+    return dishes[low] as number;
+  }
+
+  /** A dish for the sitting that shares a food that does not last with `dish`, or -1. */
+  drawSharing(dish: number, sitting: number, random: RandomSource): number {
+    const foods = this.datedMakings[dish] as readonly number[];
+    if (foods.length === 0) return -1;
+    const food = foods[Math.floor(random() * foods.length)] as number;
+    const dishes = this.dishesWith[food] as readonly number[];
+    for (let tries = 0; tries < 4; tries++) {
+      const other = dishes[Math.floor(random() * dishes.length)] as number;
+      if (other !== dish && this.state.mayCook(other, sitting)) return other;
+    }
+    return -1;
+  }
+}

@@ -1,0 +1,191 @@
+import type { MenuPlan } from "../plan.ts";
+import type { MenuProblem } from "../problem.ts";
+import { Annealing, type Sketch } from "./Annealing.ts";
+import { decodePlan } from "./decodePlan.ts";
+import { reckonLoads } from "./reckonLoads.ts";
+import { reckonReducedCosts } from "./reducedCosts.ts";
+import { FIRST_PENALTIES, type Penalties, WeekState } from "./WeekState.ts";
+
+/** What the search has so far; it never ends by itself. */
+export interface SearchReport {
+  /** Moves made up to now. */
+  readonly moves: number;
+  /** Money of the best plan in minor units; absent while there is none. */
+  readonly costMinor?: number;
+  /** True when this report brings a better plan than the one before. */
+  readonly improved: boolean;
+}
+
+/** Moves between two reports. */
+const CHUNK = 2000;
+/** Moves of the quick first round, and of the rounds to come when nobody says how long the search will be. */
+const FIRST_ROUND = 6000;
+const USUAL_MOVES = 600_000;
+/** Of the moves expected, this share goes into the long fall from a new start, the rest into refining. */
+const FALL_SHARE = 0.62;
+/** Reduced cost at which a dish is drawn e times more rarely, for a week of 55.00. */
+const STEER_MINOR = 100;
+
+/**
+ * Searches for ever better menus by annealing: a quick first round, one long fall from a new start among dishes
+ * with small reduced costs, a refinement of the best; then the two again, each time twice as long. Reports after
+ * every few thousand moves, so that the caller can stop at any time; the same seed, expected moves and number of
+ * moves give the same plan.
+ */
+export class MenuSearch {
+  private readonly state: WeekState;
+  private readonly annealing: Annealing;
+  private readonly estimates: Float64Array;
+  private readonly expectedMoves: number;
+  private reducedCost: ((dish: number, sitting: number) => number) | undefined;
+  private readonly startTrips: Uint8Array;
+  private round = 0;
+  private leftInRound = 0;
+  private roundLength = 0;
+  private hot = 0;
+  private cold = 0;
+
+  private readonly problem: MenuProblem;
+
+  /** `expectedMoves` is how long the caller thinks to search; better known beforehand than not. */
+  constructor(problem: MenuProblem, seed: number, expectedMoves = USUAL_MOVES) {
+    this.problem = problem;
+    this.expectedMoves = expectedMoves;
+    this.state = new WeekState(problem);
+    this.annealing = new Annealing(problem, this.state, seed, (state) => carriesAll(problem, state));
+    this.estimates = Float64Array.from(problem.dishes, (_, r) => estimateDish(problem, r));
+    this.startTrips = chooseStartTrips(problem);
+  }
+
+  /** Sittings for which there is no dish at all: no search can mend that. */
+  get gaps(): number[] {
+    return this.annealing.candidates.at.flatMap((dishes, sitting) => (dishes.length === 0 ? [sitting] : []));
+  }
+
+  /** Makes a few thousand moves. */
+  advance(): SearchReport {
+    const before = this.annealing.best;
+    if (this.leftInRound <= 0) this.beginRound();
+    const count = Math.min(CHUNK, this.leftInRound);
+    const at = (left: number): number => this.hot * (this.cold / this.hot) ** (1 - left / this.roundLength);
+    this.annealing.run(count, at(this.leftInRound), at(this.leftInRound - count));
+    this.leftInRound -= count;
+    const { best, moves } = this.annealing;
+    return { moves, improved: best !== before, ...(best ? { costMinor: best.costMinor } : {}) };
+  }
+
+  /** The best menu so far as a plan; absent while no menu keeps all limits. */
+  best(): MenuPlan | undefined {
+    return this.annealing.best ? this.planOf(this.annealing.best) : undefined;
+  }
+
+  /** The menu that breaks the limits least, as a plan, to say which limits could not be kept. */
+  leastBroken(): MenuPlan | undefined {
+    return this.annealing.leastBroken ? this.planOf(this.annealing.leastBroken) : undefined;
+  }
+
+  private planOf(sketch: Sketch): MenuPlan {
+    const state = new WeekState(this.problem);
+    state.toggleTrips(...[...sketch.tripMade.keys()].filter((trip) => sketch.tripMade[trip]));
+    state.change(Array.from(sketch.dishOf, (dish, sitting) => ({ sitting, dish })));
+    return decodePlan(state);
+  }
+
+  private beginRound(): void {
+    const { best } = this.annealing;
+    const scale = (best?.costMinor ?? this.roughCost()) / 5500;
+    const refine = best !== undefined && this.round > 0 && this.round % 2 === 0;
+    this.roundLength = this.lengthOfRound(refine);
+    this.leftInRound = this.roundLength;
+    if (!best && this.round > 0) this.state.setPenalties(harder(this.round));
+    if (this.round === 1) this.steer(scale);
+    if (refine) this.annealing.resume(best);
+    else this.startAnew();
+    this.hot = (refine ? 30 : 80) * scale;
+    this.cold = (this.round === 0 ? 8 : refine ? 3 : 4) * scale;
+    this.round++;
+  }
+
+  private lengthOfRound(refine: boolean): number {
+    if (this.round === 0) return FIRST_ROUND;
+    const pair = 2 ** Math.floor((this.round - 1) / 2) * Math.max(FIRST_ROUND, this.expectedMoves - FIRST_ROUND);
+    return Math.ceil(pair * (refine ? 1 - FALL_SHARE : FALL_SHARE));
+  }
+
+  private startAnew(): void {
+    const { state, startTrips } = this;
+    state.toggleTrips(...[...startTrips.keys()].filter((trip) => state.tripMade[trip] !== startTrips[trip]));
+    this.annealing.restart((dish) => this.estimates[dish] as number);
+  }
+
+  /** From now on dishes are drawn by their reduced costs, all others still now and then. */
+  private steer(scale: number): void {
+    const { candidates } = this.annealing;
+    this.reducedCost = reckonReducedCosts(this.problem, candidates.at, this.estimates);
+    const { reducedCost } = this;
+    candidates.setWeights((dish, sitting) => {
+      const even = 0.08 / Math.max(1, candidates.at[sitting]?.length ?? 1);
+      return even + Math.exp(-Math.min(40, reducedCost(dish, sitting) / (STEER_MINOR * scale)));
+    });
+  }
+
+  private roughCost(): number {
+    const typical = median(this.estimates);
+    return Math.max(1, typical * this.problem.sittings.reduce((sum, sitting) => sum + sitting.portions, 0));
+  }
+}
+
+function median(values: Float64Array): number {
+  const sorted = Float64Array.from(values).sort();
+  return sorted[sorted.length >> 1] ?? 0;
+}
+
+function harder(round: number): Penalties {
+  const factor = Math.min(16, 1 + round);
+  const entries = Object.entries(FIRST_PENALTIES).map(([name, value]) => [name, value * factor]);
+  return Object.fromEntries(entries) as Penalties;
+}
+
+/** Money of one standard portion, at the lowest price per gram of each making, with its minutes and dislike. */
+function estimateDish(problem: MenuProblem, r: number): number {
+  const dish = problem.dishes[r];
+  if (!dish) return 0;
+  let money = dish.dislikeMinor + problem.worth.minuteMinor * (dish.handsOn.fixed + dish.handsOn.perPortion);
+  for (const { food, massG } of dish.makings) {
+    const prices = problem.packs.flatMap((pack) => (pack.food === food ? [pack.priceMinor / pack.massG] : []));
+    money += massG * (prices.length > 0 ? Math.min(...prices) : 0);
+  }
+  return money;
+}
+
+/** The first trip, one near the middle, and every trip that costs nothing; within the number allowed. */
+function chooseStartTrips(problem: MenuProblem): Uint8Array {
+  const { trips, packs, limits, days } = problem;
+  const made = new Uint8Array(trips.length);
+  const variety = (shop: number): number =>
+    new Set(packs.filter((pack) => pack.shop === shop).map((pack) => pack.food)).size;
+  const nearest = (day: number): number => {
+    const rank = (i: number): number => Math.abs((trips[i]?.day ?? 0) - day) - 0.02 * variety(trips[i]?.shop ?? 0);
+    return trips.map((_, i) => i).sort((a, b) => rank(a) - rank(b))[0] ?? -1;
+  };
+  for (const trip of [nearest(0), nearest(Math.floor(days / 2))])
+    if (trip >= 0 && count(made) < limits.maxTrips) made[trip] = 1;
+  trips.forEach((trip, i) => {
+    if (trip.costMinor === 0 && trip.minutes === 0 && count(made) < limits.maxTrips) made[i] = 1;
+  });
+  return made;
+}
+
+function count(made: Uint8Array): number {
+  return made.reduce((sum, one) => sum + one, 0);
+}
+
+/** True if the plan of this state can be carried home and put away; cheap where nothing limits either. */
+function carriesAll(problem: MenuProblem, state: WeekState): boolean {
+  const { fridgeLitres, freezerLitres } = problem.limits;
+  const free =
+    problem.trips.every((trip) => trip.carryG === undefined) &&
+    fridgeLitres === undefined &&
+    freezerLitres === undefined;
+  return free || reckonLoads(problem, decodePlan(state)).length === 0;
+}
