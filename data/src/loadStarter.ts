@@ -48,3 +48,25 @@ function listNames(folder: string, ending: string): string[] {
 function readText(folder: string, file: string): string {
   return readFileSync(new URL(`../${folder}/${file}`, import.meta.url), "utf8");
 }
+
+/** Everything a kitchen is planned with besides itself, as read from the files and not checked yet. */
+export function loadStarterTables(): {
+  foods: StarterFoods[];
+  dishes: StarterFile[];
+  retention: unknown;
+  references: { nasem: unknown; efsa: unknown; who: unknown };
+  safety: { coreTemperatures: unknown; keepingRules: unknown };
+} {
+  const json = (folder: string, name: string): unknown => JSON.parse(readText(folder, `${name}.json`));
+  return {
+    foods: loadStarterFoods(),
+    dishes: loadStarterDishes(),
+    retention: json(".", "retention"),
+    references: {
+      nasem: json("references", "nasem"),
+      efsa: json("references", "efsa"),
+      who: json("references", "who"),
+    },
+    safety: { coreTemperatures: json("safety", "core-temperatures"), keepingRules: json("safety", "rules") },
+  };
+}
