@@ -1,3 +1,4 @@
+export { cheapestDiet, type DietAllowance, type DietFood } from "./linear/cheapestDiet.ts";
 export type { LinearModel } from "./linear/LinearModel.ts";
 export type { MenuPlan, PlannedBatch, Purchase, Use } from "./plan.ts";
 export type {

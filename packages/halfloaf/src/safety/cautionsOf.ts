@@ -50,7 +50,7 @@ export interface Caution {
 const SIGNS: readonly [keyof typeof PLAIN_TEXTS, string, (food: CautionFood) => boolean][] = [
   ["raw-apart", "WHO, five keys to safer food (from memory)", ({ hygiene }) => hygiene.startsWith("raw-")],
   ["no-rinse", "UK FSA and US FSIS (from memory)", (food) => coreKindOf(food) === "poultry"],
-  ["wash-soil", "UK FSA (from memory)", ({ hygiene }) => hygiene === "unwashed-root"],
+  ["wash-soil", "UK FSA (from memory)", (food) => food.hygiene === "unwashed-root" && !isFrozenProduce(food)],
   ["raw-flour", "US FDA (from memory)", ({ group }) => group === "flour"],
   ["sprouts", "UK FSA (from memory)", (food) => food.group === "vegetable" && isNamed(food, /bean ?sprouts/i)],
   ["frozen-produce", "UK FSA (from memory)", isFrozenProduce],
