@@ -1,0 +1,100 @@
+import { type MenuProblem, MenuSearch } from "halfloaf/menu";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Planner } from "./Planner.ts";
+import type { PlanProgress } from "./PlanJob.ts";
+import { startNodePlanner } from "./startNodePlanner.ts";
+
+/** Three days of one sitting; two dishes of one food each. */
+const PROBLEM: MenuProblem = {
+  days: 3,
+  periodDay: [0, 1, 2],
+  foods: ["beans", "rice"].map((id) => ({
+    id,
+    openedDays: 1,
+    unopenedDays: 9,
+    creditMinorPerG: 0.1,
+    creditOpenedMinorPerG: 0.1,
+    wasteMinorPerG: 0.1,
+  })),
+  dishes: [0, 1].map((food) => ({
+    id: `dish-${food}`,
+    makings: [{ food, massG: 150 }],
+    handsOn: { fixed: 5, perPortion: 1 },
+    elapsed: { fixed: 10, perPortion: 1 },
+    keepsDays: 1,
+    needsHeat: false,
+    servedCold: true,
+    travels: true,
+    main: food,
+    maxUses: 3,
+    dislikeMinor: 0,
+    energyKj: 2000,
+    components: [],
+  })),
+  sittings: [0, 1, 2].map((day) => ({
+    day,
+    period: day,
+    portions: 1,
+    minutes: 30,
+    heat: true,
+    packed: false,
+    dishes: [0, 1],
+    variety: true,
+  })),
+  lots: [],
+  packs: [0, 1].map((food) => ({ food, shop: 0, massG: 400, priceMinor: 90 + food, limit: 9999, fromDay: 0, toDay: 2 })),
+  shopCount: 1,
+  trips: [{ shop: 0, day: 0, period: 0, costMinor: 0, minutes: 0 }],
+  components: [],
+  profiles: [{ eaters: 1, sittings: [0, 1, 2], energyKj: [2000, 2000, 2000], bounds: [] }],
+  limits: { handsOnMinutes: [60, 60, 60], energyTolerance: 0.1, distinct: 1, mainMax: 3, batchPortions: 3, maxTrips: 1 },
+  worth: { minuteMinor: 1, leftoverMinutes: 2, shortfallFirstMinor: 0, shortfallRestMinor: 0, shortfallKnee: 0.1 },
+};
+
+const ENDLESS = 1e9;
+
+describe("a planner in a worker", () => {
+  let planner: Planner;
+  beforeAll(() => {
+    planner = startNodePlanner();
+  });
+  afterAll(() => planner.dispose());
+
+  test("finds what the library finds for the same seed and moves", async () => {
+    const outcome = await planner.plan({ problem: PROBLEM, seed: 3, moves: 4000 }).outcome;
+    const search = new MenuSearch(PROBLEM, 3, 4000);
+    let report = search.advance();
+    while (report.moves < 4000) report = search.advance();
+    expect(outcome).toMatchObject({ status: "planned", plan: search.best(), costMinor: report.costMinor, complete: true });
+  });
+
+  test("reports progress that never gets worse, and stops at once with the best", async () => {
+    const seen: PlanProgress[] = [];
+    const running = planner.plan({ problem: PROBLEM, seed: 1, moves: ENDLESS }, (progress) => {
+      seen.push(progress);
+      running.stop();
+    });
+    const outcome = await running.outcome;
+    expect(outcome).toMatchObject({ status: "planned", complete: false });
+    const costs = seen.flatMap(({ costMinor }) => costMinor ?? []);
+    expect(costs.length).toBeGreaterThan(0);
+    expect(costs).toEqual([...costs].sort((a, b) => b - a));
+  });
+
+  test("queues searches, and cancels one that waits without touching the others", async () => {
+    const first = planner.plan({ problem: PROBLEM, seed: 1, moves: ENDLESS });
+    const second = planner.plan({ problem: PROBLEM, seed: 2, moves: ENDLESS });
+    const third = planner.plan({ problem: PROBLEM, seed: 3, moves: 2000 });
+    second.cancel();
+    first.stop();
+    expect(await second.outcome).toEqual({ status: "cancelled" });
+    expect((await first.outcome).status).toBe("planned");
+    expect((await third.outcome).status).toBe("planned");
+  });
+
+  test("says which sittings have no dish where no plan is possible", async () => {
+    const sittings = PROBLEM.sittings.map((sitting, k) => (k === 1 ? { ...sitting, dishes: [] } : sitting));
+    const outcome = await planner.plan({ problem: { ...PROBLEM, sittings }, seed: 1, moves: 2000 }).outcome;
+    expect(outcome).toMatchObject({ status: "none", gaps: [1] });
+  });
+});
