@@ -9,8 +9,8 @@ const tsc = join(root, "node_modules", "typescript", "bin", "tsc");
 
 const workspaces = ["packages", "apps"]
   .flatMap((folder) => readdirSync(join(root, folder)).map((name) => join(root, folder, name)))
-  .concat(["data", "checks", "bench"].map((name) => join(root, name)))
-  .filter((folder) => existsSync(join(folder, "package.json")));
+  .concat(["data", "checks", "bench", "tools"].map((name) => join(root, name)))
+  .filter((folder) => existsSync(folder));
 
 let failed = 0;
 for (const folder of workspaces) {

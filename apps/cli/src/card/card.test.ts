@@ -1,0 +1,83 @@
+import { expect, test } from "vitest";
+import { loadTables } from "../input/loadTables.ts";
+import { type OpenKitchen, openKitchen } from "../input/openKitchen.ts";
+import { COLOURED, PLAIN } from "../output/paint.ts";
+import { textWidth } from "../output/textWidth.ts";
+import { findDish } from "./findDish.ts";
+import { layCard } from "./layCard.ts";
+import { toCard } from "./toCard.ts";
+
+const starter = loadTables();
+const open = (name: string): OpenKitchen => {
+  const opened = openKitchen(name, ".", starter);
+  if (!opened.ok) throw new Error(`${name} does not open`);
+  return opened.value;
+};
+const kitchens = ["port-ansel", "one-ring", "six-flat"].map(open);
+
+/** The card of every starter dish in every demo kitchen. */
+const cards = kitchens.flatMap(({ kitchen, tables }) =>
+  tables.dishes.map((dish) => ({ dish, kitchen, card: toCard({ kitchen, tables, dish, portions: 3 }) })),
+);
+
+test("cost lines and plates each add up to the total, in every kitchen", () => {
+  for (const { card } of cards) {
+    const sum = (values: readonly (number | undefined)[]) =>
+      values.reduce<number>((all, value) => all + (value ?? 0), 0);
+    expect(sum(card.makings.map(({ costMinor }) => costMinor))).toBe(card.totalMinor);
+    expect(sum(card.platesMinor)).toBe(card.totalMinor);
+    expect(card.platesMinor).toHaveLength(3);
+  }
+});
+
+test("a making without a price is unknown, not free: the total then is the least it costs", () => {
+  for (const { card } of cards) {
+    const unpriced = card.makings.some(({ costMinor }) => costMinor === undefined);
+    expect(card.atLeast).toBe(unpriced || card.unknown.length > 0);
+  }
+  expect(cards.some(({ card }) => card.makings.some(({ costMinor }) => costMinor === undefined))).toBe(true);
+});
+
+test("what stands in for a making brings its allergens along as sure ones", () => {
+  const replaced = cards.filter(({ card }) => card.makings.some(({ insteadOf }) => insteadOf !== undefined));
+  expect(replaced.length).toBeGreaterThan(0);
+  for (const { card } of replaced) {
+    const held = card.makings.flatMap(({ food }) => starter.foods.get(food)?.allergens.eu ?? []);
+    expect(card.allergens.eu.sure).toEqual(expect.arrayContaining(held));
+  }
+});
+
+test("an eater whose allergen is in it is named", () => {
+  const six = cards.filter(({ kitchen }) => kitchen.eaters.some(({ avoids }) => avoids.allergens.includes("peanuts")));
+  const peanut = six.filter(({ card }) => card.allergens.eu.sure.includes("peanuts"));
+  expect(peanut.length).toBeGreaterThan(0);
+  for (const { card } of peanut) expect(card.notFor.length).toBeGreaterThan(0);
+});
+
+test("a kitchen without an oven is told that it can't bake", () => {
+  const baked = cards.filter(
+    ({ dish, kitchen }) => !kitchen.kit.oven && dish.method.some(({ kit }) => kit.includes("oven")),
+  );
+  for (const { card } of baked) expect(card.missingKit).toBe("oven");
+});
+
+test.each([60, 100])("no line of any card is wider than the page (%i columns)", (width) => {
+  for (const { card } of cards.slice(0, 60)) {
+    for (const line of layCard({ card, width, paint: PLAIN })) expect(textWidth(line), line).toBeLessThanOrEqual(width);
+  }
+});
+
+test("allergens stand in capitals, so that they stand out without colour too", () => {
+  const card = cards.find((each) => each.card.allergens.eu.sure.includes("milk"))?.card;
+  if (card === undefined) throw new Error("no starter dish holds milk");
+  expect(layCard({ card, width: 80, paint: PLAIN }).join("\n")).toMatch(/EU and UK list of 14: .*MILK/);
+  expect(layCard({ card, width: 80, paint: COLOURED }).join("\n")).toContain("MILK");
+});
+
+test("a dish is found by id or title; else the three nearest are named", () => {
+  const dish = starter.dishes[4];
+  expect(findDish(dish?.id ?? "", starter.dishes)).toEqual({ ok: true, value: dish });
+  expect(findDish(dish?.title.toUpperCase() ?? "", starter.dishes)).toEqual({ ok: true, value: dish });
+  const unknown = findDish("zzzz", starter.dishes);
+  expect(unknown.ok ? [] : unknown.faults[0]?.remedy.split(", ")).toHaveLength(3);
+});

@@ -1,0 +1,160 @@
+import { type KitchenProblem, toMenuProblem, toWeekPlan, type WeekPlan } from "halfloaf/kitchen";
+import { checkPlan } from "halfloaf/menu/check";
+import { addDays, type CivilDate } from "halfloaf/quantity";
+import { EXIT, type ExitCode } from "../exitCodes.ts";
+import { loadTables } from "../input/loadTables.ts";
+import { type OpenKitchen, openKitchen } from "../input/openKitchen.ts";
+import { harmless, toJsonText } from "../output/harmless.ts";
+import { layFaults } from "../output/layFaults.ts";
+import { wrap } from "../output/layout.ts";
+import type { Terminal } from "../output/Terminal.ts";
+import { layWeek } from "../week/layWeek.ts";
+import { findPlace, nameWeekFile, saveWeek } from "../week/saveWeek.ts";
+import { EFFORTS, type Effort, type SearchOutcome, searchWeek } from "../week/searchWeek.ts";
+import { tellBroken, tellGaps } from "../week/tellNoPlan.ts";
+import { tellCount, tellMoney } from "../words/amountWords.ts";
+import { tellDayShort } from "../words/calendarWords.ts";
+import { type Fault, type Found, refuse } from "../words/Fault.ts";
+import { toFaultReport } from "../words/FaultReport.ts";
+import { type Names, toNames } from "../words/Names.ts";
+import { refuseInput } from "./refuseInput.ts";
+
+/** What `halfloaf week` was asked. */
+export interface WeekWish {
+  readonly kitchen: string;
+  /** Absent: the day the kitchen says. */
+  readonly from?: CivilDate;
+  readonly days: number;
+  readonly seed: number;
+  readonly effort: Effort;
+  /** Absent: a file named after kitchen and day, or none where data was asked for. */
+  readonly out?: string;
+  readonly json: boolean;
+}
+
+/** The days of a kitchen, stated and ready to be searched. */
+interface Task {
+  readonly opened: OpenKitchen;
+  readonly stated: KitchenProblem;
+  readonly names: Names;
+  /** Where the plan goes, as named and as a path; absent where it is only printed. */
+  readonly out: { readonly name: string; readonly path: string } | undefined;
+}
+
+/** Plans the days, keeps the plan as a file and prints it; or says why there is none. */
+export async function weekCommand(wish: WeekWish, terminal: Terminal): Promise<ExitCode> {
+  const task = prepare(wish, terminal.cwd);
+  if (!task.ok) return refuseInput(wish.kitchen, task.faults, wish.json, terminal);
+  const { stated, opened } = task.value;
+  const { kitchen } = opened;
+  terminal.talk(
+    `Planning ${harmless(kitchen.name)}, ${tellCount(wish.days, "day")} from ${tellDayShort(stated.from)}: ${stated.sittings.length} sittings, ` +
+      `${stated.problem.dishes.length} dishes, ${stated.packs.length} packs.`,
+  );
+  const { currency } = kitchen;
+  const outcome = await searchWeek({ stated, currency, seed: wish.seed, moves: EFFORTS[wish.effort] }, terminal);
+  if (outcome.kind !== "found") return tellNoPlan(wish, task.value, outcome, terminal);
+  const plan = toSoundWeek(task.value, outcome, wish.seed);
+  return finish(wish, task.value, plan, outcome, terminal);
+}
+
+/** Everything that can be refused before the search: the kitchen, the days, the place of the file. */
+function prepare(wish: WeekWish, cwd: string): Found<Task> {
+  const opened = openKitchen(wish.kitchen, cwd, loadTables());
+  if (!opened.ok) return opened;
+  const { kitchen, tables, name } = opened.value;
+  const from = wish.from ?? kitchen.startsOn;
+  if (!endsInTime(from, wish.days)) return refuse(tellTooLate(from));
+  const file = wish.out ?? (wish.json ? undefined : nameWeekFile(name, from));
+  const place = file === undefined ? undefined : findPlace(file, cwd);
+  if (place !== undefined && !place.ok) return place;
+  const stated = toMenuProblem(kitchen, tables, from, wish.days);
+  if (stated.sittings.length === 0) return refuse(tellNoSittings(from));
+  const out = file === undefined || place === undefined ? undefined : { name: file, path: place.value };
+  return { ok: true, value: { opened: opened.value, stated, names: toNames(kitchen, tables), out } };
+}
+
+/** The plan with names and sums. What does not hold here is a defect of the program, never of what was given. */
+function toSoundWeek(task: Task, found: Extract<SearchOutcome, { kind: "found" }>, seed: number): WeekPlan {
+  const { stated, opened } = task;
+  const { faults } = checkPlan(stated.problem, found.plan);
+  if (faults.length > 0)
+    throw new Error(`the search gave a plan that breaks its limits: ${JSON.stringify(faults.slice(0, 5))}`);
+  const { moves, moneyMinor } = found;
+  const week = toWeekPlan(opened.kitchen, opened.tables, stated, found.plan, { seed, moves, moneyMinor });
+  const { openingMinor, tillMinor, platesMinor, wasteMinor, carryOverMinor } = week.accounts;
+  if (openingMinor + tillMinor !== platesMinor + wasteMinor + carryOverMinor) {
+    throw new Error(`the accounts do not add up: ${JSON.stringify(week.accounts)}`);
+  }
+  return week;
+}
+
+function finish(
+  wish: WeekWish,
+  { names, stated, out, opened: { tables } }: Task,
+  plan: WeekPlan,
+  { moves, moneyMinor, stopped }: Extract<SearchOutcome, { kind: "found" }>,
+  terminal: Terminal,
+): ExitCode {
+  const money = `${tellMoney(Math.round(moneyMinor), plan.currency)} ${plan.currency}`;
+  terminal.talk(
+    `${stopped ? "Stopped" : "Searched"} after ${moves} moves from seed ${wish.seed}; weighed with minutes, dislikes and shortfalls ${money}.`,
+  );
+  if (out !== undefined) {
+    const saved = saveWeek(plan, out.path, out.name);
+    if (!saved.ok) return refuseInput(wish.kitchen, saved.faults, wish.json, terminal);
+    terminal.talk(`Kept as ${harmless(out.name)}.`);
+  }
+  const begunAhead = new Set(
+    tables.dishes.filter(({ method }) => method.some(({ ahead }) => ahead)).map(({ id }) => id),
+  );
+  const page = { ...terminal.page, plan, names, goneOff: stated.goneOff, begunAhead };
+  if (wish.json) terminal.print(toJsonText(plan));
+  else for (const line of layWeek(page)) terminal.print(line);
+  return EXIT.done;
+}
+
+function tellNoPlan(
+  wish: WeekWish,
+  { opened: { kitchen, tables }, stated, names }: Task,
+  outcome: Exclude<SearchOutcome, { kind: "found" }>,
+  terminal: Terminal,
+): ExitCode {
+  const { page, print } = terminal;
+  const isGap = outcome.kind === "gaps";
+  const plan = isGap ? undefined : outcome.plan;
+  const faults = isGap
+    ? tellGaps(kitchen, tables, stated, outcome.sittings, names)
+    : plan === undefined
+      ? []
+      : tellBroken(stated, plan, kitchen.currency, names);
+  if (wish.json) print(toJsonText(toFaultReport(wish.kitchen, faults, "no-plan")));
+  else {
+    for (const line of wrap(tellWhyNone(outcome), page.width)) print(page.paint.strong(line));
+    for (const line of ["", ...layFaults(faults, page)]) print(line);
+  }
+  terminal.talk("No plan was found that keeps every limit; no file was written.");
+  return EXIT.noPlan;
+}
+
+function tellWhyNone(outcome: Exclude<SearchOutcome, { kind: "found" }>): string {
+  if (outcome.kind === "gaps") return "No plan: there are sittings without any dish.";
+  const stopped = outcome.stopped ? "The search was stopped before" : `In ${outcome.moves} moves`;
+  const found = outcome.stopped ? "any plan kept every limit" : "no plan was found that keeps every limit";
+  return `${stopped} ${found}. The one that comes nearest breaks these; a longer --effort may find one, or loosen a limit:`;
+}
+
+function endsInTime(from: CivilDate, days: number): boolean {
+  return from <= addDays("9999-12-31", -days);
+}
+
+function tellTooLate(from: CivilDate): Fault {
+  const sentence = `The days from ${from} on run past the end of the year 9999.`;
+  return { code: "from-late", path: [], value: from, sentence, remedy: "Name an earlier day with --from." };
+}
+
+function tellNoSittings(from: CivilDate): Fault {
+  const sentence = `The kitchen has no sitting in the days from ${from} on.`;
+  const remedy = 'Plan more days with --days, or give "sittings" more weekdays.';
+  return { code: "no-sittings", path: ["sittings"], sentence, remedy };
+}

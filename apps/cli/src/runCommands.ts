@@ -1,0 +1,113 @@
+import { Argument, Command, CommanderError, Option } from "commander";
+import { cardCommand } from "./commands/cardCommand.ts";
+import { checkCommand } from "./commands/checkCommand.ts";
+import { weekCommand } from "./commands/weekCommand.ts";
+import { EXIT, type ExitCode } from "./exitCodes.ts";
+import { USUAL_KITCHEN } from "./input/openKitchen.ts";
+import { parseDay, parseWhole } from "./input/parseOption.ts";
+import { harmlessLines } from "./output/harmless.ts";
+import type { Terminal } from "./output/Terminal.ts";
+import { EFFORTS, type Effort } from "./week/searchWeek.ts";
+import { HELP } from "./words/helpTexts.ts";
+
+const MOST_DAYS = 28;
+const MOST_PORTIONS = 1000;
+const MOST_SEED = 2 ** 32 - 1;
+
+/**
+ * Runs the command of the words after the program's name and gives the exit code. Wrong usage is told as talk; a defect
+ * of the program comes out as an exception.
+ */
+export async function runCommands(words: readonly string[], version: string, terminal: Terminal): Promise<ExitCode> {
+  let code: ExitCode = EXIT.done;
+  const end = (answer: ExitCode) => {
+    code = answer;
+  };
+  const program = createProgram(version, terminal);
+  addWeek(program, terminal, end);
+  addCard(program, terminal, end);
+  addCheck(program, terminal, end);
+  try {
+    await program.parseAsync([...words], { from: "user" });
+    return code;
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    return error.exitCode === 0 ? EXIT.done : EXIT.badInput;
+  }
+}
+
+function createProgram(version: string, { page, print, talk }: Terminal): Command {
+  const trimmed = (write: (text: string) => void) => (text: string) => write(harmlessLines(text).replace(/\n$/, ""));
+  return new Command("halfloaf")
+    .description(HELP.program)
+    .version(version, "-V, --version", HELP.version)
+    .helpOption("-h, --help", HELP.help)
+    .helpCommand(false)
+    .addHelpText("after", HELP.programAfter)
+    .exitOverride()
+    .configureHelp({ helpWidth: page.width })
+    .configureOutput({
+      writeOut: trimmed(print),
+      writeErr: trimmed(talk),
+      getOutHelpWidth: () => page.width,
+      getErrHelpWidth: () => page.width,
+    })
+    .showHelpAfterError("(add --help for the usage)");
+}
+
+function kitchenArgument(): Argument {
+  return new Argument("[kitchen]", HELP.kitchen).default(USUAL_KITCHEN, HELP.kitchenUsual);
+}
+
+interface WeekOptions {
+  readonly from?: string;
+  readonly days: number;
+  readonly seed: number;
+  readonly effort: Effort;
+  readonly out?: string;
+  readonly json?: boolean;
+}
+
+function addWeek(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  const efforts = Object.keys(EFFORTS) as Effort[];
+  program
+    .command("week")
+    .description(HELP.week)
+    .addArgument(kitchenArgument())
+    .option("--from <date>", HELP.from, parseDay)
+    .addOption(new Option("--days <n>", HELP.days).argParser(parseWhole(1, MOST_DAYS)).default(7))
+    .addOption(new Option("--seed <n>", HELP.seed).argParser(parseWhole(0, MOST_SEED)).default(1))
+    .addOption(new Option("--effort <effort>", HELP.effort).choices(efforts).default("usual"))
+    .option("--out <file>", HELP.out)
+    .option("--json", HELP.weekJson)
+    .addHelpText("after", HELP.weekAfter)
+    .action(async (kitchen: string, { json = false, ...options }: WeekOptions) => {
+      end(await weekCommand({ kitchen, json, ...options }, terminal));
+    });
+}
+
+function addCard(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  program
+    .command("card")
+    .description(HELP.card)
+    .argument("<dish>", HELP.dish)
+    .addArgument(kitchenArgument())
+    .option("--portions <n>", HELP.portions, parseWhole(1, MOST_PORTIONS))
+    .option("--json", HELP.json)
+    .addHelpText("after", HELP.cardAfter)
+    .action((dish: string, kitchen: string, { json = false, portions }: { json?: boolean; portions?: number }) => {
+      end(cardCommand({ dish, kitchen, json, ...(portions !== undefined && { portions }) }, terminal));
+    });
+}
+
+function addCheck(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  program
+    .command("check")
+    .description(HELP.check)
+    .argument("<kitchen>", HELP.kitchen)
+    .option("--json", HELP.json)
+    .addHelpText("after", HELP.checkAfter)
+    .action((kitchen: string, { json = false }: { json?: boolean }) => {
+      end(checkCommand({ kitchen, json }, terminal));
+    });
+}

@@ -1,0 +1,44 @@
+import { Kitchen, WeekPlan } from "halfloaf/kitchen";
+import type { GenericSchema } from "valibot";
+import { CardData } from "../card/CardData.ts";
+import { FaultReport } from "../words/FaultReport.ts";
+
+/** One published file format: its schema, and what a reader should know before the rest. */
+export interface PublishedSchema {
+  /** The file is `docs/schemas/<name>.json`. */
+  readonly name: string;
+  readonly title: string;
+  readonly description: string;
+  readonly schema: GenericSchema;
+}
+
+/** The formats of the files that the commands read and of the data that they print. */
+export const PUBLISHED_SCHEMAS: readonly PublishedSchema[] = [
+  {
+    name: "kitchen",
+    title: "Halfloaf kitchen, version 1",
+    description:
+      "Everything one household keeps. Money in minor units, masses in g, dates as YYYY-MM-DD; absent is unknown.",
+    schema: Kitchen,
+  },
+  {
+    name: "week",
+    title: "Halfloaf week, version 1",
+    description: "A plan of some days. Money in minor units, masses in g as purchased, energy in kJ.",
+    schema: WeekPlan,
+  },
+  {
+    name: "card",
+    title: "Halfloaf costing card, version 1",
+    description:
+      "What a dish costs, takes and gives in one kitchen. Money in minor units, masses in g for all portions.",
+    schema: CardData,
+  },
+  {
+    name: "faults",
+    title: "Halfloaf faults, version 1",
+    description:
+      "All that is wrong with what was given, or the limits that no plan keeps; no fault means that it is sound.",
+    schema: FaultReport,
+  },
+];

@@ -1,0 +1,49 @@
+import { layTable, wrap } from "../output/layout.ts";
+import { tellMinutes } from "../words/amountWords.ts";
+import { headingOf, moneyOf, type WeekPage } from "./WeekPage.ts";
+
+/** The accounts: what was there and what was paid equals plates, waste and what is carried over. */
+export function layAccounts(page: WeekPage): string[] {
+  const { accounts } = page.plan;
+  const money = (minor: number) => moneyOf(page, minor);
+  const rows = [
+    ["", "Stores at the start", money(accounts.openingMinor), ""],
+    ["+", "Paid at the tills", money(accounts.tillMinor), money(accounts.openingMinor + accounts.tillMinor)],
+    ["=", "On the plates", money(accounts.platesMinor), ""],
+    ["+", "Thrown away", money(accounts.wasteMinor), ""],
+    [
+      "+",
+      "Carried over",
+      money(accounts.carryOverMinor),
+      money(accounts.platesMinor + accounts.wasteMinor + accounts.carryOverMinor),
+    ],
+  ];
+  const columns = [{ title: "" }, { title: "", wraps: true }, { title: "", right: true }, { title: "", right: true }];
+  return [
+    headingOf(page, "Accounts"),
+    "",
+    ...layTable(columns, rows, page.width, 2),
+    "",
+    ...tellRest(page).flatMap((sentence) => wrap(sentence, page.width)),
+  ];
+}
+
+function tellRest(page: WeekPage): string[] {
+  const { accounts, days } = page.plan;
+  const { budgetMinor, tillMinor, faresMinor, estimatedMinor, handsOnMinutes } = accounts;
+  const paid = tillMinor + faresMinor;
+  const fares = faresMinor > 0 ? ` (tills ${moneyOf(page, tillMinor)}, fares ${moneyOf(page, faresMinor)})` : "";
+  const left = budgetMinor === undefined ? [] : [tellBudget(page, budgetMinor, paid, fares)];
+  return [
+    ...(budgetMinor === undefined && faresMinor > 0 ? [`Money paid: ${moneyOf(page, paid)}${fares}.`] : []),
+    ...left,
+    ...(estimatedMinor > 0 ? [`Estimated prices make up ${moneyOf(page, estimatedMinor)} of the tills.`] : []),
+    `Hands-on cooking: ${tellMinutes(handsOnMinutes)} in ${days} ${days === 1 ? "day" : "days"}.`,
+  ];
+}
+
+function tellBudget(page: WeekPage, budgetMinor: number, paid: number, fares: string): string {
+  const rest = budgetMinor - paid;
+  const verdict = rest >= 0 ? `${moneyOf(page, rest)} left` : `${moneyOf(page, -rest)} too much`;
+  return `Budget ${moneyOf(page, budgetMinor)}, paid ${moneyOf(page, paid)}${fares}: ${verdict}.`;
+}

@@ -1,0 +1,70 @@
+import type { KitchenProblem } from "halfloaf/kitchen";
+import { type MenuPlan, MenuSearch } from "halfloaf/menu";
+import type { Terminal } from "../output/Terminal.ts";
+import { tellMoney } from "../words/amountWords.ts";
+
+/** How many moves the search makes at each effort. */
+export const EFFORTS = { quick: 60_000, usual: 600_000, long: 4_000_000 } as const;
+export type Effort = keyof typeof EFFORTS;
+
+/** What to search, for how long, from which seed. */
+export interface SearchWish {
+  readonly stated: KitchenProblem;
+  readonly currency: string;
+  readonly seed: number;
+  readonly moves: number;
+}
+
+/** What the search came to. */
+export type SearchOutcome =
+  | {
+      readonly kind: "found";
+      readonly plan: MenuPlan;
+      readonly moves: number;
+      readonly moneyMinor: number;
+      readonly stopped: boolean;
+    }
+  /** There is a sitting that no dish of the kitchen is for; nothing was searched. */
+  | { readonly kind: "gaps"; readonly sittings: readonly number[] }
+  /** No menu kept every limit; `plan` is the one that broke them least. */
+  | { readonly kind: "broken"; readonly plan: MenuPlan | undefined; readonly moves: number; readonly stopped: boolean };
+
+/**
+ * Searches for a plan. The same problem, seed and number of moves give the same plan, unless a person stops the search;
+ * then the best so far counts. Progress is shown as talk.
+ */
+export async function searchWeek(wish: SearchWish, terminal: Terminal): Promise<SearchOutcome> {
+  const search = new MenuSearch(wish.stated.problem, wish.seed, wish.moves);
+  if (search.gaps.length > 0) return { kind: "gaps", sittings: search.gaps };
+  let stopped = false;
+  const takeOff = terminal.onStop(() => {
+    stopped = true;
+  });
+  let moves = 0;
+  let moneyMinor: number | undefined;
+  let shown = "";
+  while (moves < wish.moves && !stopped) {
+    const report = search.advance();
+    moves = report.moves;
+    moneyMinor = report.costMinor ?? moneyMinor;
+    const progress = tellProgress(wish, moves, moneyMinor);
+    if (progress !== shown) terminal.showProgress(progress);
+    shown = progress;
+    await terminal.pause();
+  }
+  terminal.showProgress("");
+  takeOff();
+  const plan = search.best();
+  if (plan === undefined || moneyMinor === undefined)
+    return { kind: "broken", plan: search.leastBroken(), moves, stopped };
+  return { kind: "found", plan, moves, moneyMinor, stopped };
+}
+
+function tellProgress({ moves: all, currency }: SearchWish, moves: number, moneyMinor: number | undefined): string {
+  const share = Math.min(100, Math.round((moves / all) * 100));
+  const best =
+    moneyMinor === undefined
+      ? "none within the limits yet"
+      : `best so far ${tellMoney(Math.round(moneyMinor), currency)} ${currency}`;
+  return `Searching ${share} %: ${best} (Ctrl-C takes the best so far)`;
+}

@@ -1,0 +1,56 @@
+/** Texts of `--help`, one place for all commands. */
+export const HELP = {
+  program: "Plans, prices, times and accounts for cooking on very little money with whole packs.",
+  programAfter: `
+Examples:
+  $ halfloaf week                     plan a week for the demo kitchen Port Ansel
+  $ halfloaf week my-kitchen.json     plan a week for a kitchen of your own
+  $ halfloaf card red-lentil-cumin-soup-pitta
+                                      what a dish costs, takes and gives
+  $ halfloaf check my-kitchen.json    all that is wrong with a kitchen file
+
+Results go to standard output, talk to standard error.
+Exit codes: 0 done; 1 defect of the program; 2 input or usage can't be used;
+3 no plan within the limits. The commands and the data that --json prints are
+described in docs/commands.md.`,
+  week: "Plan the days of a kitchen: menu, buying list, accounts, intake; keep the plan as a file.",
+  weekAfter: `
+The same kitchen, days, seed and effort give the same plan. Ctrl-C stops the
+search and takes the best plan so far; a second Ctrl-C ends the program.
+
+Examples:
+  $ halfloaf week
+  $ halfloaf week my-kitchen.json --from 2026-12-07 --days 5
+  $ halfloaf week one-ring --effort long --out december.json
+  $ halfloaf week six-flat --json > week.json`,
+  card: "Print the costing card of a dish: makings, cost, minutes, intake, allergens, keeping.",
+  cardAfter: `
+Prices are those of the kitchen on its first day: the cheapest single pack of
+each making, or what the stock at hand cost.
+
+Examples:
+  $ halfloaf card red-lentil-cumin-soup-pitta
+  $ halfloaf card red-lentil-cumin-soup-pitta my-kitchen.json --portions 6
+  $ halfloaf card red-lentil-cumin-soup-pitta --json`,
+  check: "Look for everything that is wrong with a kitchen file, all at once.",
+  checkAfter: `
+Each fault comes with its place, its value and what to do about it. The exit
+code is 0 where nothing is wrong and 2 otherwise.
+
+Examples:
+  $ halfloaf check my-kitchen.json
+  $ halfloaf check my-kitchen.json --json`,
+  kitchen: "a kitchen file, or the name of a demo kitchen",
+  kitchenUsual: "the demo Port Ansel",
+  dish: "id or title of a dish",
+  from: "first day to plan, YYYY-MM-DD (default: the day the kitchen says)",
+  days: "how many days, 1 to 28",
+  seed: "start of the search; another one gives another plan",
+  effort: "how long to search",
+  out: "file to keep the plan in (default: halfloaf-week-KITCHEN-FROM.json)",
+  weekJson: "print the plan as data and keep no file, unless --out names one",
+  json: "print data and nothing else",
+  portions: "portions to cost, 1 to 1000 (default: as the dish is written)",
+  help: "show this help",
+  version: "show the version",
+} as const;
