@@ -11,7 +11,7 @@ import type {
 import { createRandomSource } from "halfloaf/menu";
 
 /** Sizes of the seeded kitchens: dishes and foods. */
-export const SIZES = { S: [60, 60], M: [150, 150], L: [400, 250] } as const;
+const SIZES = { S: [60, 60], M: [150, 150], L: [400, 250] } as const;
 export type Size = keyof typeof SIZES;
 
 /** Components bounded over the week, after energy; the first six in g or mg, the rest in percent of a day's reference. */

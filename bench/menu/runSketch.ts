@@ -5,7 +5,7 @@ import type { MenuProblem } from "halfloaf/menu";
 import { toSketchInstance } from "./toSketchInstance.ts";
 
 /** What the trial sketch reached on one problem. */
-export interface SketchResult {
+interface SketchResult {
   readonly firstS: number | undefined;
   readonly costMinor: number | undefined;
 }
@@ -21,7 +21,9 @@ export async function loadSketch(folder: string): Promise<RunSketch | undefined>
   if (!existsSync(file)) return undefined;
   const require = createRequire(import.meta.url);
   const { plan } = require(file);
-  const highs = await require("highs")({});
+  // The sketch brings no solver of its own: it gets the one of the engine's package.
+  const engine = createRequire(require.resolve("@halfloaf/engine"));
+  const highs = await engine("highs")({});
   return (problem, seed, seconds) => {
     const result = plan(highs, toSketchInstance(problem, seed), { t1: seconds });
     const found = Number.isFinite(result.best);

@@ -19,6 +19,17 @@ export interface PlanProgress {
  * limits; the plan that breaks them least, and the sittings for which there is no dish at all. `cancelled`: nobody wants it.
  */
 export type PlanOutcome =
-  | { readonly status: "planned"; readonly plan: MenuPlan; readonly costMinor: number; readonly moves: number; readonly complete: boolean }
-  | { readonly status: "none"; readonly leastBroken?: MenuPlan; readonly gaps: readonly number[]; readonly moves: number }
+  | {
+      readonly status: "planned";
+      readonly plan: MenuPlan;
+      readonly costMinor: number;
+      readonly moves: number;
+      readonly complete: boolean;
+    }
+  | {
+      readonly status: "none";
+      readonly leastBroken?: MenuPlan;
+      readonly gaps: readonly number[];
+      readonly moves: number;
+    }
   | { readonly status: "cancelled" };

@@ -1,7 +1,7 @@
 import { type MenuProblem, MenuSearch } from "halfloaf/menu";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { Planner } from "./Planner.ts";
 import type { PlanProgress } from "./PlanJob.ts";
+import type { Planner } from "./Planner.ts";
 import { startNodePlanner } from "./startNodePlanner.ts";
 
 /** Three days of one sitting; two dishes of one food each. */
@@ -42,12 +42,27 @@ const PROBLEM: MenuProblem = {
     variety: true,
   })),
   lots: [],
-  packs: [0, 1].map((food) => ({ food, shop: 0, massG: 400, priceMinor: 90 + food, limit: 9999, fromDay: 0, toDay: 2 })),
+  packs: [0, 1].map((food) => ({
+    food,
+    shop: 0,
+    massG: 400,
+    priceMinor: 90 + food,
+    limit: 9999,
+    fromDay: 0,
+    toDay: 2,
+  })),
   shopCount: 1,
   trips: [{ shop: 0, day: 0, period: 0, costMinor: 0, minutes: 0 }],
   components: [],
   profiles: [{ eaters: 1, sittings: [0, 1, 2], energyKj: [2000, 2000, 2000], bounds: [] }],
-  limits: { handsOnMinutes: [60, 60, 60], energyTolerance: 0.1, distinct: 1, mainMax: 3, batchPortions: 3, maxTrips: 1 },
+  limits: {
+    handsOnMinutes: [60, 60, 60],
+    energyTolerance: 0.1,
+    distinct: 1,
+    mainMax: 3,
+    batchPortions: 3,
+    maxTrips: 1,
+  },
   worth: { minuteMinor: 1, leftoverMinutes: 2, shortfallFirstMinor: 0, shortfallRestMinor: 0, shortfallKnee: 0.1 },
 };
 
@@ -65,7 +80,12 @@ describe("a planner in a worker", () => {
     const search = new MenuSearch(PROBLEM, 3, 4000);
     let report = search.advance();
     while (report.moves < 4000) report = search.advance();
-    expect(outcome).toMatchObject({ status: "planned", plan: search.best(), costMinor: report.costMinor, complete: true });
+    expect(outcome).toMatchObject({
+      status: "planned",
+      plan: search.best(),
+      costMinor: report.costMinor,
+      complete: true,
+    });
   });
 
   test("reports progress that never gets worse, and stops at once with the best", async () => {

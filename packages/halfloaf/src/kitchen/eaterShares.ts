@@ -17,6 +17,8 @@ export interface EaterShare {
   readonly portions: number;
   /** Energy need of a whole day in kJ; absent where it is left to care. */
   readonly needKj?: number;
+  /** The least energy that may be planned, as a share of the need, up to 1; absent with it. */
+  readonly floorShare?: number;
   readonly referred?: ReferReason;
   /** Positions of the sittings this eater attends. */
   readonly sittings: readonly number[];
@@ -38,6 +40,11 @@ export function eaterShares(kitchen: Kitchen, sittings: readonly DatedSitting[],
     const need = energyNeed(eater);
     const base = { eater, sittings: attended, dayShare };
     if (need.kind !== "need") return { ...base, portions: 1, ...(need.kind === "refer" && { referred: need.reason }) };
-    return { ...base, portions: need.energyKj / STANDARD_DAY_KJ, needKj: need.energyKj };
+    return {
+      ...base,
+      portions: need.energyKj / STANDARD_DAY_KJ,
+      needKj: need.energyKj,
+      floorShare: need.floorKj / need.energyKj,
+    };
   });
 }

@@ -36,7 +36,7 @@ export function takesFood(eater: Eater, food: Food): boolean {
 }
 
 /** What a kitchen lacks of the kit a dish needs, or undefined. A kettle can be replaced by a ring and a pot. */
-export function missingKit(needed: KitNeeded, kit: Kitchen["kit"]): string | undefined {
+function missingKit(needed: KitNeeded, kit: Kitchen["kit"]): string | undefined {
   if (needed.rings > kit.rings) return "ring";
   if (needed.pans > kit.pans) return "pan";
   if (needed.pots > kit.pots) return "pot";

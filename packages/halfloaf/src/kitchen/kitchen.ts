@@ -92,6 +92,8 @@ export const Worth = v.strictObject({
  * YYYY-MM-DD. What is absent is unknown or the stated default.
  */
 export const Kitchen = v.strictObject({
+  /** Where an editor finds the schema; not read here. */
+  $schema: v.optional(v.string()),
   format: v.literal("halfloaf-kitchen"),
   version: v.literal(1),
   name: text,

@@ -345,10 +345,13 @@ function toProfiles(kitchen: Kitchen, tables: Tables, shares: readonly EaterShar
     const bounds = new Map<string, MenuBound>();
     for (const share of group)
       for (const bound of boundsOf(kitchen, tables, share, wholeDays)) keepStricter(bounds, bound);
+    const energyKj = Array.from({ length: days }, (_, day) => STANDARD_DAY_KJ * (dayShare[day] ?? 0));
+    const floorShare = Math.max(...group.map((share) => share.floorShare ?? 0));
     return {
       eaters: group.length,
       sittings,
-      energyKj: Array.from({ length: days }, (_, day) => STANDARD_DAY_KJ * (dayShare[day] ?? 0)),
+      energyKj,
+      leastEnergyKj: energyKj.map((wanted) => wanted * floorShare),
       bounds: [...bounds.values()],
     };
   });
@@ -397,7 +400,7 @@ function toLimits(
     distinct: Math.min(evenings, Math.floor(limits.distinctEvenings * weeks)),
     mainMax: Math.ceil(limits.mainMax * weeks),
     batchPortions: Math.max(kit.potPortions, ...portionsAt),
-    maxTrips: Math.ceil(limits.tripsPerWeek * weeks),
+    maxTrips: Math.ceil(limits.tripsPerWeek * Math.max(1, weeks)),
     ...(kit.fridgeLitres > 0 && { fridgeLitres: kit.fridgeLitres }),
     ...(kit.freezerLitres > 0 && { freezerLitres: kit.freezerLitres }),
   };

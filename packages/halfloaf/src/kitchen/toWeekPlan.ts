@@ -279,9 +279,10 @@ function cautionsOfPlan(
       ...cautionsOf(dish, tables.foods, tables.safety, kitchen.authorities.safety, choose),
       ...own,
     ]) {
-      const known = said.get(`${code} ${text}`);
+      const key = `${code} ${text} ${authority}`;
+      const known = said.get(key);
       if (known) known.dishes.push(dish.id);
-      else said.set(`${code} ${text}`, { code, dishes: [dish.id], text, authority });
+      else said.set(key, { code, dishes: [dish.id], text, authority });
     }
   }
   return [...said.values()];

@@ -9,7 +9,7 @@ const index = v.pipe(v.number(), v.integer(), v.minValue(0));
 const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 
 /** One sitting of the plan and what is eaten at it. */
-export const PlannedSitting = v.strictObject({
+const PlannedSitting = v.strictObject({
   date: CivilDate,
   kind: v.picklist(SITTING_KINDS),
   eaters: v.array(Id),
@@ -30,10 +30,10 @@ export const PlannedSitting = v.strictObject({
 });
 
 /** So much of one lot in one batch, at the lot's cost. */
-export const BatchUse = v.strictObject({ lot: Id, food: Id, massG: amount, costMinor: minor });
+const BatchUse = v.strictObject({ lot: Id, food: Id, massG: amount, costMinor: minor });
 
 /** One cooking: what goes into it, from which lot, and what that cost. */
-export const PlannedCooking = v.strictObject({
+const PlannedCooking = v.strictObject({
   dish: Id,
   date: CivilDate,
   kind: v.picklist(SITTING_KINDS),
@@ -45,7 +45,7 @@ export const PlannedCooking = v.strictObject({
 });
 
 /** Packs of one kind on one bill. */
-export const BuyingLine = v.strictObject({
+const BuyingLine = v.strictObject({
   pack: Id,
   food: Id,
   label: v.string(),
@@ -61,7 +61,7 @@ export const BuyingLine = v.strictObject({
   seenOn: v.optional(CivilDate),
 });
 
-export const PlannedTrip = v.strictObject({
+const PlannedTrip = v.strictObject({
   shop: Id,
   date: CivilDate,
   lines: v.array(BuyingLine),
@@ -73,7 +73,7 @@ export const PlannedTrip = v.strictObject({
 });
 
 /** A lot of the plan with where its grams and its cost went; each adds up. */
-export const LotAccount = v.strictObject({
+const LotAccount = v.strictObject({
   id: Id,
   food: Id,
   from: v.picklist(["stores", "bought"]),
@@ -91,7 +91,7 @@ export const LotAccount = v.strictObject({
 });
 
 /** The sums of the plan: opening + till = plates + waste + carry-over. */
-export const WeekAccounts = v.strictObject({
+const WeekAccounts = v.strictObject({
   openingMinor: minor,
   tillMinor: minor,
   /** Part of the till that rests on estimated prices. */
@@ -105,7 +105,7 @@ export const WeekAccounts = v.strictObject({
 });
 
 /** What an eater gets of one component in a day, on average, against its reference. */
-export const IntakeLine = v.strictObject({
+const IntakeLine = v.strictObject({
   component: v.string(),
   kind: v.picklist(["at-least", "at-most"]),
   basis: v.string(),
@@ -119,7 +119,7 @@ export const IntakeLine = v.strictObject({
 });
 
 /** An eater's week; energy and references cover the sittings eaten here. */
-export const EaterIntake = v.strictObject({
+const EaterIntake = v.strictObject({
   eater: Id,
   /** Energy need of the sittings eaten here, a day; absent where it is left to care. */
   energyNeedKj: v.optional(amount),
@@ -132,7 +132,7 @@ export const EaterIntake = v.strictObject({
 });
 
 /** A caution, where the hand needs it, with who says so. */
-export const PlanCaution = v.strictObject({
+const PlanCaution = v.strictObject({
   code: v.string(),
   dishes: v.array(Id),
   text: v.string(),

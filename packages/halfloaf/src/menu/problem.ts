@@ -146,6 +146,8 @@ export interface MenuProfile {
   readonly sittings: readonly number[];
   /** Energy wanted on each day from the attended sittings; 0 where none is attended. */
   readonly energyKj: readonly number[];
+  /** Least energy of each day, where it lies above what the tolerance leaves; absent = the tolerance decides. */
+  readonly leastEnergyKj?: readonly number[];
   /** Bounds on sums over the whole plan. */
   readonly bounds: readonly MenuBound[];
 }

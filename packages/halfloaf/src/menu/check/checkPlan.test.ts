@@ -187,6 +187,10 @@ const breaches: Record<PlanFaultCode, readonly Breach[]> = {
       problem: { profiles: alter(tinyProblem.profiles, 1, { energyKj: [3000, 1500, 2700] }) },
       paths: [["profiles", 1, "energyKj", 2]],
     },
+    {
+      problem: { profiles: alter(tinyProblem.profiles, 1, { leastEnergyKj: [3001, 0, 0] }) },
+      paths: [["profiles", 1, "energyKj", 0]],
+    },
   ],
   bound: (["at-least", "at-most"] as const).map((kind) => ({
     problem: {

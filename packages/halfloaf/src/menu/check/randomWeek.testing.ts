@@ -103,8 +103,11 @@ function drawWeek(draw: Draw): MenuProblem {
 function drawFood(draw: Draw, index: number, days: number, shopCount: number): { food: MenuFood; packs: MenuPack[] } {
   const lasting = draw.chance(35);
   const openedDays = lasting ? LASTS : draw.whole(0, 3);
-  const unopenedDays = lasting ? LASTS : openedDays + draw.whole(0, 4);
-  const packs = Array.from({ length: draw.whole(1, 3) }, () => drawPack(draw, index, days, shopCount, unopenedDays));
+  const unopenedDays = lasting ? LASTS : openedDays + draw.whole(1, 5);
+  const packs = Array.from({ length: draw.whole(1, 3) }, (_, pack) =>
+    // The first pack is mostly for sale without conditions, so that few weeks are impossible.
+    drawPack(draw, index, days, shopCount, unopenedDays, pack === 0 && draw.chance(80)),
+  );
   // A gram kept is worth less than a gram at its cheapest, or buying to keep would pay.
   const cheapest = Math.min(
     ...packs.map(({ massG, priceMinor, offer }) => (offer ? offer.priceMinor / offer.count : priceMinor) / massG),
@@ -124,24 +127,29 @@ function drawFood(draw: Draw, index: number, days: number, shopCount: number): {
   return { food, packs };
 }
 
-function drawPack(draw: Draw, food: number, days: number, shopCount: number, keepsDays: number): MenuPack {
-  const massG = 50 * draw.whole(2, 16);
+function drawPack(
+  draw: Draw,
+  food: number,
+  days: number,
+  shopCount: number,
+  keepsDays: number,
+  always: boolean,
+): MenuPack {
   const priceMinor = draw.whole(30, 400);
   const count = draw.whole(2, 3);
-  const fromDay = draw.chance(15) ? draw.whole(0, days - 1) : 0;
+  const fromDay = !always && draw.chance(25) ? draw.whole(0, days - 1) : 0;
+  const offerMinor = Math.ceil((count * priceMinor * draw.whole(60, 95)) / 100);
   return {
     food,
     shop: draw.whole(0, shopCount - 1),
-    massG,
+    massG: 50 * draw.whole(2, 16),
     priceMinor,
-    limit: draw.chance(25) ? draw.whole(1, 4) : LASTS,
+    limit: !always && draw.chance(35) ? draw.whole(1, 4) : LASTS,
     fromDay,
-    toDay: draw.chance(15) ? draw.whole(fromDay, days - 1) : LASTS,
-    ...(draw.chance(15) ? { unopenedDays: draw.whole(0, Math.min(3, keepsDays)) } : {}),
+    toDay: !always && draw.chance(25) ? draw.whole(fromDay, days - 1) : LASTS,
+    ...(!always && draw.chance(25) ? { unopenedDays: draw.whole(0, Math.min(3, keepsDays)) } : {}),
     ...(draw.chance(10) && keepsDays < LASTS ? { openedDays: draw.whole(3, 6) } : {}),
-    ...(draw.chance(20)
-      ? { offer: { count, priceMinor: Math.ceil((count * priceMinor * draw.whole(60, 95)) / 100) } }
-      : {}),
+    ...(draw.chance(25) ? { offer: { count, priceMinor: offerMinor } } : {}),
   };
 }
 
@@ -172,7 +180,7 @@ function drawDish(draw: Draw, index: number, foodCount: number): MenuDish {
 function drawLots(draw: Draw, index: number, days: number): MenuLot[] {
   return Array.from({ length: draw.pick([0, 0, 1, 1, 2]) }, (): MenuLot => {
     const lastDay = draw.chance(40) ? LASTS : draw.whole(-1, days + 1);
-    const mustUse = lastDay >= 0 && draw.chance(12);
+    const mustUse = lastDay >= 0 && draw.chance(7);
     return { food: index, massG: draw.pick([30, 75, 150, 400, 612.5]), opened: draw.chance(50), lastDay, mustUse };
   });
 }
@@ -180,7 +188,7 @@ function drawLots(draw: Draw, index: number, days: number): MenuLot[] {
 function drawTrips(draw: Draw, periodDay: readonly number[], shopCount: number): MenuTrip[] {
   const trips = periodDay.flatMap((day, period) =>
     Array.from({ length: shopCount }, (_, shop): MenuTrip[] => {
-      if (!(period === 0 ? draw.chance(90) : draw.chance(30))) return [];
+      if (!(period === 0 ? draw.chance(95) : draw.chance(30))) return [];
       const free = draw.chance(25);
       return [
         {
@@ -189,7 +197,7 @@ function drawTrips(draw: Draw, periodDay: readonly number[], shopCount: number):
           period,
           costMinor: free ? 0 : draw.whole(0, 200),
           minutes: free ? 0 : draw.whole(0, 30),
-          ...(draw.chance(40) ? { carryG: 500 * draw.whole(2, 12) } : {}),
+          ...(draw.chance(40) ? { carryG: 500 * draw.whole(3, 14) } : {}),
         },
       ];
     }).flat(),
@@ -217,7 +225,8 @@ function drawProfile(
     const perSitting = (component === 0 ? 6 : 1.5) * (hard ? (kind === "at-least" ? 0.7 : 1.3) : 1);
     return { component, kind, amount: Math.max(0.5, perSitting * own.length), hard };
   });
-  return { eaters, sittings: own, energyKj, bounds };
+  const leastEnergyKj = energyKj.map((wanted) => wanted * draw.pick([0, 0.7, 0.95]));
+  return { eaters, sittings: own, energyKj, leastEnergyKj, bounds };
 }
 
 function drawLimits(draw: Draw, days: number, sittings: readonly MenuSitting[]): MenuLimits {
@@ -229,7 +238,7 @@ function drawLimits(draw: Draw, days: number, sittings: readonly MenuSitting[]):
     distinct: draw.whole(1, 2),
     mainMax: draw.whole(2, 5),
     batchPortions: largest * draw.whole(1, 4),
-    maxTrips: draw.whole(1, 4),
+    maxTrips: draw.whole(2, 4),
     ...(draw.chance(30) ? { fridgeLitres: draw.whole(1, 6) } : {}),
     ...(draw.chance(30) ? { freezerLitres: draw.whole(1, 6) } : {}),
   };

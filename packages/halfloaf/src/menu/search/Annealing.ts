@@ -55,7 +55,7 @@ export class Annealing {
       let dish = this.candidates.draw(sitting, this.random);
       for (let tries = 0; tries < 5; tries++) {
         const other = this.candidates.draw(sitting, this.random);
-        if (estimate(other) < estimate(dish)) dish = other;
+        if (other >= 0 && estimate(other) < estimate(dish)) dish = other;
       }
       changes.push({ sitting, dish });
     }
@@ -140,7 +140,7 @@ export class Annealing {
     } else if (kind < EVERYWHERE) {
       const dish =
         this.random() < 0.7 ? this.candidates.draw(sitting, this.random) : (state.dishOf[this.pick(this.K)] as number);
-      if (dish !== now) for (const at of state.sittingsOf(now)) this.put(at, dish);
+      if (dish !== now && now >= 0) for (const at of state.sittingsOf(now)) this.put(at, dish);
     } else if (kind < TWICE) {
       const other = this.pick(this.K);
       const dish = this.candidates.draw(Math.min(sitting, other), this.random);

@@ -56,6 +56,7 @@ export class Candidates {
     });
   }
 
+  /** A dish for the sitting by its weight, or -1 where there is none. */
   draw(sitting: number, random: RandomSource): number {
     const { dishes, upTo } = this.groups[this.group[sitting] as number] as {
       dishes: readonly number[];
@@ -69,12 +70,12 @@ export class Candidates {
       if ((upTo[middle] as number) <= x) low = middle + 1;
       else high = middle;
     }
-    return dishes[low] as number;
+    return dishes[low] ?? -1;
   }
 
   /** A dish for the sitting that shares a food that does not last with `dish`, or -1. */
   drawSharing(dish: number, sitting: number, random: RandomSource): number {
-    const foods = this.datedMakings[dish] as readonly number[];
+    const foods = this.datedMakings[dish] ?? [];
     if (foods.length === 0) return -1;
     const food = foods[Math.floor(random() * foods.length)] as number;
     const dishes = this.dishesWith[food] as readonly number[];

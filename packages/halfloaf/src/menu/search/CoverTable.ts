@@ -6,16 +6,20 @@ export interface CoverItem {
   readonly count: number;
   readonly massG: number;
   readonly priceMinor: number;
-  /** Price corrected for what surplus grams are worth; positive. */
+  /** Price corrected for what its grams are worth where they are not needed. */
   readonly weighedMinor: number;
 }
 
 /** Rows of the knapsack; above this the mass grid is coarsened, always on the safe side. */
 const MOST_ROWS = 6000;
+/** An item counts with at least this when covers are compared, or no mass would ever be enough. */
+const LEAST_MINOR = 0.01;
 
 /**
  * The cheapest ways to buy at least x grams of a food from a set of items: an unbounded covering knapsack,
- * kept as its breakpoints. Breakpoint i covers every need up to `massG[i]` for `weighedMinor[i]` (ascending in both).
+ * kept as its breakpoints. Breakpoint i brings home `massG[i]` (ascending) and is the cheapest for every need
+ * above that of the one before; its costs stand in `weighedMinor[i]`, ascending too while no gram is worth more
+ * than it costs, and `priceMinor[i]`.
  */
 export interface CoverTable {
   readonly massG: Float64Array;
@@ -24,83 +28,111 @@ export interface CoverTable {
   readonly items: readonly CoverItem[];
   /** How many of each item breakpoint i takes: `counts[i * items.length + item]`. */
   readonly counts: Uint16Array;
+  /** How many items breakpoint i takes in all. */
+  readonly itemCount: Uint16Array;
 }
 
 function greatestCommonDivisor(a: number, b: number): number {
   return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }
 
-/** A whole number of grams that divides every mass, or a coarser one where that would need too many rows. */
-function gridG(items: readonly CoverItem[], reachG: number): number {
-  const exact = items.reduce((g, item) => greatestCommonDivisor(g, Math.max(1, Math.floor(item.massG))), 0);
-  return Math.max(exact, Math.ceil(reachG / MOST_ROWS));
+/** A mass that divides every item's whole grams, or a coarser one where that would need too many rows. */
+function gridG(items: readonly CoverItem[], topG: number): number {
+  const smallest = Math.min(...items.map((item) => item.massG));
+  if (smallest < 1) return smallest;
+  const exact = items.reduce((g, item) => greatestCommonDivisor(g, Math.floor(item.massG)), 0);
+  return Math.min(Math.max(exact, Math.ceil(topG / MOST_ROWS)), Math.floor(smallest));
+}
+
+/** Builds the table for needs up to `reachG` (0 or more) from one or more items. */
+export function buildCoverTable(items: readonly CoverItem[], reachG: number): CoverTable {
+  const top = reachG + Math.max(...items.map((item) => item.massG));
+  const grid = gridG(items, top);
+  const steps = items.map((item) => Math.floor(item.massG / grid));
+  return solve(items, steps, Math.floor(top / grid));
 }
 
 /**
- * Builds the table for needs up to `reachG` (0 or more) from one or more items.
- * `limitMassG`, where given, is the most that may be bought; larger needs have no cover.
+ * Builds the table for needs up to `reachG` from one pack, alone and as a bundle where there is an offer, of which
+ * at most `limit` can be bought. Larger needs have no cover.
  */
-export function buildCoverTable(items: readonly CoverItem[], reachG: number, limitMassG = Infinity): CoverTable {
-  const largest = Math.max(...items.map((item) => item.massG));
-  const smallest = Math.min(...items.map((item) => item.massG));
-  const top = Math.min(limitMassG, reachG + largest);
-  const grid = Math.min(gridG(items, top), Math.max(1, Math.floor(smallest)));
-  const rows = Math.floor(top / grid) + 1;
-  const best = new Float64Array(rows).fill(Infinity);
-  const took = new Int16Array(rows).fill(-1);
+export function buildLimitedTable(items: readonly CoverItem[], reachG: number, limit: number): CoverTable {
+  const counts = items.map(({ count }) => count);
+  const single = (items[0] as CoverItem).massG;
+  return solve(items, counts, Math.min(limit, Math.ceil(reachG / single) + Math.max(...counts)));
+}
+
+/** Row r of the knapsack is bought from `steps` that add up to r; the row of an item is never above its mass. */
+function solve(items: readonly CoverItem[], steps: readonly number[], top: number): CoverTable {
+  const best = new Float64Array(top + 1).fill(Infinity);
+  const took = new Int16Array(top + 1).fill(-1);
+  const costs = items.map(({ weighedMinor }) => Math.max(LEAST_MINOR, weighedMinor));
   best[0] = 0;
-  const steps = items.map((item) => Math.floor(item.massG / grid));
-  for (let row = 1; row < rows; row++) {
+  for (let row = 1; row <= top; row++) {
     for (let i = 0; i < items.length; i++) {
       const from = row - (steps[i] as number);
       if (from < 0) continue;
-      const cost = (best[from] as number) + (items[i] as CoverItem).weighedMinor;
+      const cost = (best[from] as number) + (costs[i] as number);
       if (cost < (best[row] as number)) {
         best[row] = cost;
         took[row] = i;
       }
     }
   }
-  return keepBreakpoints(items, steps, best, took, grid);
+  return tabulate(items, keepBreakpoints(best), steps, took);
 }
 
-function keepBreakpoints(
-  items: readonly CoverItem[],
-  steps: readonly number[],
-  best: Float64Array,
-  took: Int16Array,
-  grid: number,
-): CoverTable {
+/** Rows that are cheaper than every row above them, ascending. */
+function keepBreakpoints(best: Float64Array): number[] {
   const kept: number[] = [];
   let cheapest = Infinity;
   for (let row = best.length - 1; row > 0; row--) {
-    if ((best[row] as number) < cheapest - 1e-9) {
-      cheapest = best[row] as number;
-      kept.push(row);
-    }
+    if ((best[row] as number) >= cheapest - 1e-9) continue;
+    cheapest = best[row] as number;
+    kept.push(row);
   }
-  kept.reverse();
-  const n = kept.length;
-  const table = {
-    massG: new Float64Array(n),
-    weighedMinor: new Float64Array(n),
-    priceMinor: new Float64Array(n),
+  return kept.reverse();
+}
+
+/** Reckons what each row brings home to the gram; a row that brings no more than a cheaper one is left out. */
+function tabulate(
+  items: readonly CoverItem[],
+  rows: readonly number[],
+  steps: readonly number[],
+  took: Int16Array,
+): CoverTable {
+  const counts = new Uint16Array(rows.length * items.length);
+  const massG: number[] = [];
+  const weighedMinor: number[] = [];
+  const priceMinor: number[] = [];
+  const itemCount: number[] = [];
+  for (const row of rows) {
+    const at = massG.length * items.length;
+    let [mass, weighed, price, taken] = [0, 0, 0, 0];
+    counts.fill(0, at, at + items.length);
+    for (let left = row; left > 0; taken++) {
+      const i = took[left] as number;
+      const item = items[i] as CoverItem;
+      counts[at + i] = (counts[at + i] as number) + 1;
+      mass += item.massG;
+      weighed += item.weighedMinor;
+      price += item.priceMinor;
+      left -= steps[i] as number;
+    }
+    if (massG.length > 0 && mass <= (massG[massG.length - 1] as number)) continue;
+    massG.push(mass);
+    weighedMinor.push(weighed);
+    priceMinor.push(price);
+    itemCount.push(taken);
+  }
+  return {
+    massG: Float64Array.from(massG),
+    weighedMinor: Float64Array.from(weighedMinor),
+    priceMinor: Float64Array.from(priceMinor),
     items,
-    counts: new Uint16Array(n * items.length),
+    counts: counts.slice(0, massG.length * items.length),
+    itemCount: Uint16Array.from(itemCount),
   };
-  for (let i = 0; i < n; i++) {
-    let row = kept[i] as number;
-    table.massG[i] = row * grid;
-    table.weighedMinor[i] = best[row] as number;
-    while (row > 0) {
-      const item = took[row] as number;
-      const at = i * items.length + item;
-      table.counts[at] = (table.counts[at] as number) + 1;
-      table.priceMinor[i] = (table.priceMinor[i] as number) + (items[item] as CoverItem).priceMinor;
-      row -= steps[item] as number;
-    }
-  }
-  return table;
 }
 
 /** The first breakpoint that covers `needG`, or -1 where the table does not reach so far. */

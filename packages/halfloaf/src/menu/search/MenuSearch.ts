@@ -2,9 +2,10 @@ import type { MenuPlan } from "../plan.ts";
 import type { MenuProblem } from "../problem.ts";
 import { Annealing, type Sketch } from "./Annealing.ts";
 import { decodePlan } from "./decodePlan.ts";
+import { FIRST_PENALTIES, type Penalties } from "./Penalties.ts";
 import { reckonLoads } from "./reckonLoads.ts";
 import { reckonReducedCosts } from "./reducedCosts.ts";
-import { FIRST_PENALTIES, type Penalties, WeekState } from "./WeekState.ts";
+import { WeekState } from "./WeekState.ts";
 
 /** What the search has so far; it never ends by itself. */
 export interface SearchReport {
@@ -62,8 +63,10 @@ export class MenuSearch {
     return this.annealing.candidates.at.flatMap((dishes, sitting) => (dishes.length === 0 ? [sitting] : []));
   }
 
-  /** Makes a few thousand moves. */
+  /** Makes a few thousand moves. Throws where a sitting has no dish: look at `gaps` first. */
   advance(): SearchReport {
+    const [gap] = this.gaps;
+    if (gap !== undefined) throw new RangeError(`sitting ${gap} has no dish`);
     const before = this.annealing.best;
     if (this.leftInRound <= 0) this.beginRound();
     const count = Math.min(CHUNK, this.leftInRound);

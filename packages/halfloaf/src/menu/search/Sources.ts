@@ -1,31 +1,38 @@
 import { isLasting, type MenuFood, type MenuPack, type MenuProblem } from "../problem.ts";
-import { buildCoverTable, type CoverItem, type CoverTable } from "./CoverTable.ts";
+import { buildCoverTable, buildLimitedTable, type CoverItem, type CoverTable } from "./CoverTable.ts";
 
 /** Packs of one food that are bought together in one shop, with the cheapest covers from them. */
 export interface Source {
   readonly shop: number;
   readonly table: CoverTable;
+  /** The same packs weighed by what is left of them at the end of the plan, still good; for foods that go off. */
+  readonly endTable: CoverTable;
   /** Days a pack keeps from the day it is bought, opened or not. */
   readonly unopenedDays: number;
   /** Days a pack keeps once opened. */
   readonly openedDays: number;
   readonly fromDay: number;
   readonly toDay: number;
+  /** Most packs of it in the plan. */
+  readonly limit: number;
   /** True where every pack can be bought on any trip to the shop, without limit. */
   readonly regular: boolean;
+  /** The most that offers can take off each item of the table, however many are bought; absent = no offers. */
+  readonly slackMinor?: readonly number[];
 }
 
 /** What the search knows of buying one food. */
 export interface FoodSources {
-  /** True where days play no part: neither the food nor its stock goes off within the plan. */
+  /** True where days play no part: neither the food nor any lot or pack of it goes off within the plan. */
   readonly lasting: boolean;
   readonly sources: readonly Source[];
-  /** Lasting foods only: covers from the regular packs of each set of shops, by its bits (bit = shop). */
-  readonly byShops: readonly (CoverTable | undefined)[];
-  readonly hasOffers: boolean;
   /** Shops (bit = shop) that sell it without conditions. */
   readonly regularShops: number;
   readonly hasSpecial: boolean;
+  readonly regular: readonly { readonly shop: number; readonly items: readonly CoverItem[] }[];
+  readonly reachG: number;
+  /** Covers from the regular packs of sets of shops, by their bits; filled as they are asked for. */
+  readonly byShops: (CoverTable | undefined)[];
 }
 
 const NO_LIMIT = 9999;
@@ -36,7 +43,7 @@ function itemsOf(pack: MenuPack, index: number, surplusMinorPerG: number): Cover
     count,
     massG: pack.massG * count,
     priceMinor,
-    weighedMinor: Math.max(0.01, priceMinor + surplusMinorPerG * pack.massG * count),
+    weighedMinor: priceMinor + surplusMinorPerG * pack.massG * count,
   });
   const single = item(1, pack.priceMinor);
   return pack.offer ? [single, item(pack.offer.count, pack.offer.priceMinor)] : [single];
@@ -56,65 +63,100 @@ function mostUsedG(problem: MenuProblem, food: number): number {
   return problem.sittings.reduce((sum, sitting) => sum + sitting.portions * perPortion, 0);
 }
 
+function lastsThroughout(problem: MenuProblem, food: number, packs: readonly MenuPack[]): boolean {
+  const { days, lots } = problem;
+  return (
+    isLasting(problem, food) &&
+    lots.every((lot) => lot.food !== food || (lot.lastDay >= days - 1 && !lot.mustUse)) &&
+    packs.every(({ unopenedDays = days, openedDays = days }) => unopenedDays >= days && openedDays >= days)
+  );
+}
+
+/** What a gram left good of an opened lot or pack is worth after the last day. */
+export function creditOfOpened(problem: MenuProblem, food: number): number {
+  const { creditMinorPerG, creditOpenedMinorPerG } = problem.foods[food] as MenuFood;
+  return isLasting(problem, food) ? creditMinorPerG : creditOpenedMinorPerG;
+}
+
+/** What offers can take off each item where it is bought often enough; undefined where they take off nothing. */
+function reckonSlack(items: readonly CoverItem[], packs: readonly MenuPack[]): number[] | undefined {
+  const each = items.map(({ pack }) => {
+    const { offer, priceMinor } = packs[pack] as MenuPack;
+    return offer ? Math.max(0, priceMinor - offer.priceMinor / offer.count) : 0;
+  });
+  return each.some((slack) => slack > 0) ? each : undefined;
+}
+
+/** What is left good of a food that goes off is worth this to the planner, opened as it mostly is. */
+function reweigh(items: readonly CoverItem[], leftCreditMinorPerG: number): CoverItem[] {
+  return items.map((item) => ({ ...item, weighedMinor: item.priceMinor - leftCreditMinorPerG * item.massG }));
+}
+
 function buildFood(problem: MenuProblem, food: number): FoodSources {
   const facts = problem.foods[food] as MenuFood;
-  const lots = problem.lots.filter((lot) => lot.food === food);
-  const lasting = isLasting(problem, food) && lots.every((lot) => lot.lastDay >= problem.days - 1 && !lot.mustUse);
   const reachG = mostUsedG(problem, food);
+  const packs = [...problem.packs.entries()].filter(([, pack]) => pack.food === food && reachG > 0);
+  const lasting = lastsThroughout(
+    problem,
+    food,
+    packs.map(([, pack]) => pack),
+  );
   const surplus = lasting ? -facts.creditMinorPerG : facts.wasteMinorPerG;
   const sources: Source[] = [];
   const regular = new Map<string, { shop: number; openedDays: number; items: CoverItem[] }>();
-  problem.packs.forEach((pack, index) => {
-    if (pack.food !== food || reachG === 0) return;
-    const { shop, fromDay, toDay } = pack;
-    const items = itemsOf(pack, index, surplus);
+  const add = (table: CoverTable, source: Omit<Source, "table" | "endTable" | "slackMinor">): void => {
+    const slackMinor = lasting ? undefined : reckonSlack(table.items, problem.packs);
+    // With a single pack there is nothing to choose but how many.
+    const endTable =
+      lasting || table.items.length < 2
+        ? table
+        : buildCoverTable(reweigh(table.items, creditOfOpened(problem, food)), reachG);
+    sources.push({ ...source, table, endTable, ...(slackMinor && { slackMinor }) });
+  };
+  for (const [index, pack] of packs) {
+    const { shop, limit, fromDay, toDay } = pack;
+    // An offer is a pack of its own where packs last; where they do not, each pack is opened by itself.
+    const items = itemsOf(pack, index, surplus).slice(0, lasting ? 2 : 1);
     const openedDays = pack.openedDays ?? facts.openedDays;
     if (isRegular(problem, pack)) {
-      // An offer is a pack of its own where packs last; where they do not, each pack is opened by itself.
-      const usable = lasting ? items : items.slice(0, 1);
       const key = `${shop} ${openedDays}`;
       const known = regular.get(key);
-      if (known) known.items.push(...usable);
-      else regular.set(key, { shop, openedDays, items: usable });
+      if (known) known.items.push(...items);
+      else regular.set(key, { shop, openedDays, items });
     } else {
-      const table = buildCoverTable(items.slice(0, 1), reachG, pack.massG * pack.limit);
       const unopenedDays = pack.unopenedDays ?? facts.unopenedDays;
-      sources.push({ shop, table, unopenedDays, openedDays, fromDay, toDay, regular: false });
+      const table = buildLimitedTable(items, reachG, limit);
+      add(table, { shop, unopenedDays, openedDays, fromDay, toDay, limit, regular: false });
     }
-  });
+  }
   for (const { shop, openedDays, items } of regular.values()) {
     const { unopenedDays } = facts;
-    const table = buildCoverTable(items, reachG);
-    sources.push({ shop, table, unopenedDays, openedDays, fromDay: 0, toDay: problem.days, regular: true });
+    const span = { fromDay: 0, toDay: problem.days, limit: NO_LIMIT };
+    add(buildCoverTable(items, reachG), { shop, unopenedDays, openedDays, ...span, regular: true });
   }
   return {
     lasting,
     sources,
-    byShops: lasting ? buildByShops([...regular.values()], reachG) : [],
-    hasOffers: problem.packs.some((pack) => pack.food === food && pack.offer !== undefined),
     regularShops: [...regular.values()].reduce((bits, { shop }) => bits | (1 << shop), 0),
     hasSpecial: sources.some((source) => !source.regular),
+    regular: [...regular.values()],
+    reachG,
+    byShops: [],
   };
 }
 
-function buildByShops(
-  regular: readonly { shop: number; items: readonly CoverItem[] }[],
-  reachG: number,
-): (CoverTable | undefined)[] {
-  const shops = [...new Set(regular.map(({ shop }) => shop))];
-  const tables: (CoverTable | undefined)[] = [];
-  for (let chosen = 1; chosen < 1 << shops.length; chosen++) {
-    const inSet = shops.filter((_, i) => chosen & (1 << i));
-    const mask = inSet.reduce((bits, shop) => bits | (1 << shop), 0);
-    tables[mask] = buildCoverTable(
-      regular.filter(({ shop }) => inSet.includes(shop)).flatMap(({ items }) => items),
-      reachG,
-    );
-  }
-  return tables;
+/** Covers from the regular packs of a set of shops (bit = shop); undefined where none of them sells the food. */
+export function coverFrom(food: FoodSources, shops: number): CoverTable | undefined {
+  const chosen = shops & food.regularShops;
+  const known = food.byShops[chosen];
+  if (known || chosen === 0) return known;
+  const items = food.regular.filter(({ shop }) => chosen & (1 << shop)).flatMap((one) => one.items);
+  const table = buildCoverTable(items, food.reachG);
+  food.byShops[chosen] = table;
+  return table;
 }
 
-/** Covers for every food of the problem; shops are numbered below 31. */
+/** Sources of every food of the problem; shops are numbered below 31. */
 export function buildSources(problem: MenuProblem): FoodSources[] {
   return problem.foods.map((_, food) => buildFood(problem, food));
 }

@@ -1,0 +1,7 @@
+// comlink ships its adapter for worker threads without types.
+declare module "comlink/dist/esm/node-adapter.mjs" {
+  import type { MessagePort, Worker } from "node:worker_threads";
+  import type { Endpoint } from "comlink";
+
+  export default function nodeEndpoint(port: MessagePort | Worker): Endpoint;
+}

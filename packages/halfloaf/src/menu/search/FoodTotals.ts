@@ -1,0 +1,123 @@
+import type { MenuProblem } from "../problem.ts";
+import { FoodCosting } from "./FoodCosting.ts";
+import type { Penalties } from "./Penalties.ts";
+import { TripLoads } from "./TripLoads.ts";
+
+/** What is known of each food at its present needs. */
+interface Figures {
+  readonly cost: Float64Array;
+  readonly till: Float64Array;
+  readonly missing: Float64Array;
+  readonly unused: Float64Array;
+}
+
+function createFigures(foods: number): Figures {
+  return {
+    cost: new Float64Array(foods),
+    till: new Float64Array(foods),
+    missing: new Float64Array(foods),
+    unused: new Float64Array(foods),
+  };
+}
+
+/**
+ * Purchases of all foods and what they add up to. A move begins, touches the foods whose needs or trips it changes and
+ * has them reckoned anew; `undo` goes back to where it began.
+ */
+export class FoodTotals {
+  readonly costing: FoodCosting;
+  cost = 0;
+  till = 0;
+  private missing = 0;
+  private unused = 0;
+  private readonly figures: Figures;
+  private readonly saved: Figures;
+  private readonly savedSums = new Float64Array(4);
+  private readonly loads: TripLoads | undefined;
+  private readonly touched: Int32Array;
+  private count = 0;
+  private readonly stamps: Int32Array;
+  private stamp = 0;
+  private readonly needG: Float64Array;
+  private readonly periods: number;
+
+  /** `needG` holds the needs by food and period; it is read whenever foods are reckoned. */
+  constructor(problem: MenuProblem, needG: Float64Array) {
+    const foods = problem.foods.length;
+    this.costing = new FoodCosting(problem);
+    this.figures = createFigures(foods);
+    this.saved = createFigures(foods);
+    this.loads = this.costing.hasCarryLimit ? new TripLoads(problem) : undefined;
+    this.touched = new Int32Array(foods);
+    this.stamps = new Int32Array(foods);
+    this.needG = needG;
+    this.periods = problem.periodDay.length;
+    for (let food = 0; food < foods; food++) this.reckon(food);
+  }
+
+  begin(): void {
+    this.count = 0;
+    this.stamp++;
+    const { savedSums } = this;
+    savedSums[0] = this.cost;
+    savedSums[1] = this.till;
+    savedSums[2] = this.missing;
+    savedSums[3] = this.unused;
+    this.loads?.begin();
+  }
+
+  touch(food: number): void {
+    if (this.stamps[food] === this.stamp) return;
+    this.stamps[food] = this.stamp;
+    this.touched[this.count++] = food;
+  }
+
+  reckonTouched(): void {
+    const { figures, saved } = this;
+    for (let i = 0; i < this.count; i++) {
+      const food = this.touched[i] as number;
+      saved.cost[i] = figures.cost[food] as number;
+      saved.till[i] = figures.till[food] as number;
+      saved.missing[i] = figures.missing[food] as number;
+      saved.unused[i] = figures.unused[food] as number;
+      this.loads?.save(food, i);
+      this.reckon(food);
+    }
+  }
+
+  private reckon(food: number): void {
+    const { costing, figures } = this;
+    costing.evaluate(food, this.needG, food * this.periods);
+    this.cost += costing.cost - (figures.cost[food] as number);
+    this.till += costing.till - (figures.till[food] as number);
+    this.missing += costing.missing - (figures.missing[food] as number);
+    this.unused += costing.unused - (figures.unused[food] as number);
+    figures.cost[food] = costing.cost;
+    figures.till[food] = costing.till;
+    figures.missing[food] = costing.missing;
+    figures.unused[food] = costing.unused;
+    this.loads?.move(food, costing);
+  }
+
+  undo(): void {
+    const { figures, saved, savedSums } = this;
+    for (let i = 0; i < this.count; i++) {
+      const food = this.touched[i] as number;
+      figures.cost[food] = saved.cost[i] as number;
+      figures.till[food] = saved.till[i] as number;
+      figures.missing[food] = saved.missing[i] as number;
+      figures.unused[food] = saved.unused[i] as number;
+    }
+    this.loads?.undo(this.touched, this.count);
+    this.cost = savedSums[0] as number;
+    this.till = savedSums[1] as number;
+    this.missing = savedSums[2] as number;
+    this.unused = savedSums[3] as number;
+  }
+
+  /** Makings that cannot be had, stock left that had to be used up, loads too heavy. */
+  violation(penalties: Penalties): number {
+    const unused = this.unused < 1e-9 ? 0 : penalties.unused * this.unused;
+    return penalties.missing * this.missing + unused + (this.loads ? this.loads.violation(penalties) : 0);
+  }
+}

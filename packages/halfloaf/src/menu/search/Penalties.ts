@@ -1,0 +1,39 @@
+/** How hard each kind of broken limit weighs in the search, in minor units; raised when no plan is found. */
+export interface Penalties {
+  readonly minute: number;
+  readonly energy: number;
+  readonly use: number;
+  readonly main: number;
+  readonly distinct: number;
+  readonly budget: number;
+  readonly batch: number;
+  readonly bound: number;
+  readonly trip: number;
+  /** For each kilogram that a trip carries too much. */
+  readonly carry: number;
+  /** For each time that a making cannot be had. */
+  readonly missing: number;
+  /** For stock that had to be used up and was not. */
+  readonly unused: number;
+  /** For each sitting without a dish. */
+  readonly unserved: number;
+}
+
+export const FIRST_PENALTIES: Penalties = {
+  minute: 60,
+  energy: 3000,
+  use: 600,
+  main: 600,
+  distinct: 600,
+  budget: 2,
+  batch: 4000,
+  bound: 3000,
+  trip: 800,
+  carry: 150,
+  missing: 700,
+  unused: 1000,
+  unserved: 4000,
+};
+
+/** A broken limit costs at least this, so that a hair's breadth is never worth it. */
+export const STEP_MINOR = 30;
