@@ -23,7 +23,7 @@ export function measurePace(problem: MenuProblem): number {
 export function timeSearch(problem: MenuProblem, seed: number, seconds: number, movesPerS: number): TimedSearch {
   const from = performance.now();
   const elapsedS = (): number => (performance.now() - from) / 1000;
-  const search = new MenuSearch(problem, seed, Math.round(movesPerS * seconds * 0.95));
+  const search = new MenuSearch(problem, seed, { expectedMoves: Math.round(movesPerS * seconds * 0.95) });
   let firstS: number | undefined;
   let report = search.advance();
   for (;;) {

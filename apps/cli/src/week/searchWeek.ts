@@ -34,7 +34,7 @@ export type SearchOutcome =
  * then the best so far counts. Progress is shown as talk.
  */
 export async function searchWeek(wish: SearchWish, terminal: Terminal): Promise<SearchOutcome> {
-  const search = new MenuSearch(wish.stated.problem, wish.seed, wish.moves);
+  const search = new MenuSearch(wish.stated.problem, wish.seed, { expectedMoves: wish.moves });
   if (search.gaps.length > 0) return { kind: "gaps", sittings: search.gaps };
   let stopped = false;
   const takeOff = terminal.onStop(() => {

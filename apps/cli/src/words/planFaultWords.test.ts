@@ -12,7 +12,7 @@ function stateWeek() {
   if (!opened.ok) throw new Error("the demo kitchen does not open");
   const { kitchen, tables } = opened.value;
   const stated = toMenuProblem(kitchen, tables, kitchen.startsOn, 4);
-  const search = new MenuSearch(stated.problem, 1, 8000);
+  const search = new MenuSearch(stated.problem, 1, { expectedMoves: 8000 });
   for (let moves = 0; moves < 8000; ) moves = search.advance().moves;
   const plan = search.best() ?? search.leastBroken();
   if (plan === undefined) throw new Error("the search gave no menu at all");

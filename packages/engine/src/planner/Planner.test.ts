@@ -77,7 +77,7 @@ describe("a planner in a worker", () => {
 
   test("finds what the library finds for the same seed and moves", async () => {
     const outcome = await planner.plan({ problem: PROBLEM, seed: 3, moves: 4000 }).outcome;
-    const search = new MenuSearch(PROBLEM, 3, 4000);
+    const search = new MenuSearch(PROBLEM, 3, { expectedMoves: 4000 });
     let report = search.advance();
     while (report.moves < 4000) report = search.advance();
     expect(outcome).toMatchObject({

@@ -38,7 +38,7 @@ export class PlannerService {
 
   private async run(id: number, job: PlanJob, onProgress: (progress: PlanProgress) => void): Promise<PlanOutcome> {
     if (this.ended.get(id) === "cancel") return this.finish(id, { status: "cancelled" });
-    const search = new MenuSearch(job.problem, job.seed, job.moves);
+    const search = new MenuSearch(job.problem, job.seed, { expectedMoves: job.moves });
     const { gaps } = search;
     if (gaps.length > 0) return this.finish(id, { status: "none", gaps, moves: 0 });
     let progress: PlanProgress = { moves: 0 };

@@ -16,5 +16,5 @@ export type {
   MenuWorth,
 } from "./problem.ts";
 export { isLasting } from "./problem.ts";
-export { MenuSearch, type SearchReport } from "./search/MenuSearch.ts";
+export { MenuSearch, type SearchOptions, type SearchReport } from "./search/MenuSearch.ts";
 export { createRandomSource, type RandomSource } from "./search/RandomSource.ts";

@@ -9,7 +9,7 @@
  * The plan minimises, in minor units:
  *
  *     till + trips + waste x its price - carry-over credit + hands-on minutes x their worth
- *       + dislike + shortfalls
+ *       + dislike + shortfalls + changes
  *
  * where the credit is `creditMinorPerG x (closing - opening)` over unopened and lasting stock, plus
  * `creditOpenedMinorPerG` on what is open and still good on the last day.
@@ -97,6 +97,8 @@ export interface MenuSitting {
   readonly dishes: readonly number[];
   /** True where distinct dishes and main ingredients are counted (the evening). */
   readonly variety: boolean;
+  /** The dish of an earlier plan, and what serving another one costs; absent = anything is as good. */
+  readonly keep?: { readonly dish: number; readonly changeMinor: number };
 }
 
 /** Stock at the start. An unopened lot starts its opened life when it is first used. */

@@ -8,6 +8,8 @@ export interface PlanMoney {
   readonly minutes: number;
   readonly minutesMinor: number;
   readonly dislikeMinor: number;
+  /** Price of the sittings that do not have the dish they would keep. */
+  readonly changesMinor: number;
   /** Price of what misses the soft bounds, over all eaters. */
   readonly shortfallMinor: number;
   /** Grams of each food that go off within the plan, in the order of the foods of the problem. */
@@ -16,6 +18,6 @@ export interface PlanMoney {
   readonly wastePenaltyMinor: number;
   /** Worth of the stock after the last day less its worth at the start; negative where the plan lives off its stock. */
   readonly creditMinor: number;
-  /** Till, trips, minutes, dislike, shortfalls and waste penalty less the credit. */
+  /** Till, trips, minutes, dislike, changes, shortfalls and waste penalty less the credit. */
   readonly totalMinor: number;
 }

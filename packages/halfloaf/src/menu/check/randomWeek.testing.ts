@@ -73,6 +73,7 @@ function drawWeek(draw: Draw): MenuProblem {
         80,
       ),
       variety: slot === perDay - 1,
+      ...(draw.chance(20) && { keep: { dish: draw.whole(0, dishes.length - 1), changeMinor: draw.whole(0, 90) } }),
     };
   });
   const trips = drawTrips(draw, periodDay, shopCount);

@@ -1,7 +1,7 @@
 import type { MenuPack, MenuProblem, MenuTrip, MenuWorth } from "../problem.ts";
 import { isGoodAtEnd, type LotStory, priceGram } from "./openLots.ts";
 import type { PlanMoney } from "./PlanMoney.ts";
-import type { ReadPlan } from "./readPlan.ts";
+import type { ReadBatch, ReadPlan } from "./readPlan.ts";
 import { sumHandsOn } from "./sumHandsOn.ts";
 import { missShare, sumComponent } from "./sumIntake.ts";
 
@@ -12,23 +12,31 @@ export function reckonMoney(problem: MenuProblem, plan: ReadPlan, lots: readonly
   const minutes = sum(sumHandsOn(problem, plan)) + sum(plan.trips.map(({ trip }) => trip.minutes));
   const minutesMinor = problem.worth.minuteMinor * minutes;
   const dislikeMinor = sum(plan.batches.map(({ dish, leftovers }) => dish.dislikeMinor * (1 + leftovers.length)));
+  const changesMinor = sum(plan.batches.map(priceChanges));
   const shortfallMinor = priceShortfalls(problem, plan);
   const wasteG = problem.foods.map((_, food) => weighWaste(problem, lots, food));
   const wastePenaltyMinor = sum(problem.foods.map((food, at) => food.wasteMinorPerG * (wasteG[at] as number)));
   const creditMinor = sum(lots.map((lot) => valueAtEnd(problem, lot) - lot.openingMinor));
-  const charged = tillMinor + tripMinor + minutesMinor + dislikeMinor + shortfallMinor + wastePenaltyMinor;
+  const charged =
+    tillMinor + tripMinor + minutesMinor + dislikeMinor + changesMinor + shortfallMinor + wastePenaltyMinor;
   return {
     tillMinor,
     tripMinor,
     minutes,
     minutesMinor,
     dislikeMinor,
+    changesMinor,
     shortfallMinor,
     wasteG,
     wastePenaltyMinor,
     creditMinor,
     totalMinor: charged - creditMinor,
   };
+}
+
+function priceChanges({ dishIndex, fresh, leftovers }: ReadBatch): number {
+  const others = [fresh, ...leftovers].filter(({ sitting }) => sitting.keep && sitting.keep.dish !== dishIndex);
+  return sum(others.map(({ sitting }) => sitting.keep?.changeMinor as number));
 }
 
 function sum(values: readonly number[]): number {

@@ -32,8 +32,9 @@ export class FoodCosting {
 
   private readonly lots: MenuLot[][];
   private readonly lotMass: number[];
-  /** What a gram left of an opened lot or pack is worth, by food. */
-  private readonly openedCredit: readonly number[];
+  /** What a gram left is worth, by food: unopened, and of an opened lot or pack. */
+  private readonly credit: Float64Array;
+  private readonly openedCredit: Float64Array;
   private readonly periods: number;
   private readonly lastDayOfPlan: number;
   private readonly needs: Needs;
@@ -50,7 +51,8 @@ export class FoodCosting {
         .sort((a, b) => a.lastDay - b.lastDay || Number(b.opened) - Number(a.opened)),
     );
     this.lotMass = this.lots.map((lots) => lots.reduce((sum, lot) => sum + lot.massG, 0));
-    this.openedCredit = problem.foods.map((_, food) => creditOfOpened(problem, food));
+    this.credit = Float64Array.from(problem.foods, (food) => food.creditMinorPerG);
+    this.openedCredit = Float64Array.from(problem.foods, (_, food) => creditOfOpened(problem, food));
     this.periods = problem.periodDay.length;
     this.lastDayOfPlan = problem.days - 1;
     this.trips = new MadeTrips(problem, this.foods);
@@ -82,7 +84,7 @@ export class FoodCosting {
       total += needG[offset + period] as number;
       if (first < 0 && total > stock + DUST_G) first = period;
     }
-    this.cost = (this.problem.foods[food] as MenuFood).creditMinorPerG * total;
+    this.cost = (this.credit[food] as number) * total;
     if (first < 0) return;
     if (sources.hasSpecial) this.buySpecial(sources, first, total - stock);
     else this.buyRegular(sources, first, total - stock);

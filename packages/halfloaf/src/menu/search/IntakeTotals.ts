@@ -1,5 +1,5 @@
 import type { MenuProblem } from "../problem.ts";
-import { type Penalties, STEP_MINOR } from "./Penalties.ts";
+import { charge, type Penalties } from "./Penalties.ts";
 
 /** Share by which a bound of 0 counts as missed, since no share of nothing can be told. */
 const FAR = 1000;
@@ -87,12 +87,12 @@ export class IntakeTotals {
       if (want <= 0) continue;
       const eaten = this.energy[e] as number;
       const off = Math.max((this.least[e] as number) - eaten, eaten - (this.most[e] as number)) / want;
-      if (off > 1e-9) v += STEP_MINOR + penalties.energy * off;
+      if (off > 1e-9) v += charge(penalties.energy, off);
     }
     for (const row of this.rows) {
       if (!row.hard) continue;
       const missing = this.missShare(row);
-      if (missing > 1e-9) v += STEP_MINOR + penalties.bound * missing;
+      if (missing > 1e-9) v += charge(penalties.bound, missing);
     }
     return v;
   }

@@ -17,6 +17,19 @@ export interface SearchReport {
   readonly improved: boolean;
 }
 
+/** What a search may be told besides the problem. */
+export interface SearchOptions {
+  /** How many moves the caller thinks to make; better known beforehand than not. */
+  readonly expectedMoves?: number;
+  /** A menu to begin from, such as an earlier plan; it need not keep the limits. */
+  readonly start?: Pick<MenuPlan, "batches" | "trips">;
+  /**
+   * Limits that may be gone beyond, by their price for each unit in minor units; `checkPlan` then says by how much
+   * the best plan does so. All other limits are kept.
+   */
+  readonly elastic?: Partial<Penalties>;
+}
+
 /** Moves between two reports. */
 const CHUNK = 2000;
 /** Moves of the quick first round, and of the rounds to come when nobody says how long the search will be. */
@@ -48,11 +61,13 @@ export class MenuSearch {
 
   private readonly problem: MenuProblem;
 
-  /** `expectedMoves` is how long the caller thinks to search; better known beforehand than not. */
-  constructor(problem: MenuProblem, seed: number, expectedMoves = USUAL_MOVES) {
+  private readonly options: SearchOptions;
+
+  constructor(problem: MenuProblem, seed: number, options: SearchOptions = {}) {
     this.problem = problem;
-    this.expectedMoves = expectedMoves;
-    this.state = new WeekState(problem);
+    this.options = options;
+    this.expectedMoves = options.expectedMoves ?? USUAL_MOVES;
+    this.state = this.createState(1);
     this.annealing = new Annealing(problem, this.state, seed, (state) => carriesAll(problem, state));
     this.estimates = Float64Array.from(problem.dishes, (_, r) => estimateDish(problem, r));
     this.startTrips = chooseStartTrips(problem);
@@ -88,7 +103,7 @@ export class MenuSearch {
   }
 
   private planOf(sketch: Sketch): MenuPlan {
-    const state = new WeekState(this.problem);
+    const state = this.createState(1);
     state.toggleTrips(...[...sketch.tripMade.keys()].filter((trip) => sketch.tripMade[trip]));
     state.change(Array.from(sketch.dishOf, (dish, sitting) => ({ sitting, dish })));
     return decodePlan(state);
@@ -100,13 +115,39 @@ export class MenuSearch {
     const refine = best !== undefined && this.round > 0 && this.round % 2 === 0;
     this.roundLength = this.lengthOfRound(refine);
     this.leftInRound = this.roundLength;
-    if (!best && this.round > 0) this.state.setPenalties(harder(this.round));
+    if (!best && this.round > 0) this.state.setPenalties(this.hardPenalties(Math.min(16, 1 + this.round)));
     if (this.round === 1) this.steer(scale);
+    const { start } = this.options;
     if (refine) this.annealing.resume(best);
+    else if (this.round === 0 && start) this.annealing.resume(this.sketchOf(start));
     else this.startAnew();
-    this.hot = (refine ? 30 : 80) * scale;
+    this.hot = (refine || (this.round === 0 && start) ? 30 : 80) * scale;
     this.cold = (this.round === 0 ? 8 : refine ? 3 : 4) * scale;
     this.round++;
+  }
+
+  private createState(factor: number): WeekState {
+    const { elastic } = this.options;
+    const bent = elastic && Object.fromEntries(Object.keys(FIRST_PENALTIES).map((name) => [name, 0]));
+    return new WeekState(this.problem, this.hardPenalties(factor), bent && ({ ...bent, ...elastic } as Penalties));
+  }
+
+  private hardPenalties(factor: number): Penalties {
+    const { elastic = {} } = this.options;
+    const entries = Object.entries(FIRST_PENALTIES).map(([name, value]) => [
+      name,
+      name in elastic ? 0 : value * factor,
+    ]);
+    return Object.fromEntries(entries) as Penalties;
+  }
+
+  private sketchOf({ batches, trips }: Pick<MenuPlan, "batches" | "trips">): Sketch {
+    const dishOf = new Int16Array(this.problem.sittings.length).fill(-1);
+    for (const { dish, sittings } of batches)
+      for (const k of sittings) if (this.state.mayServe(dish, k)) dishOf[k] = dish;
+    const tripMade = new Uint8Array(this.problem.trips.length);
+    for (const trip of trips) tripMade[trip] = 1;
+    return { costMinor: Infinity, dishOf, tripMade };
   }
 
   private lengthOfRound(refine: boolean): number {
@@ -141,12 +182,6 @@ export class MenuSearch {
 function median(values: Float64Array): number {
   const sorted = Float64Array.from(values).sort();
   return sorted[sorted.length >> 1] ?? 0;
-}
-
-function harder(round: number): Penalties {
-  const factor = Math.min(16, 1 + round);
-  const entries = Object.entries(FIRST_PENALTIES).map(([name, value]) => [name, value * factor]);
-  return Object.fromEntries(entries) as Penalties;
 }
 
 /** Money of one standard portion, at the lowest price per gram of each making, with its minutes and dislike. */

@@ -135,19 +135,14 @@ export class OpeningSearch {
     if (opened) return;
     // Nothing can be had for this need: count it and go on with the next.
     this.tried.missing++;
-    this.goDown(depth, 0, -1, SKIPPED_MINOR, 0, 0);
-    this.search(depth + 1, i + 1);
+    const below = depth + 1;
+    columns.left[below] = 0;
+    columns.lastDay[below] = -1;
+    columns.spent[below] = (columns.spent[depth] as number) + SKIPPED_MINOR;
+    columns.paid[below] = columns.paid[depth] as number;
+    columns.slack[below] = columns.slack[depth] as number;
+    this.search(below, i + 1);
     this.tried.missing--;
-  }
-
-  /** Lays out the next depth from what an opening (or a need passed over) adds to this one. */
-  private goDown(depth: number, left: number, lastDay: number, spent: number, paid: number, slack: number): void {
-    const { columns } = this;
-    columns.left[depth + 1] = left;
-    columns.lastDay[depth + 1] = lastDay;
-    columns.spent[depth + 1] = (columns.spent[depth] as number) + spent;
-    columns.paid[depth + 1] = (columns.paid[depth] as number) + paid;
-    columns.slack[depth + 1] = (columns.slack[depth] as number) + slack;
   }
 
   /** Tries the covers of a source for the needs from `i` on; false where it has none. */
@@ -163,6 +158,8 @@ export class OpeningSearch {
     const had = source.regular ? Infinity : source.limit - this.taken(source);
     const good = lastDay >= this.lastDayOfPlan;
     const rest = columns.rest[depth] as number;
+    const spent = columns.spent[depth] as number;
+    const below = depth + 1;
     let cover = 0;
     let before = 0;
     for (let j = i; j < needs.count && (needs.day[j] as number) <= lastDay; j++) {
@@ -174,12 +171,16 @@ export class OpeningSearch {
       if (mass === before) continue;
       before = mass;
       const price = table.priceMinor[row] as number;
-      const slack = source.slackMinor ? slackOf(source.slackMinor, table, row) : 0;
-      const spent = (columns.spent[depth] as number) + price - (columns.slack[depth] as number) - slack;
-      if (spent - this.leftCredit * mass >= this.best) continue;
+      let slack = columns.slack[depth] as number;
+      if (source.slackMinor) slack += slackOf(source.slackMinor, table, row);
+      if (spent + price - slack - this.leftCredit * mass >= this.best) continue;
       push(tried, source, table, row, trip, period, j > i && (table.itemCount[row] as number) > 1);
-      this.goDown(depth, mass - rest, lastDay, price, price, slack);
-      this.search(depth + 1, i + 1);
+      columns.left[below] = mass - rest;
+      columns.lastDay[below] = lastDay;
+      columns.spent[below] = spent + price;
+      columns.paid[below] = (columns.paid[depth] as number) + price;
+      columns.slack[below] = slack;
+      this.search(below, i + 1);
       tried.length--;
     }
     return before > 0;

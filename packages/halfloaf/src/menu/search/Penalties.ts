@@ -1,6 +1,8 @@
 /** How hard each kind of broken limit weighs in the search, in minor units; raised when no plan is found. */
 export interface Penalties {
+  /** For each hands-on minute beyond a day's limit, and each minute beyond a sitting's. */
   readonly minute: number;
+  readonly elapsed: number;
   readonly energy: number;
   readonly use: number;
   readonly main: number;
@@ -21,6 +23,7 @@ export interface Penalties {
 
 export const FIRST_PENALTIES: Penalties = {
   minute: 60,
+  elapsed: 60,
   energy: 3000,
   use: 600,
   main: 600,
@@ -36,4 +39,9 @@ export const FIRST_PENALTIES: Penalties = {
 };
 
 /** A broken limit costs at least this, so that a hair's breadth is never worth it. */
-export const STEP_MINOR = 30;
+const STEP_MINOR = 30;
+
+/** What going beyond a limit by an amount above 0 costs; nothing where the limit is not held (a penalty of 0). */
+export function charge(penalty: number, amount: number): number {
+  return penalty > 0 ? STEP_MINOR + penalty * amount : 0;
+}

@@ -1,6 +1,6 @@
 import type { MenuProblem } from "../problem.ts";
 import { type FoodCosting, MOST_LOADS } from "./FoodCosting.ts";
-import { type Penalties, STEP_MINOR } from "./Penalties.ts";
+import { charge, type Penalties } from "./Penalties.ts";
 
 interface Loads {
   readonly count: Uint8Array;
@@ -77,7 +77,7 @@ export class TripLoads {
     let v = 0;
     for (let trip = 0; trip < this.sumG.length; trip++) {
       const over = (this.sumG[trip] as number) - (this.problem.trips[trip]?.carryG ?? Infinity);
-      if (over > 1e-3) v += STEP_MINOR + (penalties.carry * over) / 1000;
+      if (over > 1e-3) v += charge(penalties.carry, over / 1000);
     }
     return v;
   }

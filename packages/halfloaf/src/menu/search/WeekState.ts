@@ -2,7 +2,7 @@ import type { MenuDish, MenuProblem, MenuSitting } from "../problem.ts";
 import type { FoodCosting } from "./FoodCosting.ts";
 import { FoodTotals } from "./FoodTotals.ts";
 import { IntakeTotals } from "./IntakeTotals.ts";
-import { FIRST_PENALTIES, type Penalties, STEP_MINOR } from "./Penalties.ts";
+import { charge, FIRST_PENALTIES, type Penalties } from "./Penalties.ts";
 import { FRESH, LEFTOVER, tabulateMay } from "./tabulateMay.ts";
 import { VarietyCounts } from "./VarietyCounts.ts";
 
@@ -26,6 +26,7 @@ export class WeekState {
 
   readonly problem: MenuProblem;
   private penalties: Penalties;
+  private readonly elastic: Penalties | undefined;
   private readonly K: number;
   private readonly T: number;
   private readonly may: Uint8Array;
@@ -53,7 +54,8 @@ export class WeekState {
   private readonly journalAt: Int32Array;
   private readonly journalG: Float64Array;
   private journaled = 0;
-  private readonly changedDishes: number[] = [];
+  private readonly changedDishes: Int32Array;
+  private changed = 0;
   private readonly undoSitting: number[] = [];
   private readonly undoDish: number[] = [];
   private undoLength = 0;
@@ -61,9 +63,11 @@ export class WeekState {
   private readonly saved = new Float64Array(4);
   private readonly savedHandsOn: Float64Array;
 
-  constructor(problem: MenuProblem, penalties: Penalties = FIRST_PENALTIES) {
+  /** `elastic` limits may be gone beyond at a price, which then counts as money and not as a violation. */
+  constructor(problem: MenuProblem, penalties: Penalties = FIRST_PENALTIES, elastic?: Penalties) {
     this.problem = problem;
     this.penalties = penalties;
+    this.elastic = elastic;
     const { sittings, dishes, foods, periodDay, days } = problem;
     this.K = sittings.length;
     this.T = periodDay.length;
@@ -86,6 +90,7 @@ export class WeekState {
     this.needG = new Float64Array(foods.length * this.T);
     this.handsOn = new Float64Array(days);
     this.savedHandsOn = new Float64Array(days);
+    this.changedDishes = new Int32Array(dishes.length);
     this.foods = new FoodTotals(problem, this.needG);
     this.intake = new IntakeTotals(problem);
     this.variety = new VarietyCounts(problem);
@@ -129,7 +134,7 @@ export class WeekState {
       this.noteDish(this.dishOf[sitting] as number);
       this.noteDish(dish);
     }
-    for (const r of this.changedDishes) this.addBatches(r, -1);
+    for (let i = 0; i < this.changed; i++) this.addBatches(this.changedDishes[i] as number, -1);
     for (let i = 0; i < changes.length; i++) {
       const { sitting, dish } = changes[i] as Change;
       const old = this.dishOf[sitting] as number;
@@ -139,12 +144,14 @@ export class WeekState {
       if (old >= 0) this.countServing(old, sitting, -1);
       if (dish >= 0) this.countServing(dish, sitting, 1);
     }
-    for (const r of this.changedDishes) this.addBatches(r, 1);
+    for (let i = 0; i < this.changed; i++) this.addBatches(this.changedDishes[i] as number, 1);
     this.foods.reckonTouched();
   }
 
   private noteDish(dish: number): void {
-    if (dish >= 0 && !this.changedDishes.includes(dish)) this.changedDishes.push(dish);
+    if (dish < 0) return;
+    for (let i = 0; i < this.changed; i++) if (this.changedDishes[i] === dish) return;
+    this.changedDishes[this.changed++] = dish;
   }
 
   /** Makes trips or leaves them out; undone by `undo`. */
@@ -182,7 +189,7 @@ export class WeekState {
 
   private beginMove(): void {
     this.journaled = 0;
-    this.changedDishes.length = 0;
+    this.changed = 0;
     this.undoLength = 0;
     this.undoTrips = NO_TRIPS;
     const { saved } = this;
@@ -244,7 +251,9 @@ export class WeekState {
 
   /** What a serving brings that is no whole number; `undo` restores it. */
   private countServing(dish: number, sitting: number, sign: number): void {
-    this.dislike += sign * (this.problem.dishes[dish] as MenuDish).dislikeMinor;
+    const { keep } = this.problem.sittings[sitting] as MenuSitting;
+    const changeMinor = keep !== undefined && keep.dish !== dish ? keep.changeMinor : 0;
+    this.dislike += sign * ((this.problem.dishes[dish] as MenuDish).dislikeMinor + changeMinor);
     this.intake.count(dish, sitting, sign);
   }
 
@@ -310,23 +319,24 @@ export class WeekState {
   /** Money of the plan in minor units plus penalties; `violation` is the part that is penalties. */
   total(): number {
     const minutes = this.problem.worth.minuteMinor * (this.minutes + this.tripMinutes);
-    this.violation = this.reckonViolation();
-    return this.foods.cost + this.tripCost + minutes + this.dislike + this.intake.shortfallMinor() + this.violation;
+    this.violation = this.reckonViolation(this.penalties);
+    const bent = this.elastic === undefined ? 0 : this.reckonViolation(this.elastic);
+    const soft = this.dislike + this.intake.shortfallMinor() + bent;
+    return this.foods.cost + this.tripCost + minutes + soft + this.violation;
   }
 
-  private reckonViolation(): number {
+  private reckonViolation(penalties: Penalties): number {
     const { limits } = this.problem;
-    const { penalties } = this;
     let v = this.foods.violation(penalties) + this.intake.violation(penalties) + this.variety.violation(penalties);
     for (let d = 0; d < this.handsOn.length; d++) {
       const over = (this.handsOn[d] as number) - (limits.handsOnMinutes[d] as number);
-      if (over > 1e-6) v += STEP_MINOR + penalties.minute * over;
+      if (over > 1e-6) v += charge(penalties.minute, over);
     }
-    if (this.overElapsed > 1e-6) v += STEP_MINOR + penalties.minute * this.overElapsed;
+    if (this.overElapsed > 1e-6) v += charge(penalties.elapsed, this.overElapsed);
     v += penalties.batch * this.badBatch;
     const paid = this.foods.till + this.tripCost;
     if (limits.budgetMinor !== undefined && paid > limits.budgetMinor + 1e-6) {
-      v += STEP_MINOR + penalties.budget * (paid - limits.budgetMinor);
+      v += charge(penalties.budget, paid - limits.budgetMinor);
     }
     if (this.trips > limits.maxTrips) v += penalties.trip * (this.trips - limits.maxTrips);
     return v;
