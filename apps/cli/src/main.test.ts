@@ -25,7 +25,17 @@ function run(...words: string[]) {
 }
 
 test("week gives one plan as data on the output, talk beside it, and no colours in a pipe", () => {
-  const { status, stdout, stderr } = run("week", "six-flat", "--days", "1", "--effort", "quick", "--json");
+  const { status, stdout, stderr } = run(
+    "week",
+    "six-flat",
+    "--days",
+    "1",
+    "--effort",
+    "quick",
+    "--proof",
+    "0",
+    "--json",
+  );
   expect([0, 3]).toContain(status);
   const data = JSON.parse(stdout);
   if (status === 0) expect(v.safeParse(WeekPlan, data).issues).toBe(undefined);
@@ -69,7 +79,9 @@ test("a reader that leaves early is no fault", async () => {
 test.skipIf(process.platform === "win32")(
   "Ctrl-C ends the search and shows the best so far",
   async () => {
-    const child = spawn(process.execPath, [bin, "week", "--days", "1", "--effort", "long"], { cwd: folder });
+    const child = spawn(process.execPath, [bin, "week", "--days", "1", "--effort", "long", "--proof", "0"], {
+      cwd: folder,
+    });
     let talked = "";
     child.stderr.on("data", (part) => {
       // The search has begun as soon as it is announced, give it a moment for a first plan.

@@ -12,6 +12,7 @@ import { HELP } from "./words/helpTexts.ts";
 
 const MOST_DAYS = 28;
 const MOST_PORTIONS = 1000;
+const MOST_PROOF_S = 3600;
 const MOST_SEED = 2 ** 32 - 1;
 
 /**
@@ -64,6 +65,7 @@ interface WeekOptions {
   readonly days: number;
   readonly seed: number;
   readonly effort: Effort;
+  readonly proof: number;
   readonly out?: string;
   readonly json?: boolean;
 }
@@ -78,6 +80,7 @@ function addWeek(program: Command, terminal: Terminal, end: (code: ExitCode) => 
     .addOption(new Option("--days <n>", HELP.days).argParser(parseWhole(1, MOST_DAYS)).default(7))
     .addOption(new Option("--seed <n>", HELP.seed).argParser(parseWhole(0, MOST_SEED)).default(1))
     .addOption(new Option("--effort <effort>", HELP.effort).choices(efforts).default("usual"))
+    .addOption(new Option("--proof <seconds>", HELP.proof).argParser(parseWhole(0, MOST_PROOF_S)).default(3))
     .option("--out <file>", HELP.out)
     .option("--json", HELP.weekJson)
     .addHelpText("after", HELP.weekAfter)

@@ -1,6 +1,7 @@
 import type { LinearModel, LinearOutcome } from "halfloaf/menu/linear";
-import loadHighs, { type Highs, type Model, type ModelData, type VariableType } from "highs";
+import type { Highs, Model, ModelData, VariableType } from "highs";
 import { findModelFault } from "./findModelFault.ts";
+import { dropSolver, loadSolver } from "./loadSolver.ts";
 
 /** Where a solve may stop early. An absent limit does not bind. */
 export interface LinearLimits {
@@ -12,8 +13,6 @@ export interface LinearLimits {
 
 const CONTINUOUS: VariableType = 0;
 const INTEGER: VariableType = 1;
-
-let runtime: Promise<Highs> | undefined;
 
 /**
  * Solves a linear or mixed-integer model with HiGHS.
@@ -27,16 +26,14 @@ export async function solveLinear(model: LinearModel, limits: LinearLimits = {})
   if (fault !== undefined) return { status: "failed", reason: fault };
   if (model.columns.length === 0) return solveEmpty(model);
   try {
-    runtime ??= loadHighs();
-    const highs = await runtime;
+    const highs = await loadSolver();
     return highs.withModel(toModelData(model, highs.infinity), (solver) => {
       solver.options.set({ output_flag: false, mip_rel_gap: limits.relativeGap ?? 0, mip_abs_gap: 1e-9 });
       if (limits.timeS !== undefined) solver.options.set("time_limit", limits.timeS);
       return run(highs, solver, model);
     });
   } catch (error) {
-    // A runtime that broke down may have left its memory unusable, so the next solve loads a new one.
-    runtime = undefined;
+    dropSolver();
     return { status: "failed", reason: error instanceof Error ? error.message : String(error) };
   }
 }

@@ -31,10 +31,15 @@ function write(name: string, change: (kitchen: Draft) => void): void {
 test("week prints every part, keeps the plan as a file, and gives the same plan again", async () => {
   write("easy.json", widenLimits);
   const memory = toMemory(folder, 60);
-  const first = await run("week easy.json --effort quick", memory);
+  const first = await run("week easy.json --effort quick --proof 1", memory);
   expect(first.code).toBe(0);
   for (const line of memory.printed) expect(textWidth(line), line).toBeLessThanOrEqual(60);
-  expect(memory.progress.at(-2)).toMatch(/^Searching 100 %: best so far \d+\.\d\d EUR/);
+  expect(memory.progress.findLast((line) => line.startsWith("Searching"))).toMatch(
+    /^Searching 100 %: best so far \d+\.\d\d EUR/,
+  );
+  expect(first.talked).toMatch(
+    /Proven: no plan within these limits can be cheaper by more than \d+\.\d\d EUR \(\d+\.\d %\)/,
+  );
   expect(memory.progress.at(-1)).toBe("");
   for (const heading of [
     "MENU",
@@ -50,7 +55,7 @@ test("week prints every part, keeps the plan as a file, and gives the same plan 
   const file = join(folder, "halfloaf-week-easy-2026-11-30.json");
   const kept = JSON.parse(readFileSync(file, "utf8"));
   expect(v.safeParse(WeekPlan, kept).issues).toBe(undefined);
-  const again = await run("week easy.json --effort quick --json");
+  const again = await run("week easy.json --effort quick --proof 0 --json");
   expect(JSON.parse(again.printed)).toEqual(kept);
   expect(readdirSync(folder)).toEqual(["easy.json", "halfloaf-week-easy-2026-11-30.json"]);
 }, 60_000);
@@ -59,7 +64,7 @@ test("week takes days, first day, seed and file, and writes over an older week",
   write("easy.json", widenLimits);
   writeFileSync(join(folder, "mine.json"), '{"format": "halfloaf-week", "version": 1}');
   const { code, talked } = await run(
-    "week easy.json --from 2026-12-01 --days 2 --seed 7 --effort quick --out mine.json",
+    "week easy.json --from 2026-12-01 --days 2 --seed 7 --effort quick --proof 0 --out mine.json",
   );
   expect([code, talked]).toEqual([0, expect.stringContaining("Kept as mine.json.")]);
   const kept = v.parse(WeekPlan, JSON.parse(readFileSync(join(folder, "mine.json"), "utf8")));
@@ -87,7 +92,7 @@ test("a file that is not a week of ours is left as it is", async () => {
 
 test("who asks to stop gets the best plan so far", async () => {
   write("easy.json", widenLimits);
-  const { code, talked } = await run("week easy.json --effort long --json", toMemory(folder, 80, 12));
+  const { code, talked } = await run("week easy.json --effort long --proof 0 --json", toMemory(folder, 80, 12));
   expect([code, talked]).toEqual([0, expect.stringContaining("Stopped after 24")]);
 }, 60_000);
 

@@ -9,6 +9,7 @@ import { layFaults } from "../output/layFaults.ts";
 import { wrap } from "../output/layout.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { layWeek } from "../week/layWeek.ts";
+import { proveWeek } from "../week/proveWeek.ts";
 import { findPlace, nameWeekFile, saveWeek } from "../week/saveWeek.ts";
 import { EFFORTS, type Effort, type SearchOutcome, searchWeek } from "../week/searchWeek.ts";
 import { tellBroken, tellGaps } from "../week/tellNoPlan.ts";
@@ -27,6 +28,8 @@ export interface WeekWish {
   readonly days: number;
   readonly seed: number;
   readonly effort: Effort;
+  /** Seconds to prove how close to the best the plan is; 0 = not at all. */
+  readonly proof: number;
   /** Absent: a file named after kitchen and day, or none where data was asked for. */
   readonly out?: string;
   readonly json: boolean;
@@ -55,7 +58,9 @@ export async function weekCommand(wish: WeekWish, terminal: Terminal): Promise<E
   const outcome = await searchWeek({ stated, currency, seed: wish.seed, moves: EFFORTS[wish.effort] }, terminal);
   if (outcome.kind !== "found") return tellNoPlan(wish, task.value, outcome, terminal);
   const plan = toSoundWeek(task.value, outcome, wish.seed);
-  return finish(wish, task.value, plan, outcome, terminal);
+  const code = finish(wish, task.value, plan, outcome, terminal);
+  if (code === EXIT.done) await proveWeek(stated.problem, outcome.moneyMinor, currency, wish.proof, terminal);
+  return code;
 }
 
 /** Everything that can be refused before the search: the kitchen, the days, the place of the file. */

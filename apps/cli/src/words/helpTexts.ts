@@ -47,6 +47,7 @@ Examples:
   days: "how many days, 1 to 28",
   seed: "start of the search; another one gives another plan",
   effort: "how long to search",
+  proof: "seconds to prove how close to the best the plan is, told as talk",
   out: "file to keep the plan in (default: halfloaf-week-KITCHEN-FROM.json)",
   weekJson: "print the plan as data and keep no file, unless --out names one",
   json: "print data and nothing else",

@@ -17,7 +17,24 @@ interface Charged {
   readonly charge: number;
 }
 
+/** One dish's use of a food: grams for 1, 2, ... servings, their values at the point, and what they would cost alone. */
+interface DishLevels {
+  readonly dish: number;
+  readonly needs: readonly number[];
+  readonly at: readonly number[];
+  readonly charge: number;
+}
+
+/** Charges of the dishes lifted so far, and the sums they can bring. */
+interface Lifted {
+  readonly charges: number[][];
+  readonly sums: readonly Charged[];
+}
+
 const MOST_CHARGED = 160;
+/** Dishes that are tried in the first place. */
+const MOST_ORDERS = 4;
+const LEAST_VIOLATION = 1e-4;
 
 /**
  * Level cuts over several dishes. With phi(m) the least cost of units that hold m grams of a food, and a(r,k) the
@@ -59,20 +76,20 @@ export class LevelCuts {
   }
 
   /** Cuts that the point breaks; at most one or two a food and measure. */
-  separate(valueOf: (column: string) => number): ViolatedCut[] {
-    return this.measures.flatMap((measure) => this.separateFood(measure, valueOf));
+  separate(point: (column: string) => number): ViolatedCut[] {
+    return this.measures.flatMap((measure) => this.separateFood(measure, point));
   }
 
-  private separateFood(measure: LevelCuts["measures"][number], valueOf: (column: string) => number): ViolatedCut[] {
+  private separateFood(measure: LevelCuts["measures"][number], point: (column: string) => number): ViolatedCut[] {
     const { food, of, least } = measure;
     const paid = (this.facts.supplies[food] ?? []).flatMap((supply, i) =>
       supply.given || supply.massG === 0 ? [] : [[unitColumn(food, i), of(supply)] as const],
     );
-    const paying = paid.reduce((sum, [column, cost]) => sum + cost * valueOf(column), 0);
-    const levels = (this.facts.users[food] ?? []).map(({ dish, massG }) => {
+    const paying = paid.reduce((sum, [column, cost]) => sum + cost * point(column), 0);
+    const levels = (this.facts.users[food] ?? []).map(({ dish, massG }): DishLevels => {
       const { most, fewestPortions } = this.facts.servings[dish] as DishServings;
       const needs = Array.from({ length: most }, (_, i) => massG * (fewestPortions[i + 1] as number));
-      const at = needs.map((_, i) => Math.max(0, valueOf(`l ${dish} ${i + 1}`)));
+      const at = needs.map((_, i) => Math.max(0, point(`l ${dish} ${i + 1}`)));
       const charge = at.reduce(
         (sum, value, i) => sum + (value > 0 ? value * Math.min(1e9, least(needs[i] as number)) : 0),
         0,
@@ -80,23 +97,19 @@ export class LevelCuts {
       return { dish, needs, at, charge };
     });
     const present = levels.filter(({ at }) => at.some((value) => value > 1e-7)).sort((a, b) => b.charge - a.charge);
-    const absent = levels.filter((level) => !present.includes(level));
-    let best: ViolatedCut | undefined;
-    for (let first = 0; first < Math.min(4, present.length); first++) {
-      const order = [present[first] as (typeof levels)[number], ...present.filter((_, i) => i !== first), ...absent];
-      const charges = liftLevels(order, least, this.facts.reachG[food] as number);
-      let charged = 0;
-      charges.forEach((list, d) =>
-        list.forEach((v, i) => {
-          charged += v * (order[d]?.at[i] as number);
-        }),
-      );
-      const scale = Math.max(1, ...charges.flat());
-      const violation = (charged - paying) / scale;
-      if (violation > 1e-4 && violation > (best?.violation ?? 0))
-        best = { violation, row: this.toRow(measure, paid, order, charges, scale) };
+    const reachG = this.facts.reachG[food] as number;
+    let best: { violation: number; order: DishLevels[]; lifted: Lifted } | undefined;
+    for (let first = 0; first < Math.min(MOST_ORDERS, present.length); first++) {
+      const order = [present[first] as DishLevels, ...present.filter((_, i) => i !== first)];
+      const lifted = liftLevels(order, least, reachG);
+      const charged = order.reduce((sum, { at }, d) => sum + dot(at, lifted.charges[d] as number[]), 0);
+      const violation = (charged - paying) / Math.max(1, ...lifted.charges.flat());
+      if (violation > LEAST_VIOLATION && violation > (best?.violation ?? 0)) best = { violation, order, lifted };
     }
-    return best ? [best] : [];
+    if (best === undefined) return [];
+    const absent = levels.filter((level) => !present.includes(level));
+    const { charges } = liftLevels(absent, least, reachG, best.lifted);
+    return [{ violation: best.violation, row: this.toRow(measure, paid, [...best.order, ...absent], charges) }];
   }
 
   private toRow(
@@ -104,8 +117,8 @@ export class LevelCuts {
     paid: readonly (readonly [string, number])[],
     order: readonly { dish: number }[],
     charges: readonly (readonly number[])[],
-    scale: number,
   ): LinearRow {
+    const scale = Math.max(1, ...charges.flat());
     const entries = charges.flatMap((list, d) =>
       list.flatMap((v, i): [string, number][] => (v > 0 ? [[`l ${order[d]?.dish} ${i + 1}`, -v / scale]] : [])),
     );
@@ -122,21 +135,28 @@ export class LevelCuts {
   }
 }
 
+function dot(a: readonly number[], b: readonly number[]): number {
+  return a.reduce((sum, value, i) => sum + value * (b[i] as number), 0);
+}
+
+/** Charges of the levels of each dish in turn, after those of the dishes that were lifted before. */
 function liftLevels(
-  order: readonly { needs: readonly number[] }[],
+  order: readonly { readonly needs: readonly number[] }[],
   least: (needG: number) => number,
   reachG: number,
-): number[][] {
-  let before: Charged[] = [{ massG: 0, charge: 0 }];
-  return order.map(({ needs }) => {
-    const charges = needs.map((need) => {
+  after: Lifted = { charges: [], sums: [{ massG: 0, charge: 0 }] },
+): Lifted {
+  let { sums } = after;
+  const charges = order.map(({ needs }) => {
+    const levels = needs.map((need) => {
       let room = Number.POSITIVE_INFINITY;
-      for (const { massG, charge } of before) room = Math.min(room, least(massG + need) - charge);
+      for (const { massG, charge } of sums) room = Math.min(room, least(massG + need) - charge);
       return Number.isFinite(room) ? Math.max(0, room * (1 - 1e-9) - 1e-7) : 0;
     });
-    if (charges.some((charge) => charge > 0)) before = join(before, needs, charges, reachG);
-    return charges;
+    if (levels.some((charge) => charge > 0)) sums = join(sums, needs, levels, reachG);
+    return levels;
   });
+  return { charges: [...after.charges, ...charges], sums };
 }
 
 /** All sums of an earlier choice and one level of this dish that no other sum beats; merged where there are too many. */

@@ -7,6 +7,7 @@ export class ModelBuilder {
   private readonly columns: LinearColumn[] = [];
   private readonly costs = new Map<string, number>();
   private readonly rows: LinearRow[] = [];
+  readonly lazyRows: LinearRow[] = [];
 
   column(name: string, cost: number, upper: number, integer = false, lower = 0): string {
     this.columns.push({ name, cost, lower, upper, ...(integer ? { integer } : {}) });
@@ -31,6 +32,11 @@ export class ModelBuilder {
 
   atMost(name: string, upper: number, entries: Entries): void {
     this.row(name, Number.NEGATIVE_INFINITY, upper, entries);
+  }
+
+  /** A row that the others imply for whole numbers: a solver may do without it, but its bound is better with it. */
+  lazy(name: string, lower: number, entries: Entries): void {
+    this.lazyRows.push({ name, lower, upper: Number.POSITIVE_INFINITY, entries });
   }
 
   build(): LinearModel {

@@ -1,8 +1,5 @@
-import type { MenuDish } from "../problem.ts";
-import { coverCosts } from "./coverCosts.ts";
 import type { Supply } from "./listSupplies.ts";
 import type { ModelBuilder } from "./ModelBuilder.ts";
-import type { DishServings } from "./reckonServings.ts";
 import type { WeeklyFacts } from "./WeeklyFacts.ts";
 
 /**
@@ -14,19 +11,16 @@ import type { WeeklyFacts } from "./WeeklyFacts.ts";
  *
  *     sum over e of g[f,e] = sum of a[r] portions x[r,c],   g[f,e] <= sum of mass n[f,i] over the supplies of that worth
  *
+ *     z[f] <= sum of n[f,i],   y[r] <= z[f] where one serving of r takes more of f than is given
+ *
  * With one worth only, g is left out: the worth of what is used stands at x, and the mass of the units covers it.
- * Units of a lot of the start number at most one. **Level cuts**: whatever else is cooked, k servings of dish r need
- * at least a[r] times the fewest portions of k servings, so
- *
- *     sum of unitMinor n[f,i] >= sum over k of leastCost(need(r, k)) l[r,k]
- *
- * and the same with the price at the till, which counts for the budget.
+ * Units of a lot of the start number at most one. The last rows follow from the others where n is whole; they are lazy.
  */
 export function addFoods(model: ModelBuilder, facts: WeeklyFacts): void {
   facts.supplies.forEach((supplies, food) => {
     addUnits(model, facts, supplies, food);
     addUse(model, facts, supplies, food);
-    addLevelCuts(model, facts, supplies, food);
+    if (facts.users[food]?.length) addNeeds(model, facts, supplies, food);
   });
 }
 
@@ -84,10 +78,17 @@ function addUse(model: ModelBuilder, facts: WeeklyFacts, supplies: readonly Supp
     ]);
     return;
   }
+  const reachG = facts.reachG[food] as number;
   const used = worths.map((worth, e) => {
     const of = supplies.filter(({ leftMinorPerG }) => leftMinorPerG === worth);
     const must = of.reduce((sum, { mustUseG }) => sum + mustUseG, 0);
-    const column = model.column(`g ${food} ${e}`, worth / scale, Number.POSITIVE_INFINITY, false, must * scale);
+    const column = model.column(
+      `g ${food} ${e}`,
+      worth / scale,
+      scale * of.reduce((sum, supply) => sum + Math.min(2 * reachG + must + 1, supply.massG * supply.most), 0),
+      false,
+      must * scale,
+    );
     const { given, entries } = supplied(of);
     model.atLeast(`supply ${food} ${e}`, -(given + 0.01) * scale, [...entries, [column, -1]]);
     return [column, 1] as const;
@@ -103,65 +104,19 @@ function addUse(model: ModelBuilder, facts: WeeklyFacts, supplies: readonly Supp
   ]);
 }
 
-function addLevelCuts(model: ModelBuilder, facts: WeeklyFacts, supplies: readonly Supply[], food: number): void {
-  const users = facts.users[food] ?? [];
-  const reachG = facts.reachG[food] as number;
-  if (users.length === 0) return;
-  const units = supplies.flatMap((supply, i) => (supply.given ? [] : [{ supply, column: unitColumn(food, i) }]));
-  const measures = [
-    { name: "cost", of: ({ unitMinor }: Supply) => unitMinor },
-    ...(facts.problem.limits.budgetMinor !== undefined
-      ? [{ name: "till", of: ({ tillMinor }: Supply) => tillMinor }]
-      : []),
-  ];
-  const same = supplies.every(({ given, unitMinor, tillMinor }) => given || unitMinor === tillMinor);
-  const bought = model.column(`z ${food}`, 0, 1, true);
-  const opened = units.filter(({ supply }) => supply.massG > 0);
-  model.atLeast(`any ${food}`, 0, [...opened.map(({ column }) => [column, 1] as const), [bought, -1]]);
+function addNeeds(model: ModelBuilder, facts: WeeklyFacts, supplies: readonly Supply[], food: number): void {
+  const opened = supplies.flatMap((supply, i) =>
+    supply.given || supply.massG === 0 ? [] : [[unitColumn(food, i), 1] as const],
+  );
   const givenG = supplies.reduce((sum, supply) => sum + (supply.given ? supply.massG : 0), 0);
-  for (const { name, of } of same ? measures.slice(0, 1) : measures) {
-    const least = coverCosts(supplies, of, reachG);
-    for (const { dish, massG } of users) {
-      const { most, fewestPortions } = facts.servings[dish] as DishServings;
-      const levels = Array.from({ length: most }, (_, i) => least(massG * (fewestPortions[i + 1] as number)));
-      if (!levels.some((cost) => cost > 0)) continue;
-      addLevelCut(
-        model,
-        `${name} ${food} ${dish}`,
-        opened.map(({ supply, column }) => [column, Math.max(0, of(supply))] as const),
-        dish,
-        levels,
-      );
-    }
-  }
-  for (const { dish, massG } of users) {
-    const first = massG * ((facts.servings[dish] as DishServings).fewestPortions[1] as number);
+  model.column(`z ${food}`, 0, 1, true);
+  model.atLeast(`any ${food}`, 0, [...opened, [`z ${food}`, -1]]);
+  for (const { dish, massG } of facts.users[food] ?? []) {
+    const first = massG * (facts.servings[dish]?.fewestPortions[1] as number);
     if (first * (1 - 2e-6) > givenG + 0.01)
-      model.atLeast(`need ${food} ${dish}`, 0, [
-        [bought, 1],
+      model.lazy(`need ${food} ${dish}`, 0, [
+        [`z ${food}`, 1],
         [`y ${dish}`, -1],
       ]);
   }
-}
-
-function addLevelCut(
-  model: ModelBuilder,
-  name: string,
-  paid: readonly (readonly [string, number])[],
-  dish: number,
-  levels: readonly number[],
-): void {
-  const scale = 1 / Math.max(...levels.filter(Number.isFinite), 1);
-  const entries = levels.flatMap((cost, i): [string, number][] =>
-    Number.isFinite(cost) ? [[`l ${dish} ${i + 1}`, -cost * scale]] : [],
-  );
-  model.atLeast(name, 0, [...paid.map(([column, cost]) => [column, cost * scale] as const), ...entries]);
-  levels.forEach((cost, i) => {
-    if (!Number.isFinite(cost)) model.atMost(`${name} none ${i + 1}`, 0, [[`l ${dish} ${i + 1}`, 1]]);
-  });
-}
-
-/** Grams of each food in one serving, unused by the model itself but shared by its cuts. */
-export function massPerServing(dish: MenuDish, food: number, portions: number): number {
-  return dish.makings.reduce((sum, making) => (making.food === food ? sum + making.massG : sum), 0) * portions;
 }

@@ -18,7 +18,9 @@ import type { WeeklyFacts } from "./WeeklyFacts.ts";
 export function addIntake(model: ModelBuilder, facts: WeeklyFacts): void {
   facts.problem.profiles.forEach((profile, p) => {
     addEnergy(model, facts, profile, p);
-    profile.bounds.forEach((bound, b) => addBound(model, facts, profile, p, bound, b));
+    profile.bounds.forEach((bound, b) => {
+      addBound(model, facts, profile, p, bound, b);
+    });
   });
 }
 
@@ -53,11 +55,17 @@ function addBound(
   if (!bound.hard) {
     const sign = atLeast ? 1 : -1;
     model.column(`s ${p} ${b} 1`, profile.eaters * shortfallFirstMinor, Math.max(0, shortfallKnee));
-    model.column(`s ${p} ${b} 2`, profile.eaters * shortfallRestMinor, Number.POSITIVE_INFINITY);
+    model.column(`s ${p} ${b} 2`, profile.eaters * shortfallRestMinor, atLeast ? 1 : mostEaten(facts, entries));
     entries.push([`s ${p} ${b} 1`, sign], [`s ${p} ${b} 2`, sign]);
   }
   if (atLeast) model.atLeast(`bound ${p} ${b}`, 2 - widen(1), entries);
   else model.atMost(`bound ${p} ${b}`, widen(1), entries);
+}
+
+/** More of a component than any menu brings, as a share of its bound: dishes at every sitting in number as often as they may. */
+function mostEaten(facts: WeeklyFacts, entries: readonly (readonly [string, number])[]): number {
+  const sittings = facts.problem.sittings.length;
+  return 1 + sittings * entries.reduce((most, [, share]) => Math.max(most, share), 0);
 }
 
 function eaten(

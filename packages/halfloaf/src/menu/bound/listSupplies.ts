@@ -97,6 +97,7 @@ function fromPack(problem: MenuProblem, pack: MenuPack, index: number): Supply[]
   const leftMinorPerG = keeps
     ? Math.max(creditOf(problem, pack.food, true), -food.wasteMinorPerG)
     : -food.wasteMinorPerG;
+  const unopened = keeps ? creditOf(problem, pack.food, false) : 0;
   const unit = (packs: number, priceMinor: number, left: number): Supply => ({
     food: pack.food,
     massG: pack.massG * packs,
@@ -110,18 +111,24 @@ function fromPack(problem: MenuProblem, pack: MenuPack, index: number): Supply[]
     packs,
     trips,
   });
-  const priced = [
-    { packs: 1, priceMinor: pack.priceMinor },
-    ...(pack.offer && pack.offer.priceMinor < pack.offer.count * pack.priceMinor
-      ? [{ packs: pack.offer.count, priceMinor: pack.offer.priceMinor }]
-      : []),
-  ];
-  return priced.flatMap(({ packs, priceMinor }) => {
+  return priceUnits(pack, unopened > Math.max(0, leftMinorPerG)).flatMap(({ packs, priceMinor }) => {
     if (pack.limit < packs) return [];
     const opened = unit(packs, priceMinor, leftMinorPerG);
     // Packs bought to be kept unopened pay where their credit is above their price.
-    const unopened = keeps ? creditOf(problem, pack.food, false) : 0;
     if (unopened <= Math.max(0, leftMinorPerG) || priceMinor >= unopened * pack.massG * packs) return [opened];
     return [opened, { ...unit(packs, priceMinor, unopened), massG: 0 }];
   });
+}
+
+/**
+ * Single packs and bundles with their prices. Where the rest of a bundle is worth more unopened than opened, a pack of
+ * it may be had for its share of the bundle's price: some of the bundle opened, the others kept.
+ */
+function priceUnits(pack: MenuPack, keepsWorth: boolean): { packs: number; priceMinor: number }[] {
+  const single = { packs: 1, priceMinor: pack.priceMinor };
+  const { offer } = pack;
+  if (offer === undefined || offer.priceMinor >= offer.count * pack.priceMinor || offer.count > pack.limit)
+    return [single];
+  if (keepsWorth) return [{ packs: 1, priceMinor: offer.priceMinor / offer.count }];
+  return [single, { packs: offer.count, priceMinor: offer.priceMinor }];
 }

@@ -8,7 +8,7 @@ import { isWithin } from "./isWithin.ts";
 export interface DishServings {
   /** Sittings it can be served at, fresh or left over; ascending. */
   readonly sittings: readonly number[];
-  /** Most servings in the plan: sittings it can be served at, within `maxUses`. */
+  /** Most servings in the plan: of the sittings it can be served at, within `maxUses` and what its batches can serve. */
   readonly most: number;
   /**
    * Fewest batches for k servings, `fewestBatches[k]` for k = 0 .. most. A day has at most one batch of a dish,
@@ -48,14 +48,10 @@ function reckonDish(
     bestOfDay.set(day, Math.max(bestOfDay.get(day) ?? 0, 1 + countJoining(problem, dish, k, joining)));
   }
   const sittings = [...servable].sort((a, b) => a - b);
-  const most = Math.min(Math.floor(dish.maxUses), sittings.length);
   const portions = sittings.map((k) => sittingAt(problem, k).portions).sort((a, b) => a - b);
-  return {
-    sittings,
-    most,
-    fewestBatches: spreadOverDays([...bestOfDay.values()], most),
-    fewestPortions: sumUp(portions, most),
-  };
+  const fewestBatches = spreadOverDays([...bestOfDay.values()], Math.min(Math.floor(dish.maxUses), sittings.length));
+  const most = fewestBatches.length - 1;
+  return { sittings, most, fewestBatches, fewestPortions: sumUp(portions, most) };
 }
 
 function sittingAt(problem: MenuProblem, k: number): MenuSitting {

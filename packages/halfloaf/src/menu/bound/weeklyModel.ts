@@ -1,16 +1,21 @@
-import type { LinearModel } from "../linear/LinearModel.ts";
+import type { LinearModel, LinearRow } from "../linear/LinearModel.ts";
 import type { MenuProblem } from "../problem.ts";
 import { addFoods } from "./addFoods.ts";
 import { addIntake } from "./addIntake.ts";
 import { addServings } from "./addServings.ts";
 import { addTrips } from "./addTrips.ts";
 import { addVariety } from "./addVariety.ts";
+import { LevelCuts } from "./LevelCuts.ts";
 import { ModelBuilder } from "./ModelBuilder.ts";
 import { gatherWeeklyFacts } from "./WeeklyFacts.ts";
 
 /** A relaxation of the menu problem: no plan costs less than `offsetMinor` plus the optimum of the model. */
 export interface WeeklyModel {
   readonly model: LinearModel;
+  /** Rows that hold for all whole-number points of the model, for solvers that relax it to fractions. */
+  readonly lazyRows: readonly LinearRow[];
+  /** Finds more such rows at a point. */
+  readonly cuts: LevelCuts;
   readonly offsetMinor: number;
 }
 
@@ -31,5 +36,10 @@ export function buildWeeklyModel(problem: MenuProblem, dishes?: ReadonlySet<numb
   addTrips(builder, facts);
   addIntake(builder, facts);
   addVariety(builder, facts);
-  return { model: builder.build(), offsetMinor: facts.constantMinor };
+  return {
+    model: builder.build(),
+    lazyRows: builder.lazyRows,
+    cuts: new LevelCuts(facts),
+    offsetMinor: facts.constantMinor,
+  };
 }

@@ -1,0 +1,228 @@
+import type { WeeklyModel } from "halfloaf/menu/bound";
+import type { Highs } from "highs";
+import { type LpBasis, type LpReport, LpSession } from "./LpSession.ts";
+import { Pseudocosts } from "./Pseudocosts.ts";
+import { RowPool } from "./RowPool.ts";
+
+/** A column held between two bounds. */
+interface Hold {
+  readonly column: number;
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/** A part of the model still to be looked into: no point of it costs less than `bound`. */
+interface OpenPart {
+  readonly bound: number;
+  readonly holds: readonly Hold[];
+  readonly basis: LpBasis;
+  readonly fractional: readonly { readonly column: number; readonly value: number }[];
+}
+
+const FRACTION = 1e-5;
+const ROOT_ROUNDS = 25;
+/** Columns looked at closely before one is chosen, and the simplex iterations spent on each side. */
+const LOOKED_AT = 8;
+const LOOK_ITERATIONS = 100;
+/** Every so many parts the finder of cuts is asked; more rarely each time it finds none. */
+const CUT_EVERY = 3;
+const CUT_RARELY = 48;
+
+/**
+ * Branch and bound on a weekly model, for its bound alone: the part with the least bound is split first, so that the
+ * bound over all parts never falls. Rows and cuts enter when a point breaks them. Column to split on by pseudocosts,
+ * tried out while they are little known.
+ *
+ * **Source**: Achterberg, Koch and Martin, Branching rules revisited, Operations Research Letters 33 (2005).
+ */
+export class BoundTree {
+  parts = 0;
+  private readonly weekly: WeeklyModel;
+  private readonly session: LpSession;
+  private readonly pool: RowPool;
+  private readonly costs: Pseudocosts;
+  private readonly splittable: readonly number[];
+  private readonly wide: Float64Array[];
+  private open: OpenPart[] = [];
+  private held: readonly Hold[] = [];
+  private rootRounds = 0;
+  private nextCuts = 0;
+  private cutEvery = CUT_EVERY;
+  private rootReport: LpReport | undefined;
+  /** Least bound of parts given up because the incumbent is better or because nothing is left to split. */
+  private settled = Number.POSITIVE_INFINITY;
+
+  constructor(highs: Highs, weekly: WeeklyModel) {
+    this.weekly = weekly;
+    this.session = new LpSession(highs, weekly.model);
+    this.pool = new RowPool(this.session);
+    this.pool.add(weekly.lazyRows);
+    this.splittable = weekly.model.columns.flatMap(({ integer }, column) => (integer ? [column] : []));
+    this.wide = [this.session.lower.slice(), this.session.upper.slice()];
+    this.costs = new Pseudocosts(Float64Array.from(weekly.model.columns, ({ name }) => guessWorth(name)));
+  }
+
+  /** The least bound of all parts; -Infinity before the first step. */
+  get bound(): number {
+    if (this.rootReport === undefined) return Number.NEGATIVE_INFINITY;
+    if (this.rootRounds > 0) return this.rootReport.bound;
+    return this.open.reduce((least, part) => Math.min(least, part.bound), this.settled);
+  }
+
+  get isDone(): boolean {
+    return this.rootReport !== undefined && this.rootRounds === 0 && this.open.length === 0;
+  }
+
+  /** One solve more: a round of cuts at the root, or one part split in two. */
+  step(incumbent: number): void {
+    if (this.rootReport === undefined || this.rootRounds > 0) this.stepRoot(incumbent);
+    else this.split(incumbent);
+  }
+
+  private stepRoot(incumbent: number): void {
+    const before = this.rootReport;
+    if (before === undefined) {
+      this.solveRoot();
+      this.session.keepWarm();
+      this.rootRounds = ROOT_ROUNDS;
+    } else if (before.status === "optimal" && this.rootRounds > 1 && this.strengthen(before.values, 400, true) > 0) {
+      this.solveRoot();
+      this.rootRounds--;
+    } else {
+      if (before.status === "optimal") {
+        this.pool.dropLoose();
+        this.solveRoot();
+      }
+      this.rootRounds = 0;
+      const root = this.rootReport as LpReport;
+      this.keep(root, [], root.bound, incumbent);
+    }
+  }
+
+  private solveRoot(): void {
+    const report = this.session.solve();
+    this.rootReport = { ...report, bound: Math.max(report.bound, this.rootReport?.bound ?? Number.NEGATIVE_INFINITY) };
+  }
+
+  /** Rows and, where asked, cuts that the point breaks; their number. */
+  private strengthen(values: Float64Array, most: number, findCuts: boolean): number {
+    const entered = this.pool.enter(values, most);
+    if (entered > 0 || !findCuts) return entered;
+    this.nextCuts = this.parts + this.cutEvery;
+    const { columnAt } = this.session;
+    const cuts = this.weekly.cuts.separate((column) => values[columnAt.get(column) as number] as number);
+    this.pool.add(cuts.map(({ row }) => row));
+    this.cutEvery = cuts.length > 0 ? CUT_EVERY : Math.min(CUT_RARELY, 2 * this.cutEvery);
+    return cuts.length === 0 ? 0 : this.pool.enter(values, most);
+  }
+
+  private keep(report: LpReport, holds: readonly Hold[], atLeast: number, incumbent: number): void {
+    const bound = Math.max(report.bound, atLeast);
+    if (report.status === "impossible") return;
+    const fractional = report.status === "optimal" ? this.listFractional(report.values) : [];
+    if (bound >= incumbent || fractional.length === 0) this.settled = Math.min(this.settled, bound);
+    else this.open.push({ bound, holds, basis: this.session.readBasis(), fractional });
+  }
+
+  private listFractional(values: Float64Array): OpenPart["fractional"] {
+    return this.splittable.flatMap((column) => {
+      const value = values[column] as number;
+      return Math.abs(value - Math.round(value)) > FRACTION ? [{ column, value }] : [];
+    });
+  }
+
+  private split(incumbent: number): void {
+    const part = this.takeLeast();
+    if (part === undefined) return;
+    if (part.bound >= incumbent) {
+      this.settled = Math.min(this.settled, part.bound);
+      return;
+    }
+    const { column, value } = this.choose(part, incumbent);
+    for (const up of [true, false]) {
+      const hold = this.holdOf(part, column, up ? Math.ceil(value) : undefined, up ? undefined : Math.floor(value));
+      const holds = [...part.holds, hold];
+      this.apply(holds);
+      this.session.useBasis(part.basis);
+      let report = this.session.solve();
+      this.parts++;
+      const distance = up ? Math.ceil(value) - value : value - Math.floor(value);
+      this.costs.learn(column, up, Math.min(report.bound, incumbent) - part.bound, distance);
+      if (
+        report.status === "optimal" &&
+        report.bound < incumbent &&
+        this.strengthen(report.values, 50, this.parts >= this.nextCuts) > 0
+      ) {
+        const before = report.bound;
+        report = this.session.solve();
+        report = { ...report, bound: Math.max(before, report.bound) };
+      }
+      this.keep(report, holds, part.bound, incumbent);
+    }
+  }
+
+  private takeLeast(): OpenPart | undefined {
+    let at = 0;
+    for (let i = 1; i < this.open.length; i++)
+      if ((this.open[i] as OpenPart).bound < (this.open[at] as OpenPart).bound) at = i;
+    const part = this.open[at];
+    const last = this.open.pop();
+    if (last !== undefined && last !== part) this.open[at] = last;
+    return part;
+  }
+
+  private holdOf(part: OpenPart, column: number, lower: number | undefined, upper: number | undefined): Hold {
+    const held = part.holds.findLast((hold) => hold.column === column);
+    const now = held ?? { lower: this.wide[0]?.[column] as number, upper: this.wide[1]?.[column] as number };
+    return { column, lower: lower ?? now.lower, upper: upper ?? now.upper };
+  }
+
+  /** Puts the bounds of the columns as a part holds them. */
+  private apply(holds: readonly Hold[]): void {
+    const [lower, upper] = this.wide as [Float64Array, Float64Array];
+    for (const { column } of this.held)
+      this.session.setBounds(column, lower[column] as number, upper[column] as number);
+    for (const hold of holds) this.session.setBounds(hold.column, hold.lower, hold.upper);
+    this.held = holds;
+  }
+
+  /** The column to split on; the most promising ones are tried out first where little is known of them. */
+  private choose(part: OpenPart, incumbent: number): { column: number; value: number } {
+    const ranked = [...part.fractional].sort(
+      (a, b) => this.costs.score(b.column, b.value) - this.costs.score(a.column, a.value),
+    );
+    const looked = ranked.slice(0, LOOKED_AT);
+    for (const { column, value } of looked)
+      if (this.costs.known(column) < 1) this.tryOut(part, column, value, incumbent);
+    return looked.reduce((best, one) =>
+      this.costs.score(one.column, one.value) > this.costs.score(best.column, best.value) ? one : best,
+    );
+  }
+
+  private tryOut(part: OpenPart, column: number, value: number, incumbent: number): void {
+    for (const up of [true, false]) {
+      const hold = this.holdOf(part, column, up ? Math.ceil(value) : undefined, up ? undefined : Math.floor(value));
+      this.apply([...part.holds, hold]);
+      this.session.useBasis(part.basis);
+      const { bound } = this.session.solve(LOOK_ITERATIONS);
+      this.costs.learn(
+        column,
+        up,
+        Math.min(bound, incumbent) - part.bound,
+        up ? Math.ceil(value) - value : value - Math.floor(value),
+      );
+    }
+  }
+
+  dispose(): void {
+    this.open = [];
+    this.session.dispose();
+  }
+}
+
+/** Foods bought and dishes served decide most; servings and packs follow. */
+function guessWorth(name: string): number {
+  if (name.startsWith("z")) return 100;
+  if (name.startsWith("y") || name.startsWith("t")) return 60;
+  return name.startsWith("l") ? 5 : 2;
+}

@@ -1,0 +1,24 @@
+import loadHighs, { type Highs } from "highs";
+
+let runtime: Promise<Highs> | undefined;
+
+/** The solver's runtime, loaded once and warmed up: its first solve is many times slower than all others. */
+export function loadSolver(): Promise<Highs> {
+  runtime ??= loadHighs().then(warmUp);
+  return runtime;
+}
+
+/** Forgets a runtime that broke down, since its memory may be unusable; the next solve loads a new one. */
+export function dropSolver(): void {
+  runtime = undefined;
+}
+
+function warmUp(highs: Highs): Highs {
+  const matrix = { format: "csr", numRows: 1, numCols: 2, starts: [0, 2], indices: [0, 1], values: [1, 2] } as const;
+  const bounds = { colLower: [0, 0], colUpper: [4, 4], rowLower: [3], rowUpper: [highs.infinity] };
+  highs.withModel({ numCols: 2, numRows: 1, colCost: [1, 1], ...bounds, matrix }, (solver) => {
+    solver.options.set({ output_flag: false });
+    solver.run();
+  });
+  return highs;
+}
