@@ -1,0 +1,58 @@
+import { parseArgs } from "node:util";
+import { compareMeals } from "./compareMeals.ts";
+import { runMeal, sumUpMeals } from "./runMeals.ts";
+import { runOurs, runSet } from "./runSet.ts";
+import { loadTrial } from "./trial.ts";
+
+const HELP = `bench:work [--set DIR ...] [--limit SECONDS] [--meals N] [--meal-limit SECONDS] [--trial DIR] [--json]
+
+  --set DIR      a folder of .sm or .SCH project files with their optimum.csv; may be repeated
+  --limit        seconds for each project (10)
+  --meals        number of made-up meals (70), and as many crowded ones; 0 = none
+  --meal-limit   seconds for each meal (2)
+  --trial DIR    a folder with an earlier trial solver to run on the same instances
+  --json         JSON instead of lines`;
+
+const { values } = parseArgs({
+  options: {
+    set: { type: "string", multiple: true, default: [] },
+    limit: { type: "string", default: "10" },
+    meals: { type: "string", default: "70" },
+    "meal-limit": { type: "string", default: "2" },
+    trial: { type: "string" },
+    json: { type: "boolean", default: false },
+    help: { type: "boolean", default: false },
+  },
+});
+
+if (values.help) {
+  console.log(HELP);
+} else {
+  const report = await measure();
+  if (values.json) console.log(JSON.stringify(report, null, 2));
+  else for (const line of [...report.sets, ...report.meals]) console.log(JSON.stringify(line));
+  const faults = [
+    ...report.sets.flatMap(({ ours }) => ours.contradictions),
+    ...report.meals.flatMap(({ ours }) => Array(ours.faults).fill(0)),
+  ];
+  process.exitCode = faults.length === 0 ? 0 : 1;
+}
+
+async function measure() {
+  const trial = values.trial === undefined ? undefined : await loadTrial(values.trial);
+  const limitMs = 1000 * Number(values.limit);
+  const mealLimitMs = 1000 * Number(values["meal-limit"]);
+  const sets = values.set.map((folder) => {
+    const ours = runSet(folder, limitMs, runOurs);
+    return { ours, ...(trial ? { trial: runSet(folder, limitMs, trial.solveProject) } : {}) };
+  });
+  const seeds = Array.from({ length: Number(values.meals) }, (_, seed) => seed);
+  if (seeds.length > 0) runMeal(1, false, mealLimitMs);
+  const meals = [false, true].flatMap((isCrowded) => {
+    if (seeds.length === 0) return [];
+    const runs = seeds.map((seed) => runMeal(seed, isCrowded, mealLimitMs));
+    const other = trial ? { trial: compareMeals(trial, runs, mealLimitMs) } : {};
+    return [{ kind: isCrowded ? "crowded meals" : "meals", ours: sumUpMeals(runs), ...other }];
+  });
+  return { sets, meals };
+}

@@ -1,0 +1,269 @@
+import { type BuiltModel, boundlessExcess, buildWorkModel, type WorkQuestion } from "./model/buildWorkModel.ts";
+import { findConflict, type WorkConflict } from "./model/findConflict.ts";
+import { handsBound, horizonOf } from "./model/horizonOf.ts";
+import type { HoldExcess, WorkMeasures, WorkPlan } from "./plan.ts";
+import type { WorkProblem } from "./problem.ts";
+import { type SearchEnd, Solver } from "./solver/Solver.ts";
+
+export interface WorkOptions {
+  /** Asked every few dozen conflicts; true ends the search, and what was found by then is given. */
+  readonly shouldStop: () => boolean;
+  /** Told of every better order of work as it is found. */
+  readonly onPlan?: (plan: WorkPlan) => void;
+  /** Told of every stage once its value is proven. */
+  readonly onStage?: (stage: WorkStage) => void;
+}
+
+/** The questions, answered one after another; each keeps what those before it have won. */
+export type WorkStage = "excess" | "serve" | "keeping" | "turns";
+
+/**
+ * How it ended: an order of work that is best in every respect; one that is best up to a stage, with its value there
+ * and what no order of work goes below; the rules that contradict each other; or nothing before it was stopped.
+ *
+ * `excesses` names every hold that could not be kept, by dish. `turns` is 0 with two cooks, where it is not counted.
+ */
+export type WorkOutcome =
+  | {
+      readonly kind: "optimal";
+      readonly plan: WorkPlan;
+      readonly excesses: readonly HoldExcess[];
+      readonly measures: WorkMeasures;
+    }
+  | {
+      readonly kind: "feasible";
+      readonly plan: WorkPlan;
+      readonly excesses: readonly HoldExcess[];
+      readonly open: { readonly stage: WorkStage; readonly value: number; readonly bound: number };
+    }
+  | { readonly kind: "impossible"; readonly conflict: WorkConflict }
+  | { readonly kind: "stopped" };
+
+/**
+ * The best order of work, stage by stage; deterministic up to the moment it is stopped.
+ *
+ * The problem is taken as it is: indices in range, whole minutes, and weights that keep the cost of keeping below
+ * 16,000; anything else is a defect of the caller and throws.
+ */
+export function solveWork(problem: WorkProblem, options: WorkOptions): WorkOutcome {
+  return new WorkSearch(problem, options).run();
+}
+
+/** Values by variable, and the model they belong to. */
+interface Found {
+  readonly values: Int32Array;
+  readonly built: BuiltModel;
+}
+
+/** The first horizon tried, as a multiple of what cannot be beaten. */
+const FIRST_STRETCH = 1.25;
+const FIRST_ROOM_MINUTES = 5;
+const MOST_KEEPING = 16_000;
+
+class WorkSearch {
+  private readonly problem: WorkProblem;
+  private readonly options: WorkOptions;
+  private readonly horizon: number;
+  /** With no latest starts every order of work may be shifted, so serving can be fixed while holds are looked at. */
+  private readonly canShift: boolean;
+  private found: Found | undefined;
+  private hint: Int32Array | undefined;
+  /** What the stages so far have won, and what the present one cannot go below. */
+  private excess = 0;
+  private keeping = 0;
+  private turns = 0;
+  private bound = 0;
+
+  constructor(problem: WorkProblem, options: WorkOptions) {
+    this.problem = problem;
+    this.options = options;
+    this.horizon = horizonOf(problem);
+    this.canShift = problem.steps.every(({ latestMinutes }) => latestMinutes === undefined);
+  }
+
+  run(): WorkOutcome {
+    const strict = this.serveWithinHolds();
+    if (strict === "stopped") return this.report("serve");
+    if (strict === "infeasible") {
+      const relaxed = this.leastExcess();
+      if (relaxed === "stopped") return this.report("excess");
+      if (relaxed === "infeasible") return this.explainConflict();
+      this.options.onStage?.("excess");
+      if (this.earliestServe(handsBound(this.problem), this.serveNow()) === "stopped") return this.report("serve");
+    }
+    this.options.onStage?.("serve");
+    if (this.leastKeeping() === "stopped") return this.report("keeping");
+    this.options.onStage?.("keeping");
+    if (this.leastTurns() === "stopped") return this.report("turns");
+    this.options.onStage?.("turns");
+    const { plan, excesses } = this.current();
+    const { excess: excessMinutes, keeping, turns } = this;
+    return {
+      kind: "optimal",
+      plan,
+      excesses,
+      measures: { excessMinutes, serveMinutes: plan.serveMinutes, keeping, turns },
+    };
+  }
+
+  /** Earliest serve with every hold kept: first within a short horizon, then within one known to be long enough. */
+  private serveWithinHolds(): SearchEnd {
+    const from = handsBound(this.problem);
+    const whole = this.build({ horizon: this.horizon, serveFrom: from, serveUntil: this.horizon, mostExcess: 0 });
+    const solver = this.solverOf(whole, false);
+    if (!solver.isConsistent) return "infeasible";
+    const low = solver.trail.low(whole.model.serve);
+    const short = Math.min(this.horizon, Math.ceil(low * FIRST_STRETCH) + FIRST_ROOM_MINUTES);
+    const end = this.earliestServe(low, short);
+    if (end !== "infeasible" || short === this.horizon) return end;
+    const any = this.anyWithin(0);
+    return any === "solved" ? this.earliestServe(short + 1, this.serveNow()) : any;
+  }
+
+  /**
+   * Least total excess. What is certainly too little grows step by step until an order of work is found; then the
+   * range between is halved. Every refusal is a proof, and a small total is refused soon.
+   */
+  private leastExcess(): SearchEnd {
+    this.bound = 0;
+    const any = this.anyWithin(boundlessExcess(this.problem, this.horizon));
+    if (any !== "solved") return any;
+    let low = 1;
+    for (let step = 1; low < this.excessNow(); ) {
+      const high = this.excessNow();
+      const most = Math.min(low + step - 1, (low + high - 1) >> 1);
+      this.bound = low;
+      const end = this.anyWithin(most);
+      if (end === "stopped") return "stopped";
+      if (end === "infeasible") low = most + 1;
+      step = end === "infeasible" ? 2 * step : step;
+    }
+    this.excess = low;
+    this.hint = this.found?.values;
+    return "solved";
+  }
+
+  /** Any order of work with so much excess; held at the horizon where it can be, as shifting it is no real choice. */
+  private anyWithin(mostExcess: number): SearchEnd {
+    const { horizon, canShift } = this;
+    const built = this.build({ horizon, serveFrom: canShift ? horizon : 0, serveUntil: horizon, mostExcess });
+    const solver = this.solverOf(built, canShift);
+    const end = solver.search();
+    if (end === "solved") {
+      this.note(this.shiftToStart(solver.solution, built), built);
+      this.hint = solver.solution;
+    }
+    return end;
+  }
+
+  /** The same order of work, begun as early as its first step or wash can be. */
+  private shiftToStart(values: Int32Array, built: BuiltModel): Int32Array {
+    if (!this.canShift) return values;
+    const { start, constraints, serve } = built.model;
+    const moved = [...start, serve, ...built.washesIn(values)];
+    const room = moved.map(
+      (v) => (values[v] as number) - Math.max(constraints.lows[v] as number, built.earliestWash(v)),
+    );
+    const shift = Math.min(...room);
+    const shifted = values.slice();
+    for (const v of moved) shifted[v] = (values[v] as number) - shift;
+    return shifted;
+  }
+
+  private earliestServe(from: number, until: number): SearchEnd {
+    const question = { horizon: until, serveFrom: Math.min(from, until), serveUntil: until, mostExcess: this.excess };
+    const built = this.build(question);
+    return this.minimise(built, built.model.serve);
+  }
+
+  private leastKeeping(): SearchEnd {
+    const built = this.build({ ...this.servedAsNow(), mostKeeping: MOST_KEEPING });
+    const end = this.minimise(built, built.keeping as number);
+    if (end === "infeasible") throw new RangeError(`Keeping above ${MOST_KEEPING}: the weights are too great`);
+    this.keeping = this.bound;
+    return end;
+  }
+
+  private leastTurns(): SearchEnd {
+    const built = this.build({ ...this.servedAsNow(), mostKeeping: this.keeping, countTurns: true });
+    if (built.turns === undefined) return "solved";
+    const end = this.minimise(built, built.turns);
+    if (end === "infeasible") throw new Error("The order of work found before does not fit its own measures");
+    this.turns = this.bound;
+    return end;
+  }
+
+  private servedAsNow() {
+    const serve = this.serveNow();
+    return { horizon: serve, serveFrom: serve, serveUntil: serve, mostExcess: this.excess };
+  }
+
+  private minimise(built: BuiltModel, objective: number): SearchEnd {
+    const solver = this.solverOf(built, false);
+    const end = solver.minimise(objective, (values) => {
+      this.note(values, built);
+      this.hint = values;
+      this.bound = values[objective] as number;
+    });
+    if (end === "stopped") this.bound = solver.trail.low(objective);
+    return end;
+  }
+
+  private build(question: WorkQuestion): BuiltModel {
+    return buildWorkModel(this.problem, question);
+  }
+
+  private solverOf(built: BuiltModel, isBackward: boolean): Solver {
+    const { constraints, start, serve } = built.model;
+    const { hint } = this;
+    return new Solver(constraints, {
+      schedule: [...start, serve],
+      afterwards: built.afterwards,
+      isBackward,
+      shouldStop: this.options.shouldStop,
+      ...(hint ? { hint: fitted(hint, constraints.lows.length) } : {}),
+    });
+  }
+
+  private note(values: Int32Array, built: BuiltModel): void {
+    this.found = { values, built };
+    this.options.onPlan?.(built.toPlan(values));
+  }
+
+  private serveNow(): number {
+    const { values, built } = this.found as Found;
+    return values[built.model.serve] as number;
+  }
+
+  private excessNow(): number {
+    return this.current().excesses.reduce((sum, { minutes }) => sum + minutes, 0);
+  }
+
+  private current() {
+    const { values, built } = this.found as Found;
+    return { plan: built.toPlan(values), excesses: built.excessesOf(values) };
+  }
+
+  private report(stage: WorkStage): WorkOutcome {
+    if (!this.found) return { kind: "stopped" };
+    const { values, built } = this.found;
+    const value = {
+      excess: () => this.excessNow(),
+      serve: () => this.serveNow(),
+      keeping: () => built.keepingOf(values),
+      turns: () => built.turnsOf(values),
+    }[stage]();
+    return { kind: "feasible", ...this.current(), open: { stage, value, bound: Math.min(value, this.bound) } };
+  }
+
+  private explainConflict(): WorkOutcome {
+    return { kind: "impossible", conflict: findConflict(this.problem, this.horizon, this.options.shouldStop) };
+  }
+}
+
+/** Values of another model: what the two share comes first in both, the rest counts as 0. */
+function fitted(values: Int32Array, length: number): Int32Array {
+  const hint = new Int32Array(length);
+  hint.set(values.subarray(0, length));
+  return hint;
+}
