@@ -102,6 +102,16 @@ describe("a checker", () => {
     ).toEqual(['menu/search.ts:1 imports "menu/check/check.ts", but what is checked may not use its checker']);
   });
 
+  test("may be asked by what asks about plans", () => {
+    expect(
+      build({
+        ...contract,
+        "menu/check/check.ts": "export const c = 1;",
+        "menu/reasons/why.ts": 'import "../check/check.ts";',
+      }),
+    ).toEqual([]);
+  });
+
   test("shares no code through the contract", () => {
     expect(build({ ...contract, "menu/plan.ts": 'import { s } from "./search.ts"; s;' })).toEqual([
       'menu/plan.ts:1 imports "menu/search.ts", but the checker would then share code with what it checks',
