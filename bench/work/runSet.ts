@@ -18,20 +18,31 @@ export type ProjectSolver = (project: Project, limitMs: number) => Run;
 
 const MOMENTS_S = [0.1, 1, 10] as const;
 
-/** Runs every instance of a folder with a reference value, one thread, and sums up. */
-export function runSet(folder: string, limitMs: number, solve: ProjectSolver) {
+/** One project of a set and what is known of it. */
+export interface Instance {
+  readonly name: string;
+  readonly project: Project;
+  readonly reference: Reference;
+}
+
+/** Every project of a folder with a reference value, in the order of their numbers. */
+export function readSet(folder: string): Instance[] {
   const references = readReferences(readFileSync(join(folder, "optimum.csv"), "utf8"));
   const names = readdirSync(folder).filter((name) => references.has(name.toLowerCase()));
   names.sort(new Intl.Collator("en", { numeric: true }).compare);
-  const projects = names.map((name) => ({
+  return names.map((name) => ({
     name,
     project: readProject(name, readFileSync(join(folder, name), "latin1")),
     reference: references.get(name.toLowerCase()) as Reference,
   }));
+}
+
+/** Runs every instance of a folder with a reference value, one thread, and sums up. */
+export function runSet(folder: string, limitMs: number, solve: ProjectSolver) {
+  const projects = readSet(folder);
   // The first run also compiles the code; it is not counted.
   if (projects[0]) solve(projects[0].project, 200);
   const runs = projects.map((each) => ({ ...each, run: solve(each.project, limitMs) }));
-  const isProven = ({ kind }: Run) => kind === "optimal" || kind === "impossible";
   const provenAt = (seconds: number) =>
     runs.filter(({ run }) => isProven(run) && run.milliseconds <= 1000 * seconds).length / runs.length;
   return {
@@ -42,7 +53,7 @@ export function runSet(folder: string, limitMs: number, solve: ProjectSolver) {
     provenAtLimit: runs.filter(({ run }) => isProven(run)).length / runs.length,
     meanGap: Object.fromEntries(MOMENTS_S.map((seconds) => [seconds, meanGap(runs, 1000 * seconds)])),
     medianMs: medianOf(runs.map(({ run }) => run.milliseconds)),
-    contradictions: runs.flatMap((each) => contradictions(each)),
+    contradictions: runs.flatMap((each) => findContradictions(each, each.run)),
     open: runs.filter(({ run }) => !isProven(run)).map(({ name }) => name),
   };
 }
@@ -57,17 +68,13 @@ function meanGap(runs: readonly { reference: Reference; run: Run }[], byMs: numb
   return gaps.length === 0 ? null : gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length;
 }
 
-function contradictions({
-  name,
-  project,
-  reference,
-  run,
-}: {
-  name: string;
-  project: Project;
-  reference: Reference;
-  run: Run;
-}) {
+/** True where nothing is left to prove: the best length, or that there is no schedule. */
+export function isProven({ kind }: Run): boolean {
+  return kind === "optimal" || kind === "impossible";
+}
+
+/** Where a run breaks a rule of its project or goes against what is known of it, in sentences. */
+export function findContradictions({ name, project, reference }: Instance, run: Run): string[] {
   const found: string[] = [];
   if (run.start && !isValid(project, run.start)) found.push(`${name}: the schedule breaks a rule`);
   if (reference === "unsat") {

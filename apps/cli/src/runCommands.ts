@@ -8,10 +8,14 @@ import { parseDay, parseWhole } from "./input/parseOption.ts";
 import { harmlessLines } from "./output/harmless.ts";
 import type { Terminal } from "./output/Terminal.ts";
 import { EFFORTS, type Effort } from "./week/searchWeek.ts";
+import { addWhy } from "./why/addWhy.ts";
 import { HELP } from "./words/helpTexts.ts";
+import { parseClock } from "./work/parseClock.ts";
+import { workCommand } from "./work/workCommand.ts";
 
 const MOST_DAYS = 28;
 const MOST_PORTIONS = 1000;
+const MOST_MINUTES = 1440;
 const MOST_PROOF_S = 3600;
 const MOST_SEED = 2 ** 32 - 1;
 
@@ -26,7 +30,9 @@ export async function runCommands(words: readonly string[], version: string, ter
   };
   const program = createProgram(version, terminal);
   addWeek(program, terminal, end);
+  addWhy(program, terminal, end);
   addCard(program, terminal, end);
+  addWork(program, terminal, end);
   addCheck(program, terminal, end);
   try {
     await program.parseAsync([...words], { from: "user" });
@@ -100,6 +106,34 @@ function addCard(program: Command, terminal: Terminal, end: (code: ExitCode) => 
     .addHelpText("after", HELP.cardAfter)
     .action((dish: string, kitchen: string, { json = false, portions }: { json?: boolean; portions?: number }) => {
       end(cardCommand({ dish, kitchen, json, ...(portions !== undefined && { portions }) }, terminal));
+    });
+}
+
+interface WorkOptions {
+  readonly kitchen: string;
+  readonly portions?: number;
+  readonly serve?: number;
+  readonly minutes?: number;
+  readonly cooks: 1 | 2;
+  readonly svg?: string;
+  readonly json?: boolean;
+}
+
+function addWork(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  program
+    .command("work")
+    .description(HELP.work)
+    .argument("<dish...>", HELP.workDishes)
+    .addOption(new Option("--kitchen <kitchen>", HELP.kitchen).default(USUAL_KITCHEN, HELP.kitchenUsual))
+    .option("--portions <n>", HELP.workPortions, parseWhole(1, MOST_PORTIONS))
+    .option("--serve <time>", HELP.serve, parseClock)
+    .option("--minutes <n>", HELP.workMinutes, parseWhole(1, MOST_MINUTES))
+    .addOption(new Option("--cooks <n>", HELP.cooks).argParser(parseWhole(1, 2)).default(1))
+    .option("--svg <file>", HELP.svg)
+    .option("--json", HELP.json)
+    .addHelpText("after", HELP.workAfter)
+    .action((dishes: string[], { json = false, ...options }: WorkOptions) => {
+      end(workCommand({ dishes, json, ...options }, terminal));
     });
 }
 

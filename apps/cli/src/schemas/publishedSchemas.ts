@@ -1,7 +1,9 @@
 import { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import type { GenericSchema } from "valibot";
 import { CardData } from "../card/CardData.ts";
+import { WhyReport } from "../why/WhyReport.ts";
 import { FaultReport } from "../words/FaultReport.ts";
+import { WorkData } from "../work/WorkData.ts";
 
 /** One published file format: its schema, and what a reader should know before the rest. */
 export interface PublishedSchema {
@@ -33,6 +35,20 @@ export const PUBLISHED_SCHEMAS: readonly PublishedSchema[] = [
     description:
       "What a dish costs, takes and gives in one kitchen. Money in minor units, masses in g for all portions.",
     schema: CardData,
+  },
+  {
+    name: "work",
+    title: "Halfloaf order of work, version 1",
+    description:
+      "When to begin each step of one cooking. Minutes from the beginning; clock times follow from serveAtMinutes.",
+    schema: WorkData,
+  },
+  {
+    name: "why",
+    title: "Halfloaf reasons, version 1",
+    description:
+      "Why a plan is as it is. Money in minor units, differences as the planner weighs them, found by search.",
+    schema: WhyReport,
   },
   {
     name: "faults",

@@ -5,8 +5,11 @@ export const HELP = {
 Examples:
   $ halfloaf week                     plan a week for the demo kitchen Port Ansel
   $ halfloaf week my-kitchen.json     plan a week for a kitchen of your own
+  $ halfloaf why                      what its limits cost, why its dishes are there
   $ halfloaf card red-lentil-cumin-soup-pitta
                                       what a dish costs, takes and gives
+  $ halfloaf work red-lentil-cumin-soup-pitta --serve 19:00
+                                      when to begin which step
   $ halfloaf check my-kitchen.json    all that is wrong with a kitchen file
 
 Results go to standard output, talk to standard error.
@@ -23,6 +26,24 @@ Examples:
   $ halfloaf week my-kitchen.json --from 2026-12-07 --days 5
   $ halfloaf week one-ring --effort long --out december.json
   $ halfloaf week six-flat --json > week.json`,
+  why: "Give the reasons of a plan: why this dish, why not that one, why these packs, what each limit costs.",
+  whyAfter: `
+FILE is a week that "halfloaf week" kept, or a kitchen, which is planned first.
+With nothing asked for it tells what the limits cost and why the dearest and
+the best-sharing dishes are there. Differences in money are found by search.
+
+Examples:
+  $ halfloaf why halfloaf-week-port-ansel-2026-11-30.json
+  $ halfloaf why week.json --kitchen my-kitchen.json --sitting 2026-12-01:evening
+  $ halfloaf why week.json --sitting 2026-12-01:evening --dish red-lentil-cumin-soup-pitta
+  $ halfloaf why week.json --pack onion
+  $ halfloaf why week.json --limits --json`,
+  whyFile: "a week's file or a kitchen (default: the demo Port Ansel)",
+  whyKitchen: "the kitchen of the week (default: the demo of that name)",
+  whySitting: "why the dish of this sitting; YYYY-MM-DD:KIND",
+  whyDish: "why this dish, or why not, at the sitting or wherever it may stand",
+  whyPack: "why these packs of a food; a pack or a food by its id",
+  whyLimits: "what each limit costs that the plan comes up to",
   card: "Print the costing card of a dish: makings, cost, minutes, intake, allergens, keeping.",
   cardAfter: `
 Prices are those of the kitchen on its first day: the cheapest single pack of
@@ -32,6 +53,23 @@ Examples:
   $ halfloaf card red-lentil-cumin-soup-pitta
   $ halfloaf card red-lentil-cumin-soup-pitta my-kitchen.json --portions 6
   $ halfloaf card red-lentil-cumin-soup-pitta --json`,
+  work: "Print the order of work of one cooking: when to begin each step so that all is ready together.",
+  workAfter: `
+Steps, hands, rings, pans, oven and board are timed to the minute; what is raw
+and what is ready to eat never share an unwashed board. The same dishes and
+kitchen give the same order of work.
+
+Examples:
+  $ halfloaf work red-lentil-cumin-soup-pitta
+  $ halfloaf work chicken-pepper-paprika-rice red-lentils-spinach-pitta --serve 19:00
+  $ halfloaf work potato-corn-cheese-soup --portions 6 --kitchen six-flat --cooks 2
+  $ halfloaf work potato-corn-cheese-soup --svg evening.svg`,
+  workDishes: "ids or titles of the dishes that are cooked together",
+  workPortions: "portions of each dish, 1 to 1000 (default: as each is written)",
+  workMinutes: "minutes at hand; tells by how much it is too long",
+  serve: "time of day at which all is served, such as 19:00",
+  cooks: "how many cook, 1 or 2",
+  svg: "file to draw the timeline in, as SVG",
   check: "Look for everything that is wrong with a kitchen file, all at once.",
   checkAfter: `
 Each fault comes with its place, its value and what to do about it. The exit

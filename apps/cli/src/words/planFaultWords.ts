@@ -164,7 +164,8 @@ export function sittingAt({ stated, names }: Pick<PlanContext, "stated" | "names
   return `${tellDay(sitting.date)}, ${sitting.kind} (${sitting.eaters.map(names.eater).join(", ")})`;
 }
 
-function eatersOf({ stated, names }: PlanContext, profile: unknown): string {
+/** The eaters of a profile by their names: "Ada and Bo". */
+export function eatersOf({ stated, names }: Pick<PlanContext, "stated" | "names">, profile: unknown): string {
   const wanted = stated.problem.profiles[Number(profile)]?.sittings.join(" ");
   const eaters = stated.shares.filter((share) => share.needKj !== undefined && share.sittings.join(" ") === wanted);
   return eaters.map(({ eater }) => names.eater(eater.id)).join(" and ");

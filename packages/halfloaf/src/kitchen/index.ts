@@ -1,10 +1,40 @@
 export { accountLots, type LotThrough } from "./accountLots.ts";
+export { type ChangedKitchenWeek, changeWeek } from "./changeWeek/changeWeek.ts";
+export type { RestoredWeek } from "./changeWeek/restoreWeek.ts";
+export type { SittingName, WeekChange } from "./changeWeek/WeekChange.ts";
+export { writeWeek } from "./changeWeek/writeWeek.ts";
 export { checkKitchen, parseKitchen } from "./checkKitchen.ts";
+export type { AheadStep, Cooking, CookingStep, CookingWish, DishToCook, StatedCooking } from "./cooking/Cooking.ts";
+export { type EarlierStep, findTooLong, type TooLong } from "./cooking/findTooLong.ts";
+export type { BoardWashed, Happening, KitWashed, StepHappened } from "./cooking/Happening.ts";
+export { type DayJob, jobsOfDay } from "./cooking/jobsOfDay.ts";
+export { learnPace, type ObservedStep, type Pace, type PaceOfKind, stepMinutes, toPace } from "./cooking/pace.ts";
+export { type Retimed, retime } from "./cooking/retime.ts";
+export { type SittingKitchen, type SittingMinutes, sittingMinutes } from "./cooking/sittingMinutes.ts";
+export { type CookingOutcome, solveCooking, stopAfter, type TimedCooking } from "./cooking/solveCooking.ts";
+export { toWorkProblem } from "./cooking/toWorkProblem.ts";
+export { toWorkSheet } from "./cooking/toWorkSheet.ts";
+export {
+  type AheadLine,
+  type BrokenHold,
+  clockMinutes,
+  type DishCaution,
+  type OvenLine,
+  type PlacedCaution,
+  type SheetDish,
+  type SheetLine,
+  type StepLine,
+  type TimelineBar,
+  type TimelineRow,
+  type WashLine,
+  type WorkSheet,
+} from "./cooking/WorkSheet.ts";
 export { type DatedSitting, datedSittings, type SittingKind } from "./datedSittings.ts";
 export { type EaterShare, eaterShares, STANDARD_DAY_KJ } from "./eaterShares.ts";
 export { type FittedDish, fitDish, takesFood, type Unfit } from "./fitDish.ts";
 export { type FoodLife, foodLife } from "./foodLife.ts";
 export { Eater, Kit, Kitchen, Limits, WeeklySitting, Worth } from "./kitchen.ts";
+export { readWeekPlan } from "./readWeekPlan.ts";
 export { parseTables, type TableFiles, type Tables, withOwnDishes } from "./tables.ts";
 export { type KitchenProblem, PLANNED_COMPONENTS, toMenuProblem } from "./toMenuProblem.ts";
 export { toWeekPlan } from "./toWeekPlan.ts";

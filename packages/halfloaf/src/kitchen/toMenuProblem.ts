@@ -1,4 +1,4 @@
-import { type Dish, linearMinutes, needsHeat, nutrientsOfDish } from "../dish/index.ts";
+import { needsHeat, nutrientsOfDish } from "../dish/index.ts";
 import type { Food, Nutrient, Place } from "../food/index.ts";
 import { type ReferenceIntake, referencesFor } from "../intake/index.ts";
 import type {
@@ -15,6 +15,7 @@ import type {
 import { limitOfPack, massOfPack, type Pack } from "../price/index.ts";
 import { addDays, type CivilDate, daysBetween, weekday } from "../quantity/index.ts";
 import { keepsUntil, type Lot } from "../stores/index.ts";
+import { sittingMinutes } from "./cooking/sittingMinutes.ts";
 import { type DatedSitting, datedSittings, orderInDay, type SittingKind } from "./datedSittings.ts";
 import { type EaterShare, eaterShares, STANDARD_DAY_KJ } from "./eaterShares.ts";
 import { type FittedDish, fitDish, type Unfit } from "./fitDish.ts";
@@ -311,7 +312,8 @@ function toMenuDish(
   }
   const nutrients = nutrientsOfDish(dish, tables.foods, tables.retain, choose);
   const points = kitchen.ratings.find(({ dish: id }) => id === dish.id)?.points ?? UNRATED_POINTS;
-  const { handsOn, elapsed } = linearMinutes(dish, { rings: Math.max(1, kitchen.kit.rings), cooks: 1 });
+  const { kit, authorities } = kitchen;
+  const { handsOn, elapsed } = sittingMinutes(dish, { kit, cooks: 1, tables, authority: authorities.safety }, choose);
   return {
     id: dish.id,
     makings: [...massOf].map(([food, massG]) => ({ food, massG })),

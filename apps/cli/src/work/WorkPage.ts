@@ -1,0 +1,35 @@
+import { clockMinutes, type TooLong, type WorkSheet } from "halfloaf/kitchen";
+import { letterOf } from "halfloaf/sheet";
+import type { Page } from "../output/Page.ts";
+
+/** An order of work to be laid out as a page. */
+export interface WorkPage extends Page {
+  readonly sheet: WorkSheet;
+  readonly kitchen: string;
+  readonly tooLong: TooLong | undefined;
+}
+
+const DAY = 24 * 60;
+
+/** A minute of the cooking as a reader sees it: the time of day where there is one, else the minute itself. */
+export function tellMoment(sheet: WorkSheet, minutes: number): string {
+  const clock = clockMinutes(sheet, minutes);
+  return clock === undefined ? String(minutes) : tellClock(clock);
+}
+
+/** A time of day, "18:05"; days before are told beside it. */
+export function tellClock(minutes: number): string {
+  const inDay = ((minutes % DAY) + DAY) % DAY;
+  const two = (value: number) => String(value).padStart(2, "0");
+  return `${two(Math.floor(inDay / 60))}:${two(inDay % 60)}`;
+}
+
+/** Days before the day of serving that a time of day lies, 0 or more. */
+export function daysBefore(clock: number): number {
+  return Math.max(0, -Math.floor(clock / DAY));
+}
+
+/** The letters of dishes, by their places: "A" or "A, B". */
+export function tellLetters(dishes: readonly number[]): string {
+  return dishes.map(letterOf).join(", ");
+}

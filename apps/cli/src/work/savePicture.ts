@@ -1,0 +1,51 @@
+import { closeSync, openSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
+import { type Found, refuse } from "../words/Fault.ts";
+import { quote } from "../words/valueWords.ts";
+
+/** How a picture of ours begins, by which it may be written over. */
+const OURS = /^<svg [^>]*aria-labelledby="hl-title hl-desc"/;
+const MOST_BYTES = 4_000_000;
+
+/** The path a picture may be written to; refused are a folder that is not there and whatever is no picture of ours. */
+export function findPicturePlace(name: string, cwd: string): Found<string> {
+  const path = resolve(cwd, name);
+  const kind = statSync(path, { throwIfNoEntry: false });
+  if (kind !== undefined) {
+    const isOurs = kind.isFile() && kind.size <= MOST_BYTES && OURS.test(readFileSync(path, "utf8"));
+    if (isOurs) return { ok: true, value: path };
+    return refuseFile("svg-taken", name, "is there already and is no timeline of Halfloaf; it is left as it is");
+  }
+  if (statSync(dirname(path), { throwIfNoEntry: false })?.isDirectory()) return { ok: true, value: path };
+  return refuseFile("svg-no-folder", name, "lies in a folder that is not there");
+}
+
+/** Writes a picture whole or not at all. */
+export function savePicture(text: string, path: string, name: string): Found<string> {
+  const draft = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+  try {
+    const handle = openSync(draft, "wx");
+    try {
+      writeFileSync(handle, text);
+    } finally {
+      closeSync(handle);
+    }
+    renameSync(draft, path);
+    return { ok: true, value: path };
+  } catch (error) {
+    rmSync(draft, { force: true });
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === undefined) throw error;
+    return refuseFile("svg-not-written", name, `can't be written (${code})`);
+  }
+}
+
+function refuseFile(code: string, name: string, says: string) {
+  return refuse({
+    code,
+    path: [],
+    value: quote(name),
+    sentence: `${quote(name)} ${says}.`,
+    remedy: "Name another file with --svg.",
+  });
+}

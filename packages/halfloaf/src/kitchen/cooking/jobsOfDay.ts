@@ -1,0 +1,184 @@
+import { type Dish, markAhead, orderSteps, type Step } from "../../dish/index.ts";
+import { addDays, type CivilDate, daysBetween } from "../../quantity/index.ts";
+import { type Caution, cautionsOf } from "../../safety/index.ts";
+import type { SittingKind } from "../datedSittings.ts";
+import type { Kitchen } from "../kitchen.ts";
+import type { Tables } from "../tables.ts";
+import type { WeekPlan } from "../weekPlan.ts";
+import { type Pace, stepMinutes } from "./pace.ts";
+import { isFrozen } from "./placeCautions.ts";
+
+/** The sitting a job is for; its own clock time is the kitchen's affair. */
+interface ForSitting {
+  readonly date: CivilDate;
+  readonly sitting: SittingKind;
+}
+
+interface JobBase extends ForSitting {
+  readonly dish: string;
+  /** Minutes before the sitting at which it begins at the latest; 0 = at the sitting itself. */
+  readonly beforeMinutes: number;
+}
+
+/** One thing to do on a day. */
+export type DayJob =
+  | (JobBase & { readonly kind: "cook"; readonly batch: number; readonly portions: number })
+  | (JobBase & {
+      readonly kind: "re-heat" | "take-out";
+      readonly batch: number;
+      readonly portions: number;
+      /** Day it was cooked. */
+      readonly cookedOn: CivilDate;
+      readonly cautions: readonly Pick<Caution, "code" | "text" | "authority">[];
+    })
+  | (JobBase & {
+      readonly kind: "thaw" | "soak" | "ahead";
+      readonly batch: number;
+      /** Absent for what lies in the freezer of the stores without a step of the dish for it. */
+      readonly step?: Step["id"];
+      readonly text?: string;
+      readonly foods: readonly string[];
+    });
+
+/** About when sittings are, only to tell on which day something hours before falls. Common practice, no source. */
+const USUAL_MINUTES: Readonly<Record<SittingKind, number>> = {
+  morning: 7 * 60 + 30,
+  midday: 12 * 60 + 30,
+  between: 16 * 60,
+  evening: 19 * 60,
+};
+/** What would have to begin before so many minutes after midnight is done the evening before. */
+const NIGHT_ENDS = 6 * 60;
+const DAY = 24 * 60;
+const FIRST_DAY: CivilDate = "2000-01-01";
+/** In the fridge raw meat thaws in a day. **Source**: FSIS, safe defrosting: small amounts need a full day (from memory). */
+const THAW_MINUTES = DAY;
+
+/**
+ * What there is to do on one day of a week's plan, by time: dishes to cook, leftovers to heat again or to take out of the
+ * fridge, and what must be begun for later sittings, soaks and thawing among it. Batches of dishes that the tables do not
+ * have, and the days outside the plan, bring no job.
+ */
+export function jobsOfDay(
+  week: Pick<WeekPlan, "sittings" | "batches">,
+  kitchen: Pick<Kitchen, "stores" | "authorities">,
+  tables: Pick<Tables, "dishes" | "foods" | "safety">,
+  date: CivilDate,
+  pace: Pace = {},
+): DayJob[] {
+  const dishes = new Map(tables.dishes.map((dish) => [dish.id, dish]));
+  const jobs = week.batches.flatMap((batch, at): DayJob[] => {
+    const dish = dishes.get(batch.dish);
+    if (dish === undefined) return [];
+    return [
+      ...listCooking(week, at),
+      ...listLeftovers(week, at, dish, kitchen, tables),
+      ...listBegun(week, at, dish, tables, pace),
+      ...listThawed(week, at, dish, kitchen, tables),
+    ];
+  });
+  return jobs.filter((job) => dayOf(job) === date).sort((a, b) => timeOf(a) - timeOf(b));
+}
+
+/** Minutes after midnight of a common first day, by the usual times of the sittings; for the order of jobs alone. */
+function timeOf({ date, sitting, beforeMinutes }: ForSitting & { readonly beforeMinutes: number }): number {
+  return daysBetween(FIRST_DAY, date) * DAY + USUAL_MINUTES[sitting] - beforeMinutes;
+}
+
+function dayOf(job: DayJob): CivilDate {
+  const time = timeOf(job);
+  const day = Math.floor(time / DAY);
+  const isNight = job.beforeMinutes > 0 && time - day * DAY < NIGHT_ENDS;
+  return addDays(FIRST_DAY, isNight ? day - 1 : day);
+}
+
+type Week = Pick<WeekPlan, "sittings" | "batches">;
+
+function listCooking({ batches }: Week, at: number): DayJob[] {
+  const { dish, date, kind, portions, elapsedMinutes } = batches[at] as Week["batches"][number];
+  return [{ kind: "cook", date, sitting: kind, dish, batch: at, portions, beforeMinutes: Math.ceil(elapsedMinutes) }];
+}
+
+function listLeftovers(
+  { sittings, batches }: Week,
+  at: number,
+  dish: Dish,
+  kitchen: Pick<Kitchen, "authorities">,
+  { foods, safety }: Pick<Tables, "foods" | "safety">,
+): DayJob[] {
+  const left = sittings.filter((sitting) => sitting.batch === at && sitting.leftover);
+  if (left.length === 0) return [];
+  const cookedOn = (batches[at] as Week["batches"][number]).date;
+  const all = cautionsOf(dish, foods, safety, kitchen.authorities.safety);
+  return left.map(({ date, kind, portions, heat, packed }): DayJob => {
+    const isHeated = dish.served.includes("hot") && heat && !packed;
+    const codes: readonly string[] = isHeated
+      ? ["eat-within", "re-heat", "re-heat-times"]
+      : ["eat-within", "carry-cold"];
+    const cautions = all
+      .filter(({ code }) => codes.includes(code))
+      .map(({ code, text, authority }) => ({ code, text, authority }));
+    const base = { date, sitting: kind, dish: dish.id, batch: at, portions, cookedOn, cautions, beforeMinutes: 0 };
+    return { kind: isHeated ? "re-heat" : "take-out", ...base };
+  });
+}
+
+/** Steps done ahead, each with the minutes of all that hangs on it. */
+function listBegun(
+  { batches }: Week,
+  at: number,
+  { id, method }: Dish,
+  { foods }: Pick<Tables, "foods">,
+  pace: Pace,
+): DayJob[] {
+  const { date, kind, portions, elapsedMinutes } = batches[at] as Week["batches"][number];
+  const isAhead = markAhead(method, orderSteps(method));
+  const minutes = (place: number) => stepMinutes(method[place] as Step, portions, pace);
+  const untilCooking = (place: number): number => {
+    const then = [...method.keys()].filter(
+      (other) => isAhead[other] && method[other]?.after.includes((method[place] as Step).id),
+    );
+    return minutes(place) + Math.max(0, ...then.map(untilCooking));
+  };
+  return [...method.keys()].flatMap((place): DayJob[] => {
+    const step = method[place] as Step;
+    if (!isAhead[place]) return [];
+    const thaws = step.kind === "rest" && step.foods.some((food) => isFrozen(foods.get(food)));
+    const job = thaws ? ("thaw" as const) : step.kind === "soak" ? ("soak" as const) : ("ahead" as const);
+    const beforeMinutes = Math.ceil(elapsedMinutes) + untilCooking(place);
+    return [
+      {
+        kind: job,
+        date,
+        sitting: kind,
+        dish: id,
+        batch: at,
+        step: step.id,
+        text: step.text,
+        foods: step.foods,
+        beforeMinutes,
+      },
+    ];
+  });
+}
+
+/** Raw meat and fish that lie in the freezer of the stores, where the dish has no step of its own to thaw them. */
+function listThawed(
+  { batches }: Week,
+  at: number,
+  dish: Dish,
+  { stores }: Pick<Kitchen, "stores">,
+  { foods }: Pick<Tables, "foods">,
+): DayJob[] {
+  const { date, kind, uses, elapsedMinutes } = batches[at] as Week["batches"][number];
+  const own = new Set(dish.method.filter(({ ahead }) => ahead).flatMap((step) => step.foods));
+  const frozen = uses.filter(({ lot, food }) => {
+    const isCold = stores.some(({ id, place }) => id === lot && place === "freezer");
+    const facts = foods.get(food);
+    return isCold && facts?.hygiene.startsWith("raw-") && !isFrozen(facts) && !own.has(food);
+  });
+  if (frozen.length === 0) return [];
+  const names = [...new Set(frozen.map(({ food }) => food))];
+  const beforeMinutes = Math.ceil(elapsedMinutes) + THAW_MINUTES;
+  return [{ kind: "thaw", date, sitting: kind, dish: dish.id, batch: at, foods: names, beforeMinutes }];
+}

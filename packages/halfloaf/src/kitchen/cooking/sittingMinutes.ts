@@ -1,0 +1,108 @@
+import {
+  asWritten,
+  type Choose,
+  type Dish,
+  type DishMinutes,
+  type LinearMinutes,
+  linearMinutes,
+  vesselsOf,
+} from "../../dish/index.ts";
+import type { FoodTable } from "../../food/index.ts";
+import type { CookingWish } from "./Cooking.ts";
+import { fixSequence, type Sequence, sequenceMinutes } from "./fixSequence.ts";
+import { paceFactor } from "./pace.ts";
+import { solveCooking, stopAfter, type TimedCooking } from "./solveCooking.ts";
+import { toWorkProblem } from "./toWorkProblem.ts";
+
+/** Whole portions that the straight lines hold for. */
+const PORTIONS = [1, 2, 3, 4, 5, 6, 7, 8];
+/** Questions of the search after which it is stopped; a dish of a usual size is solved before the first. */
+const MOST_QUESTIONS = 40;
+
+/** Minutes of a dish as straight lines over its portions, for planning, and what it leaves to wash up. */
+export interface SittingMinutes {
+  readonly handsOn: LinearMinutes;
+  readonly elapsed: LinearMinutes;
+  readonly vessels: DishMinutes["vessels"];
+  /** `scheduled` = by an order of work; `listed` = by a simple list, where there is none. */
+  readonly basis: "scheduled" | "listed";
+}
+
+/** What the minutes depend on besides the dish. */
+export type SittingKitchen = Omit<CookingWish, "dishes">;
+
+/** Minutes that were reckoned before: a planner asks for the same dishes and kit again and again. */
+const known = new WeakMap<FoodTable, WeakMap<Dish, Map<string, SittingMinutes>>>();
+
+/**
+ * The minutes of a dish cooked by itself in a kitchen. The order of work is solved for the portions it is written for;
+ * the same sequence is then timed for 1 to 8 portions, and of the straight lines that lie nowhere below these the one
+ * that is lowest in the middle is taken. Hands-on is exact, washes of the board included.
+ * Where the kit does not suffice, or the search finds nothing in its counted work, a simple list stands in for it.
+ */
+export function sittingMinutes(dish: Dish, kitchen: SittingKitchen, choose: Choose = asWritten): SittingMinutes {
+  const of = known.get(kitchen.tables.foods)?.get(dish) ?? new Map<string, SittingMinutes>();
+  const ofFoods = known.get(kitchen.tables.foods) ?? new WeakMap<Dish, Map<string, SittingMinutes>>();
+  known.set(kitchen.tables.foods, ofFoods.set(dish, of));
+  const { kit, cooks, authority, pace } = kitchen;
+  const key = JSON.stringify([kit, cooks, authority, pace, dish.makings.map((making) => choose(making)?.food)]);
+  const minutes = of.get(key) ?? reckonMinutes(dish, kitchen, choose);
+  of.set(key, minutes);
+  return minutes;
+}
+
+function reckonMinutes(dish: Dish, kitchen: SittingKitchen, choose: Choose): SittingMinutes {
+  const vessels = vesselsOf(dish);
+  const timed = timeAlone(dish, kitchen, choose);
+  if (timed === undefined) {
+    const lines = linearMinutes(dish, { rings: Math.max(1, kitchen.kit.rings), cooks: kitchen.cooks });
+    return { ...lines, vessels, basis: "listed" };
+  }
+  return { handsOn: handsOnLine(dish, timed), elapsed: lineAbove(fixSequence(timed)), vessels, basis: "scheduled" };
+}
+
+function timeAlone(dish: Dish, kitchen: SittingKitchen, choose: Choose): TimedCooking | undefined {
+  const stated = toWorkProblem({ ...kitchen, dishes: [{ dish, portions: dish.portions, choose }] });
+  if (!stated.ok) return undefined;
+  const outcome = solveCooking(stated.cooking, { shouldStop: stopAfter(MOST_QUESTIONS) });
+  return outcome.kind === "timed" ? outcome.timed : undefined;
+}
+
+/** Both hands count one minute, an eye kept on it half; the minutes ahead count too, as they are work of that day. */
+function handsOnLine({ method }: Dish, { cooking, plan }: TimedCooking): LinearMinutes {
+  const share = { full: 1, eye: 0.5, none: 0 } as const;
+  const pace = cooking.wish.pace ?? {};
+  const add = (key: "fixed" | "perPortion") =>
+    method.reduce((sum, { minutes, hands, kind }) => sum + minutes[key] * share[hands] * paceFactor(kind, pace), 0);
+  const washed = plan.boardWashes.length * (cooking.problem.board?.washMinutes ?? 0);
+  return { fixed: add("fixed") + washed, perPortion: add("perPortion") };
+}
+
+/** The line above all minutes that is lowest in the middle: one of the sides of their upper hull. */
+function lineAbove(sequence: Sequence): LinearMinutes {
+  const points = PORTIONS.map((portions) => ({
+    portions,
+    minutes: sequenceMinutes(sequence, sequence.minutesAt(portions)),
+  }));
+  const hull: Point[] = [];
+  for (const point of points) {
+    while (hull.length > 1 && !turnsDown(hull.at(-2) as Point, hull.at(-1) as Point, point)) hull.pop();
+    hull.push(point);
+  }
+  const middle = ((PORTIONS[0] as number) + (PORTIONS.at(-1) as number)) / 2;
+  const right = hull.findIndex(({ portions }) => portions >= middle);
+  const [a, b] = [hull[right - 1] as Point, hull[right] as Point];
+  const perPortion = (b.minutes - a.minutes) / (b.portions - a.portions);
+  const fixed = a.minutes - perPortion * a.portions;
+  if (fixed >= 0) return { fixed, perPortion };
+  return { fixed: 0, perPortion: Math.max(...points.map(({ portions, minutes }) => minutes / portions)) };
+}
+
+interface Point {
+  readonly portions: number;
+  readonly minutes: number;
+}
+
+function turnsDown(a: Point, b: Point, c: Point): boolean {
+  return (b.minutes - a.minutes) * (c.portions - b.portions) > (c.minutes - b.minutes) * (b.portions - a.portions);
+}

@@ -1,0 +1,1 @@
+export { letterOf, listTicks, type TimelineWords, timelineSvg } from "./timelineSvg.ts";
