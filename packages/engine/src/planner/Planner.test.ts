@@ -1,4 +1,5 @@
 import { type MenuProblem, MenuSearch } from "halfloaf/menu";
+import type { WorkPlan, WorkProblem } from "halfloaf/work";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { PlanProgress } from "./PlanJob.ts";
 import type { Planner } from "./Planner.ts";
@@ -110,6 +111,30 @@ describe("a planner in a worker", () => {
     expect(await second.outcome).toEqual({ status: "cancelled" });
     expect((await first.outcome).status).toBe("planned");
     expect((await third.outcome).status).toBe("planned");
+  });
+
+  test("orders the work of a cooking while it answers to nothing else, and is stopped through shared memory", async () => {
+    const steps = [4, 9, 3, 7, 5, 8, 6, 2].map((minutes, at) => ({
+      id: `step-${at}`,
+      dish: at,
+      minutes,
+      hands: 2 as const,
+    }));
+    const meal: WorkProblem = {
+      cooks: 1,
+      steps,
+      dishes: steps.map((_, at) => ({ id: `dish-${at}`, last: at, holdMinutes: 3, holdWeight: 1 })),
+      waits: [],
+      kit: [],
+      uses: [],
+    };
+    const plans: WorkPlan[] = [];
+    const whole = await planner.order(meal, 2000, (plan) => plans.push(plan)).outcome;
+    expect(["optimal", "feasible"]).toContain(whole.kind);
+    if (whole.kind === "optimal" || whole.kind === "feasible") expect(whole.plan.serveMinutes).toBe(44);
+    const running = planner.order(meal, 60_000);
+    running.stop();
+    expect(["optimal", "feasible", "stopped"]).toContain((await running.outcome).kind);
   });
 
   test("says which sittings have no dish where no plan is possible", async () => {

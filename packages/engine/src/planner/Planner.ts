@@ -1,4 +1,5 @@
 import * as Comlink from "comlink";
+import type { WorkOutcome, WorkPlan, WorkProblem } from "halfloaf/work";
 import type { PlanJob, PlanOutcome, PlanProgress } from "./PlanJob.ts";
 import type { PlannerService } from "./PlannerService.ts";
 
@@ -38,6 +39,25 @@ export class Planner {
       outcome,
       stop: () => void this.service.stop(id),
       cancel: () => void this.service.cancel(id),
+    };
+  }
+
+  /**
+   * The order of work of one cooking, better ones told as they are found; it ends with proof, at the limit or when
+   * stopped. Where memory can't be shared between threads (a page that is not isolated), only the limit stops it.
+   */
+  order(
+    problem: WorkProblem,
+    limitMs: number,
+    onPlan: (plan: WorkPlan) => void = () => undefined,
+  ): { readonly outcome: Promise<WorkOutcome>; stop(): void } {
+    const stopFlag = typeof SharedArrayBuffer === "undefined" ? undefined : new SharedArrayBuffer(4);
+    const job = { problem, limitMs, ...(stopFlag && { stopFlag }) };
+    return {
+      outcome: this.service.order(job, Comlink.proxy(onPlan)),
+      stop: () => {
+        if (stopFlag) Atomics.store(new Int32Array(stopFlag), 0, 1);
+      },
     };
   }
 

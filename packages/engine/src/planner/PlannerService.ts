@@ -1,4 +1,6 @@
 import { MenuSearch } from "halfloaf/menu";
+import { solveWork, type WorkOutcome, type WorkPlan } from "halfloaf/work";
+import type { OrderJob } from "./OrderJob.ts";
 import type { PlanJob, PlanOutcome, PlanProgress } from "./PlanJob.ts";
 
 /** Longest stretch of searching without looking for messages, in milliseconds. */
@@ -22,6 +24,19 @@ export class PlannerService {
   /** Queues a search; `id` names it for `stop` and `cancel`. */
   plan(id: number, job: PlanJob, onProgress: (progress: PlanProgress) => void): Promise<PlanOutcome> {
     const turn = this.queue.then(() => this.run(id, job, onProgress));
+    this.queue = turn.catch(() => undefined);
+    return turn;
+  }
+
+  /** Queues an order of work; it can be stopped through its flag, since it leaves no time for messages. */
+  order(job: OrderJob, onPlan: (plan: WorkPlan) => void): Promise<WorkOutcome> {
+    const turn = this.queue.then(() => {
+      const until = performance.now() + job.limitMs;
+      const flag = job.stopFlag && new Int32Array(job.stopFlag);
+      const shouldStop = (): boolean =>
+        performance.now() >= until || (flag !== undefined && Atomics.load(flag, 0) !== 0);
+      return solveWork(job.problem, { shouldStop, onPlan });
+    });
     this.queue = turn.catch(() => undefined);
     return turn;
   }
