@@ -1,12 +1,24 @@
 import type { Kitchen, KitchenProblem, Tables } from "halfloaf/kitchen";
-import type { MenuPlan } from "halfloaf/menu";
+import {
+  explainImpossible,
+  findGaps,
+  type LimitReading,
+  type MenuPlan,
+  type Relaxation,
+  type WhyImpossible,
+} from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
+import { tellMoney } from "../words/amountWords.ts";
 import type { Fault } from "../words/Fault.ts";
+import { LIMIT_KEYS, LIMIT_NAMES, type LimitContext, tellExcess } from "../words/limitWords.ts";
 import type { Names } from "../words/Names.ts";
 import { sittingAt, tellPlanFault } from "../words/planFaultWords.ts";
 import { listHindrances, tellHindrance } from "../words/unfitWords.ts";
 
 const MOST_REASONS = 4;
+/** Moves of each search for the least that must give way, and its seed. */
+const MOVES = 5000;
+const SEED = 1;
 
 /** Sittings for which there is no dish at all, each with the commonest reasons. */
 export function tellGaps(
@@ -16,6 +28,7 @@ export function tellGaps(
   gaps: readonly number[],
   names: Names,
 ): Fault[] {
+  const minutesOf = new Map(findGaps(stated.problem).map(({ sitting, moreMinutes }) => [sitting, moreMinutes]));
   return gaps.map((k) => {
     const hindrances = listHindrances(kitchen, tables, stated, k, names);
     const kind = stated.sittings[k]?.kind ?? "sitting";
@@ -23,18 +36,112 @@ export function tellGaps(
       hindrances.length === 0
         ? [`no dish is meant for "${kind}"`]
         : hindrances.slice(0, MOST_REASONS).map(tellHindrance);
+    const minutes = minutesOf.get(k);
+    const enough =
+      minutes === undefined ? "" : ` With ${Math.ceil(minutes - 1e-6)} min more at hand there would be one.`;
     return {
       code: "sitting-without-dish",
       path: [],
       value: kind,
       sentence: `${sittingAt({ stated, names }, k)}: there is no dish for it. ${reasons.join("; ")}.`,
-      remedy: "Mend one of these reasons, or take this sitting out of the kitchen.",
+      remedy: `Mend one of these reasons, or take this sitting out of the kitchen.${enough}`,
     };
   });
 }
 
-/** The limits that the menu which comes nearest to all of them could not keep. */
+/**
+ * The limits that the menu which comes nearest to all of them could not keep; then the few limits that collide, and by
+ * how much each alone and all together must give way, as far as short searches can tell.
+ */
 export function tellBroken(stated: KitchenProblem, plan: MenuPlan, currency: string, names: Names): Fault[] {
   const { faults } = checkPlan(stated.problem, plan);
-  return faults.map((fault) => tellPlanFault(fault, { stated, plan, currency, names }));
+  const why = explainImpossible(stated.problem, { seed: SEED, moves: MOVES, start: plan });
+  return [
+    ...faults.map((fault) => tellPlanFault(fault, { stated, plan, currency, names })),
+    ...tellImpossible(why, { stated, currency, names }),
+  ];
+}
+
+/** Why no plan was found, by the limits that must give way. */
+export function tellImpossible(why: WhyImpossible, context: LimitContext): Fault[] {
+  if (why.kind === "gaps") return why.gaps.map(({ sitting, moreMinutes }) => tellGap(sitting, moreMinutes, context));
+  if (why.kind === "possible") {
+    const sentence = "Looked for with loosened limits, a plan came up that keeps every limit as it stands.";
+    return [{ code: "possible", path: [], sentence, remedy: "Search again with a longer --effort or another --seed." }];
+  }
+  const { collisions, alone, jointly, notAlone } = why;
+  const isOneAnswer = alone.length === 1 && jointly !== undefined && sameKinds(alone[0] as Relaxation, jointly);
+  return [
+    ...collisions.map((kinds) => tellCollision(kinds, why.onlyWholePacks)),
+    ...alone.map(({ limit, ...relaxation }) => ({
+      ...tellRelaxation("alone", relaxation, context),
+      remedy: `Loosen "${LIMIT_KEYS[limit]}" of the kitchen by so much, if you can.`,
+    })),
+    ...(alone.length === 0 && notAlone.length > 0 ? [tellNoneAlone()] : []),
+    ...(jointly === undefined || isOneAnswer ? [] : [tellRelaxation("jointly", jointly, context)]),
+  ];
+}
+
+function sameKinds(one: Relaxation, other: Relaxation): boolean {
+  const kindsOf = ({ excesses }: Relaxation) => [...new Set(excesses.map(({ limit }) => limit.kind))].sort().join();
+  return kindsOf(one) === kindsOf(other);
+}
+
+function tellGap(sitting: number, moreMinutes: number | undefined, context: LimitContext): Fault {
+  const remedy =
+    moreMinutes === undefined
+      ? "Give it heat, or more dishes and packs to choose from."
+      : `With ${Math.ceil(moreMinutes - 1e-6)} min more at hand there would be one.`;
+  return {
+    code: "sitting-without-dish",
+    path: [],
+    sentence: `${sittingAt(context, sitting)}: no dish is left for it.`,
+    remedy,
+  };
+}
+
+function tellCollision(kinds: readonly (keyof typeof LIMIT_NAMES)[], onlyWholePacks: boolean): Fault {
+  const [first = "limits", ...others] = kinds.map((kind) => LIMIT_NAMES[kind]);
+  const sentence =
+    others.length === 0
+      ? `No plan was found that keeps ${first}, even with every other limit let go.`
+      : `These collide: ${[first, ...others].join(" and ")}. With any one of them let go a plan was found.`;
+  return {
+    code: "collision",
+    path: [],
+    value: kinds.join(", "),
+    sentence: `${sentence}${onlyWholePacks ? " Only because packs come whole: with packs cut at will there was a plan." : ""}`,
+    remedy: others.length === 0 ? "It must give way, or there must be other dishes or packs." : "Loosen one of them.",
+  };
+}
+
+function tellNoneAlone(): Fault {
+  return {
+    code: "none-alone",
+    path: [],
+    sentence: "No single kind of limit was found that would be enough to loosen by itself.",
+    remedy: "Loosen several a little.",
+  };
+}
+
+function tellRelaxation(which: "alone" | "jointly", { excesses, found }: Relaxation, context: LimitContext): Fault {
+  const { currency } = context;
+  const told = mergeWorst(excesses).map((reading) => tellExcess(reading, context));
+  const money = `${tellMoney(Math.round(found.moneyMinor), currency)} ${currency}`;
+  return {
+    code: `enough-${which}`,
+    path: [],
+    sentence: `Enough ${which === "alone" ? "by itself" : "together"}: ${told.join("; ")}. That plan weighs ${money}.`,
+    remedy: "Loosen the limits of the kitchen by so much. Less may do: it was found by search, not proven.",
+  };
+}
+
+/** Of limits that one figure of the kitchen loosens for all, the one that asks most. */
+function mergeWorst(excesses: readonly LimitReading[]): LimitReading[] {
+  const common = ["energy", "main", "pot"];
+  return excesses.filter(
+    ({ limit, excess }) =>
+      !common.includes(limit.kind) ||
+      excesses.find((other) => other.limit.kind === limit.kind && other.excess >= excess)?.limit === limit,
+  );
 }

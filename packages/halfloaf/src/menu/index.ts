@@ -16,5 +16,15 @@ export type {
   MenuWorth,
 } from "./problem.ts";
 export { isLasting } from "./problem.ts";
+export * from "./reasons/index.ts";
+export { type EnergyWeight, stayAway, weighByDishes } from "./replan/changeAttendance.ts";
+export { type ChangeOptions, type ChangeOutcome, changeProblem } from "./replan/changeProblem.ts";
+export type { UnfitChange, UnfitReason } from "./replan/findUnfitChanges.ts";
+export type { Judge, JudgedFault, Verdict } from "./replan/Judge.ts";
+export type { Absent, ChangedWeek, Loss, LotName, MenuChange } from "./replan/MenuChange.ts";
+export { type KeepingPrice, priceKeeping } from "./replan/priceKeeping.ts";
+export { type Remainder, toRemainder } from "./replan/Remainder.ts";
+export { type ReplanOptions, type ReplanOutcome, replan } from "./replan/replan.ts";
+export type { ChangeReason, SittingChange } from "./replan/whyChanged.ts";
 export { MenuSearch, type SearchOptions, type SearchReport } from "./search/MenuSearch.ts";
 export { createRandomSource, type RandomSource } from "./search/RandomSource.ts";

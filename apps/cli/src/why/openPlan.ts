@@ -1,0 +1,87 @@
+import { existsSync } from "node:fs";
+import { resolve } from "node:path";
+import { loadDemoKitchens } from "@halfloaf/data";
+import { type Kitchen, readWeekPlan, type Tables, toMenuProblem, WeekPlan } from "halfloaf/kitchen";
+import { checkPlan } from "halfloaf/menu/check";
+import { type Issue, parseWith } from "halfloaf/quantity";
+import { openKitchen } from "../input/openKitchen.ts";
+import { readJsonFile } from "../input/readJsonFile.ts";
+import { type Fault, type Found, refuse } from "../words/Fault.ts";
+import { tellIssue } from "../words/issueWords.ts";
+import { toNames } from "../words/Names.ts";
+import { tellPlanFault } from "../words/planFaultWords.ts";
+import { quote, tellPath, valueAt } from "../words/valueWords.ts";
+import type { WhyTask } from "./WhyTask.ts";
+
+/** A kitchen without a plan yet. */
+export type WhyKitchen = Omit<WhyTask, "plan">;
+
+/** What the reasons are asked of: a week with its plan, or a kitchen that is yet to be planned. */
+export type Opened =
+  | { readonly kind: "week"; readonly task: WhyTask }
+  | { readonly kind: "kitchen"; readonly task: WhyKitchen };
+
+const DAYS = 7;
+
+/** Opens a week's file with its kitchen, or a kitchen; `kitchenName` is the kitchen of a week. Faults come back in words. */
+export function openPlan(name: string, kitchenName: string | undefined, cwd: string, starter: Tables): Found<Opened> {
+  const week = readWeek(name, cwd);
+  if (week !== undefined) return week.ok ? openWeek(week.value, kitchenName, cwd, starter) : week;
+  const opened = openKitchen(name, cwd, starter);
+  if (!opened.ok) return opened;
+  const { kitchen, tables } = opened.value;
+  return { ok: true, value: { kind: "kitchen", task: toTask(kitchen, tables, kitchen.startsOn, DAYS) } };
+}
+
+function toTask(kitchen: Kitchen, tables: Tables, from: Kitchen["startsOn"], days: number): WhyKitchen {
+  const stated = toMenuProblem(kitchen, tables, from, days);
+  return { kitchen, tables, stated, names: toNames(kitchen, tables), currency: kitchen.currency };
+}
+
+/** The week in a file; undefined where the name is that of a demo kitchen, of no file, or of a file of another kind. */
+function readWeek(name: string, cwd: string): Found<WeekPlan> | undefined {
+  const isDemo = loadDemoKitchens().some((demo) => demo.name === name);
+  if (isDemo || !existsSync(resolve(cwd, name))) return undefined;
+  const read = readJsonFile(name, cwd);
+  if (!read.ok || valueAt(read.value.content, ["format"]) !== "halfloaf-week") return undefined;
+  const { content } = read.value;
+  const parsed = parseWith(WeekPlan, content);
+  return parsed.ok ? parsed : { ok: false, faults: parsed.issues.map((issue) => tellIssue(issue, content)) };
+}
+
+function openWeek(week: WeekPlan, kitchenName: string | undefined, cwd: string, starter: Tables): Found<Opened> {
+  const demo = loadDemoKitchens().find(({ content }) => valueAt(content, ["name"]) === week.kitchen);
+  const name = kitchenName ?? demo?.name;
+  if (name === undefined) return refuse(tellNoKitchen(week));
+  const opened = openKitchen(name, cwd, starter);
+  if (!opened.ok) return opened;
+  const { kitchen, tables } = opened.value;
+  const task = toTask(kitchen, tables, week.from, week.days);
+  const plan = readWeekPlan(week, task.stated);
+  if (!plan.ok) return { ok: false, faults: plan.issues.map(tellMisfit) };
+  const context = { ...task, plan: plan.value };
+  const { faults } = checkPlan(task.stated.problem, plan.value);
+  if (faults.length > 0) return { ok: false, faults: faults.map((fault) => tellPlanFault(fault, context)) };
+  return { ok: true, value: { kind: "week", task: context } };
+}
+
+function tellNoKitchen({ kitchen }: WeekPlan): Fault {
+  return {
+    code: "week-kitchen",
+    path: ["kitchen"],
+    value: quote(kitchen),
+    sentence: `This week was planned for the kitchen ${quote(kitchen)}, which is no demo kitchen.`,
+    remedy: "Name its file with --kitchen.",
+  };
+}
+
+/** A place in a week's file that no longer fits the kitchen. */
+function tellMisfit({ code, path, expected, received }: Issue): Fault {
+  return {
+    code,
+    path: [...path],
+    value: quote(received),
+    sentence: `${quote(tellPath(path))} of the week is ${quote(received)}; the kitchen as it is now asks for ${expected}.`,
+    remedy: "The kitchen has changed since the week was planned: plan it anew, or name the kitchen as it was.",
+  };
+}

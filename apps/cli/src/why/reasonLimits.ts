@@ -1,0 +1,31 @@
+import { limitCosts } from "halfloaf/menu";
+import { addDays } from "halfloaf/quantity";
+import { LIMIT_KEYS, tellLoosened } from "../words/limitWords.ts";
+import type { WhyReport } from "./WhyReport.ts";
+import { REASON_SEARCH, refer, tellAmount, type WhyTask } from "./WhyTask.ts";
+
+type LimitReasons = NonNullable<WhyReport["limits"]>;
+
+/** What loosening each limit that binds would save, dearest first. */
+export function reasonLimits(task: WhyTask): LimitReasons {
+  const { limits } = limitCosts(task.stated.problem, task.plan, REASON_SEARCH);
+  return limits.map(({ reading, step, savesMinor }) => {
+    const { limit, allowed, reached } = reading;
+    const loosened = limit.kind === "uses" ? "one more use of every dish" : tellLoosened(limit, step, task);
+    // What is saved is told rounded down: at least so much.
+    const saves = Math.floor(savesMinor);
+    const sentence =
+      saves > 0
+        ? `${loosened} saves at least ${tellAmount(task, saves)} ("${LIMIT_KEYS[limit.kind]}").`
+        : `${loosened}: no saving was found ("${LIMIT_KEYS[limit.kind]}").`;
+    const place = {
+      ...(limit.kind === "hands-on" && { date: addDays(task.stated.from, limit.day) }),
+      ...(limit.kind === "elapsed" && { sitting: refer(task, limit.sitting) }),
+    };
+    return { kind: limit.kind, ...place, allowed, reached, step, savesMinor: saves, sentence: capital(sentence) };
+  });
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,147 @@
+import type { Kitchen } from "halfloaf/kitchen";
+import { listLots } from "halfloaf/menu";
+import { checkPlan } from "halfloaf/menu/check";
+import { findDish } from "../card/findDish.ts";
+import { type Found, refuse } from "../words/Fault.ts";
+import { findNearest } from "../words/nearest.ts";
+import { quote } from "../words/valueWords.ts";
+import { reasonDish } from "./reasonDish.ts";
+import { reasonLimits } from "./reasonLimits.ts";
+import { reasonOtherDish } from "./reasonOtherDish.ts";
+import { reasonPack } from "./reasonPack.ts";
+import type { WhyReport } from "./WhyReport.ts";
+import type { WhyTask } from "./WhyTask.ts";
+
+/** What is asked of a plan; nothing at all asks for the limits and the most telling dishes. */
+export interface WhyQuestion {
+  /** Date and kind of a sitting. */
+  readonly sitting?: { readonly date: string; readonly kind: string };
+  readonly dish?: string;
+  /** A pack or a food. */
+  readonly pack?: string;
+  readonly limits: boolean;
+}
+
+/** Dishes that are told where nothing is asked for: the dearest, and those that share most. */
+const MOST_TELLING = 3;
+
+/** The reasons that are asked for, or what the question names that the plan does not have. */
+export function toWhyReport(task: WhyTask, question: WhyQuestion): Found<WhyReport> {
+  const { stated, plan, currency, kitchen } = task;
+  const base = {
+    format: "halfloaf-why" as const,
+    version: 1 as const,
+    kitchen: kitchen.name,
+    currency,
+    from: stated.from,
+    days: stated.problem.days,
+    moneyMinor: Math.round(checkPlan(stated.problem, plan).money.totalMinor),
+  };
+  const asksNothing =
+    !question.limits && !question.sitting && question.dish === undefined && question.pack === undefined;
+  if (asksNothing) {
+    const dishes = chooseTelling(task).map((sitting) => reasonDish(task, sitting));
+    return { ok: true, value: { ...base, limits: reasonLimits(task), dishes } };
+  }
+  const dishes = answerDish(task, question);
+  if (!dishes.ok) return dishes;
+  const packs = question.pack === undefined ? undefined : answerPack(task, question.pack);
+  if (packs !== undefined && !packs.ok) return packs;
+  const limits = question.limits ? { limits: reasonLimits(task) } : {};
+  return { ok: true, value: { ...base, ...limits, ...dishes.value, ...(packs && { packs: packs.value }) } };
+}
+
+function answerDish(
+  task: WhyTask,
+  { sitting, dish: word }: WhyQuestion,
+): Found<Pick<WhyReport, "dishes" | "otherDishes">> {
+  if (sitting === undefined && word === undefined) return { ok: true, value: {} };
+  const all = task.stated.sittings.map((_, k) => k);
+  const isMeant = (k: number): boolean => {
+    const one = task.stated.sittings[k];
+    return sitting === undefined || (one?.date === sitting.date && one?.kind === sitting.kind);
+  };
+  const meant = all.filter(isMeant);
+  if (meant.length === 0) return refuse(tellNoSitting(task, sitting));
+  if (word === undefined) return { ok: true, value: { dishes: meant.map((k) => reasonDish(task, k)) } };
+  const dish = findDish(word, task.tables.dishes);
+  if (!dish.ok) return dish;
+  const { id, fits } = dish.value;
+  const served = meant.filter((k) => servedAt(task, k) === id);
+  if (served.length > 0) {
+    const first = sitting === undefined ? oneOfEachBatch(task, served) : served;
+    return { ok: true, value: { dishes: first.map((k) => reasonDish(task, k)) } };
+  }
+  const asked = sitting === undefined ? chooseFitting(task, meant, fits) : meant;
+  return { ok: true, value: { otherDishes: asked.map((k) => reasonOtherDish(task, id, k)) } };
+}
+
+function servedAt({ stated, plan }: WhyTask, k: number): string | undefined {
+  const dish = plan.batches.find(({ sittings }) => sittings.includes(k))?.dish;
+  return dish === undefined ? undefined : stated.problem.dishes[dish]?.id;
+}
+
+function oneOfEachBatch({ plan }: WhyTask, sittings: readonly number[]): number[] {
+  return sittings.filter((k) => plan.batches.some((batch) => batch.sittings[0] === k));
+}
+
+/** Without a sitting named, a dish that is not served is tried at the first few that it is meant for. */
+function chooseFitting({ stated }: WhyTask, sittings: readonly number[], fits: readonly string[]): number[] {
+  const fitting = sittings.filter((k) => fits.includes(stated.sittings[k]?.kind ?? ""));
+  return (fitting.length > 0 ? fitting : sittings).slice(0, MOST_TELLING);
+}
+
+function tellNoSitting({ stated }: WhyTask, sitting: WhyQuestion["sitting"]) {
+  const asked = sitting === undefined ? "" : `${sitting.date}:${sitting.kind}`;
+  const known = stated.sittings.map(({ date, kind }) => `${date}:${kind}`);
+  const near = findNearest(asked, new Set(known), 3, 0);
+  const sentence = `The plan has no sitting ${quote(asked)}.`;
+  return {
+    code: "sitting-unknown",
+    path: [],
+    value: quote(asked),
+    sentence,
+    remedy: `Nearest to it: ${near.join(", ")}.`,
+  };
+}
+
+function answerPack(task: WhyTask, word: string): Found<NonNullable<WhyReport["packs"]>> {
+  const { stated, plan } = task;
+  const pack = stated.packs.find(({ id }) => id === word);
+  const food = stated.foods.findIndex(({ id }) => id === (pack?.food ?? word));
+  const reason = food < 0 ? undefined : reasonPack(task, food);
+  if (reason !== undefined) return { ok: true, value: [reason] };
+  const bought = plan.purchases.map((purchase) => stated.packs[purchase.pack]?.id ?? "");
+  const near = findNearest(word, new Set(bought), 3, 0);
+  const sentence =
+    food < 0 ? `There is no pack and no food ${quote(word)} in this plan.` : `The plan buys nothing of ${quote(word)}.`;
+  return refuse({
+    code: "pack-unknown",
+    path: [],
+    value: quote(word),
+    sentence,
+    remedy: `Bought and nearest to it: ${near.join(", ")}.`,
+  });
+}
+
+/** The first sittings of the batches that cost most a portion, and of those that share most lots with others. */
+function chooseTelling({ stated: { problem, packs, lots }, plan }: WhyTask): number[] {
+  const facts = plan.batches.map(({ sittings }, batch) => {
+    const portions = sittings.reduce((sum, k) => sum + (problem.sittings[k]?.portions ?? 0), 0);
+    const taken = listLots(problem, plan, batch);
+    const money = taken.reduce((sum, { lot, massG }) => {
+      if ("stock" in lot) return sum + massG * pricePerG(lots[lot.stock]);
+      const bought = plan.purchases[lot.purchase]?.pack ?? -1;
+      return sum + (massG * (packs[bought]?.priceMinor ?? 0)) / (problem.packs[bought]?.massG ?? 1);
+    }, 0);
+    const shares = new Set(taken.flatMap(({ withBatches }) => withBatches)).size;
+    return { sitting: sittings[0] as number, dear: money / Math.max(portions, 1e-9), shares };
+  });
+  const dearest = [...facts].sort((a, b) => b.dear - a.dear).slice(0, MOST_TELLING);
+  const sharing = [...facts].sort((a, b) => b.shares - a.shares).slice(0, MOST_TELLING);
+  return [...new Set([...dearest, ...sharing].map(({ sitting }) => sitting))];
+}
+
+function pricePerG(lot: Kitchen["stores"][number] | undefined): number {
+  return lot === undefined || lot.massG <= 0 ? 0 : lot.costMinor / lot.massG;
+}

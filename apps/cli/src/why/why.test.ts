@@ -1,0 +1,96 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { WeekPlan } from "halfloaf/kitchen";
+import * as v from "valibot";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { widenLimits, writeKitchen } from "../input/draftKitchen.testing.ts";
+import { toMemory } from "../output/memory.testing.ts";
+import { textWidth } from "../output/textWidth.ts";
+import { runCommands } from "../runCommands.ts";
+import { FaultReport } from "../words/FaultReport.ts";
+import { WhyReport } from "./WhyReport.ts";
+
+let folder = "";
+let week: WeekPlan;
+
+async function run(words: string, memory = toMemory(folder)) {
+  const code = await runCommands(words.split(" "), "0.0.1", memory);
+  return { code, printed: memory.printed.join("\n"), talked: memory.talked.join("\n"), lines: memory.printed };
+}
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), "halfloaf-why-"));
+  writeKitchen(join(folder, "easy.json"), "port-ansel", widenLimits);
+  await run("week easy.json --days 2 --effort quick --proof 0 --out w.json");
+  week = v.parse(WeekPlan, JSON.parse(readFileSync(join(folder, "w.json"), "utf8")));
+}, 60_000);
+afterAll(() => rmSync(folder, { recursive: true }));
+
+test("the reasons of a week are told in sentences with money, within the width, and the same every time", async () => {
+  const first = await run("why w.json --kitchen easy.json", toMemory(folder, 60));
+  expect(first.code).toBe(0);
+  for (const line of first.lines) expect(textWidth(line), line).toBeLessThanOrEqual(60);
+  expect(first.printed).toMatch(/The plan weighs \d+\.\d\d EUR/);
+  expect(first.printed).toContain("WHAT THE LIMITS COST");
+  expect(first.printed).toContain("WHY THIS DISH");
+  expect(first.printed.replace(/\s+/g, " ")).toMatch(
+    /The best plan found with another dish at this sitting is (\d+\.\d\d EUR (dearer|cheaper)|just as dear)\./,
+  );
+  expect((await run("why w.json --kitchen easy.json", toMemory(folder, 60))).printed).toBe(first.printed);
+}, 60_000);
+
+test("a sitting, a dish that is not there, a pack and the limits are given as data of the published shape", async () => {
+  const [sitting] = week.sittings;
+  const [line] = week.trips.flatMap(({ lines }) => lines);
+  if (!sitting || !line) throw new Error("the week is empty");
+  const at = `${sitting.date}:${sitting.kind}`;
+  const asked = await run(`why w.json --kitchen easy.json --sitting ${at} --pack ${line.pack} --limits --json`);
+  const report = v.parse(WhyReport, JSON.parse(asked.printed));
+  expect(report.moneyMinor).toBe(Math.round(week.search.moneyMinor));
+  expect(report.dishes?.map(({ dish }) => dish)).toEqual(
+    week.sittings.filter(({ date, kind }) => `${date}:${kind}` === at).map(({ dish }) => dish),
+  );
+  expect(report.packs?.[0]?.food).toBe(line.food);
+  expect(report.packs?.[0]?.chosen.extraMinor).toBe(0);
+  expect(report.limits?.every(({ savesMinor }) => savesMinor >= 0)).toBe(true);
+  const evening = week.sittings.find(({ kind }) => kind === "evening");
+  const other = "red-lentil-cumin-soup-pitta";
+  const not = await run(`why w.json --kitchen easy.json --sitting ${evening?.date}:evening --dish ${other} --json`);
+  const answers = v.parse(WhyReport, JSON.parse(not.printed));
+  const told = [...(answers.otherDishes ?? []), ...(answers.dishes ?? [])];
+  expect(told.map(({ dish }) => dish)).toContain(other);
+  for (const one of answers.otherDishes ?? []) expect(one.outcome === "dearer").toBe(one.extraMinor !== undefined);
+}, 60_000);
+
+test("what the plan does not have, and a week that no longer fits its kitchen, is refused", async () => {
+  const codesOf = async (words: string): Promise<(string | number)[]> => {
+    const { code, printed } = await run(`${words} --json`);
+    const report = v.parse(FaultReport, JSON.parse(printed));
+    return [code, ...new Set(report.faults.map((fault) => fault.code))];
+  };
+  expect(await codesOf("why w.json --kitchen easy.json --sitting 2031-01-01:evening")).toEqual([2, "sitting-unknown"]);
+  expect(await codesOf("why w.json --kitchen easy.json --dish no-such-dish")).toEqual([2, "dish-unknown"]);
+  expect(await codesOf("why w.json --kitchen easy.json --pack no-such-pack")).toEqual([2, "pack-unknown"]);
+  const strange = { ...week, kitchen: "Nowhere" };
+  writeFileSync(join(folder, "strange.json"), JSON.stringify(strange));
+  expect(await codesOf("why strange.json")).toEqual([2, "week-kitchen"]);
+  const sittings = week.sittings.slice(1);
+  writeFileSync(join(folder, "short.json"), JSON.stringify({ ...week, sittings }));
+  expect(await codesOf("why short.json --kitchen easy.json")).toContain("sitting-missing");
+  expect((await run("why w.json --sitting 2026-12-01:supper")).talked).toContain("is no sitting");
+});
+
+test("a week that is not possible is told by what collides and what would be enough", async () => {
+  writeKitchen(join(folder, "hasty.json"), "port-ansel", (kitchen) => {
+    widenLimits(kitchen);
+    kitchen.limits.handsOnMinutes = 3;
+  });
+  const { code, printed } = await run("week hasty.json --days 2 --effort quick --proof 0 --json");
+  const { faults } = v.parse(FaultReport, JSON.parse(printed));
+  expect(code).toBe(3);
+  const told = faults.filter((fault) => ["collision", "enough-alone"].includes(fault.code));
+  expect(told.map((fault) => fault.code)).toEqual(["collision", "enough-alone"]);
+  expect(told[0]?.value).toBe("hands-on");
+  expect(told[1]?.sentence).toMatch(/^Enough by itself: \d+ min more hands-on on Monday 30 November/);
+}, 60_000);

@@ -1,0 +1,186 @@
+import { checkPlan, type PlanMoney } from "../check/index.ts";
+import type { MenuPlan, PlannedBatch } from "../plan.ts";
+import type { MenuDish, MenuProblem, MenuSitting } from "../problem.ts";
+import { reckonLoads } from "../search/reckonLoads.ts";
+
+/** One limit of a problem. */
+export type MenuLimit =
+  /** Money at the tills and for trips, in minor units. */
+  | { readonly kind: "budget" }
+  /** Hands-on minutes of a day. */
+  | { readonly kind: "hands-on"; readonly day: number }
+  /** Minutes from the first step to the plate at a sitting. */
+  | { readonly kind: "elapsed"; readonly sitting: number }
+  /** Difference of a day's energy from what is wanted, as a share. */
+  | { readonly kind: "energy"; readonly profile: number; readonly day: number }
+  /** A hard bound on a component. */
+  | { readonly kind: "bound"; readonly profile: number; readonly bound: number }
+  | { readonly kind: "uses"; readonly dish: number }
+  | { readonly kind: "main"; readonly main: number }
+  /** Different dishes where variety counts; the only limit from below beside bounds. */
+  | { readonly kind: "distinct" }
+  | { readonly kind: "trips" }
+  /** Standard portions of a batch. */
+  | { readonly kind: "pot"; readonly dish: number; readonly sitting: number }
+  /** Grams carried home from a shop on one trip. */
+  | { readonly kind: "carry"; readonly trip: number }
+  /** Litres. */
+  | { readonly kind: "fridge" }
+  | { readonly kind: "freezer" }
+  /** Grams left of a lot that must be used up. */
+  | { readonly kind: "must-use"; readonly lot: number };
+
+/** A limit, what it allows and what a plan comes to, in the unit of the limit. */
+export interface LimitReading {
+  readonly limit: MenuLimit;
+  readonly allowed: number;
+  readonly reached: number;
+  /** How far the plan goes beyond the limit; below 0 what is left of it. */
+  readonly excess: number;
+}
+
+/** What is paid, where it is known already. */
+type Paid = Pick<PlanMoney, "tillMinor" | "tripMinor">;
+
+/** Differences below this are the rounding of sums. */
+const EXCESS_SLACK = 1e-6;
+/** So much left of a lot is nothing (g). */
+const MASS_SLACK_G = 1e-4;
+
+/** Every limit that a plan can be measured by, broken or not. The plan need not keep any. */
+export function readLimits(problem: MenuProblem, plan: MenuPlan, money?: Paid): LimitReading[] {
+  return [
+    ...readMoney(problem, plan, money),
+    ...readMinutes(problem, plan),
+    ...readIntake(problem, plan),
+    ...readVariety(problem, plan),
+    ...readLoads(problem, plan),
+    ...readMustUse(problem, plan),
+  ];
+}
+
+/** The limits that a plan goes beyond. */
+export function readExcesses(problem: MenuProblem, plan: MenuPlan, money?: Paid): LimitReading[] {
+  return readLimits(problem, plan, money).filter(({ allowed, excess }) => excess > EXCESS_SLACK * Math.max(1, allowed));
+}
+
+function atMost(limit: MenuLimit, allowed: number, reached: number): LimitReading {
+  return { limit, allowed, reached, excess: reached - allowed };
+}
+
+function atLeast(limit: MenuLimit, allowed: number, reached: number): LimitReading {
+  return { limit, allowed, reached, excess: allowed - reached };
+}
+
+function readMoney(problem: MenuProblem, plan: MenuPlan, money?: Paid): LimitReading[] {
+  const { budgetMinor, maxTrips } = problem.limits;
+  const trips = atMost({ kind: "trips" }, maxTrips, plan.trips.length);
+  if (budgetMinor === undefined) return [trips];
+  const { tillMinor, tripMinor } = money ?? checkPlan(problem, plan).money;
+  return [atMost({ kind: "budget" }, budgetMinor, tillMinor + tripMinor), trips];
+}
+
+function portionsOf(problem: MenuProblem, { sittings }: PlannedBatch): number {
+  return sittings.reduce((sum, k) => sum + (problem.sittings[k]?.portions ?? 0), 0);
+}
+
+function readMinutes(problem: MenuProblem, plan: MenuPlan): LimitReading[] {
+  const { limits, worth, sittings, dishes } = problem;
+  const handsOn = limits.handsOnMinutes.map(() => 0);
+  const spend = (day: number, minutes: number): void => {
+    handsOn[day] = (handsOn[day] ?? 0) + minutes;
+  };
+  const cookings = plan.batches.flatMap((batch): LimitReading[] => {
+    const [first, ...later] = batch.sittings;
+    const sitting = sittings[first as number] as MenuSitting;
+    const { handsOn: hands, elapsed } = dishes[batch.dish] as MenuDish;
+    const portions = portionsOf(problem, batch);
+    spend(sitting.day, hands.fixed + hands.perPortion * portions);
+    for (const k of later) spend((sittings[k] as MenuSitting).day, worth.leftoverMinutes);
+    const place = { dish: batch.dish, sitting: first as number };
+    return [
+      atMost(
+        { kind: "elapsed", sitting: place.sitting },
+        sitting.minutes,
+        elapsed.fixed + elapsed.perPortion * portions,
+      ),
+      atMost({ kind: "pot", ...place }, limits.batchPortions, portions),
+    ];
+  });
+  const days = limits.handsOnMinutes.map((most, day) =>
+    atMost({ kind: "hands-on", day }, most, handsOn[day] as number),
+  );
+  return [...days, ...cookings];
+}
+
+function readIntake({ profiles, dishes, sittings, limits }: MenuProblem, plan: MenuPlan): LimitReading[] {
+  return profiles.flatMap(({ energyKj, bounds, sittings: attended }, profile) => {
+    const eaten = plan.batches.flatMap(({ dish, sittings: served }) =>
+      served.flatMap((k) => (attended.includes(k) ? [{ day: sittings[k]?.day, dish: dishes[dish] as MenuDish }] : [])),
+    );
+    const sum = (of: (dish: MenuDish) => number, day?: number): number =>
+      eaten.reduce((total, one) => (day === undefined || one.day === day ? total + of(one.dish) : total), 0);
+    const days = energyKj.flatMap((wanted, day): LimitReading[] => {
+      const off = Math.abs(sum((dish) => dish.energyKj, day) - wanted) / wanted;
+      return wanted > 0 ? [atMost({ kind: "energy", profile, day }, limits.energyTolerance, off)] : [];
+    });
+    const hard = bounds.flatMap(({ component, kind, amount, hard: isHard }, bound): LimitReading[] => {
+      if (!isHard) return [];
+      const reached = sum((dish) => dish.components[component] as number);
+      return [(kind === "at-least" ? atLeast : atMost)({ kind: "bound", profile, bound }, amount, reached)];
+    });
+    return [...days, ...hard];
+  });
+}
+
+function readVariety({ dishes, sittings, limits }: MenuProblem, plan: MenuPlan): LimitReading[] {
+  const uses = new Map<number, number>();
+  const evenings = new Map<number, number>();
+  const mains = new Map<number, number>();
+  const count = (map: Map<number, number>, key: number): Map<number, number> => map.set(key, (map.get(key) ?? 0) + 1);
+  for (const { dish, sittings: served } of plan.batches) {
+    for (const k of served) {
+      count(uses, dish);
+      if (!sittings[k]?.variety) continue;
+      count(evenings, dish);
+      count(mains, (dishes[dish] as MenuDish).main);
+    }
+  }
+  return [
+    ...[...uses].map(([dish, times]) => atMost({ kind: "uses", dish }, (dishes[dish] as MenuDish).maxUses, times)),
+    ...[...mains].map(([main, times]) => atMost({ kind: "main", main }, limits.mainMax, times)),
+    atLeast({ kind: "distinct" }, limits.distinct, evenings.size),
+  ];
+}
+
+/** Loads are what a carrying and a cooling of nothing would be gone beyond by. */
+function readLoads(problem: MenuProblem, plan: MenuPlan): LimitReading[] {
+  const { fridgeLitres, freezerLitres } = problem.limits;
+  const trips = problem.trips.map((trip) => ({ ...trip, ...(trip.carryG !== undefined && { carryG: 0 }) }));
+  const cold = {
+    ...(fridgeLitres !== undefined && { fridgeLitres: 0 }),
+    ...(freezerLitres !== undefined && { freezerLitres: 0 }),
+  };
+  const loads = reckonLoads({ ...problem, trips, limits: { ...problem.limits, ...cold } }, plan);
+  const most = (what: string): number =>
+    Math.max(0, ...loads.filter((load) => load.what === what).map(({ over }) => over));
+  return [
+    ...loads.flatMap(({ what, at, over }) =>
+      what === "carry" ? [atMost({ kind: "carry", trip: at }, problem.trips[at]?.carryG as number, over)] : [],
+    ),
+    ...(fridgeLitres === undefined ? [] : [atMost({ kind: "fridge" }, fridgeLitres, most("fridge"))]),
+    ...(freezerLitres === undefined ? [] : [atMost({ kind: "freezer" }, freezerLitres, most("freezer"))]),
+  ];
+}
+
+function readMustUse({ lots }: MenuProblem, plan: MenuPlan): LimitReading[] {
+  return lots.flatMap(({ mustUse, massG }, lot): LimitReading[] => {
+    if (!mustUse) return [];
+    const usedG = plan.uses.reduce(
+      (sum, use) => ("stock" in use.lot && use.lot.stock === lot ? sum + use.massG : sum),
+      0,
+    );
+    const leftG = massG - usedG;
+    return [atMost({ kind: "must-use", lot }, 0, leftG <= MASS_SLACK_G ? 0 : leftG)];
+  });
+}

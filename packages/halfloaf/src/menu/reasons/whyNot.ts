@@ -1,0 +1,58 @@
+import { checkPlan, type PlanFault } from "../check/index.ts";
+import type { MenuPlan } from "../plan.ts";
+import type { MenuProblem } from "../problem.ts";
+import { explainImpossible, type WhyImpossible } from "./explainImpossible.ts";
+import type { FoundPlan } from "./searchAgain.ts";
+import { compare, type ReasonWish, searchAtLength } from "./whyDish.ts";
+
+/** Why a dish does not stand at a sitting. */
+export type WhyNot =
+  /** It stands there. */
+  | { readonly kind: "served" }
+  /** It can't be served there whatever the rest of the plan: what the judge says of it alone. */
+  | { readonly kind: "unfit"; readonly faults: readonly PlanFault[] }
+  /** The best plan found with it there, and what that costs more (minor units; below 0 where it is cheaper). */
+  | { readonly kind: "dearer"; readonly extraMinor: number; readonly found: FoundPlan; readonly moves: number }
+  /** No plan was found with it there; which limits that breaks. */
+  | { readonly kind: "breaks"; readonly why: WhyImpossible; readonly moves: number };
+
+const USUAL_MOVES = 8000;
+
+/** What becomes of a plan when a dish is pinned to a sitting. */
+export function whyNot(
+  problem: MenuProblem,
+  plan: MenuPlan,
+  dish: number,
+  sitting: number,
+  { seed, moves = USUAL_MOVES }: ReasonWish,
+): WhyNot {
+  if (plan.batches.some((batch) => batch.dish === dish && batch.sittings.includes(sitting))) return { kind: "served" };
+  const faults = findUnfit(problem, dish, sitting);
+  if (faults.length > 0) return { kind: "unfit", faults };
+  const sittings = problem.sittings.map((one, k) => (k === sitting ? { ...one, dishes: [dish] } : one));
+  const pinned = { ...problem, sittings };
+  const answer = searchAtLength(pinned, placeDish(plan, dish, sitting), { seed, moves });
+  const { extraMinor, found } = compare(pinned, answer.best, checkPlan(problem, plan).money.totalMinor);
+  if (extraMinor !== undefined && found) return { kind: "dearer", extraMinor, found, moves: answer.moves };
+  const start = answer.nearest;
+  const why = explainImpossible(pinned, { seed, ...(start && { start }) });
+  return { kind: "breaks", why, moves: answer.moves };
+}
+
+/** The plan's menu with a dish put at a sitting in place of the one there. */
+function placeDish(plan: MenuPlan, dish: number, sitting: number): Pick<MenuPlan, "batches" | "trips"> {
+  const batches = plan.batches.map((batch) => ({ ...batch, sittings: batch.sittings.filter((k) => k !== sitting) }));
+  return {
+    trips: plan.trips,
+    batches: [...batches.filter(({ sittings }) => sittings.length > 0), { dish, sittings: [sitting] }],
+  };
+}
+
+const UNFIT = new Set(["dish-unfit", "packed"]);
+
+/** What forbids a dish at a sitting both when it is cooked for it and when it is left over from before. */
+function findUnfit(problem: MenuProblem, dish: number, sitting: number): PlanFault[] {
+  const alone = { batches: [{ dish, sittings: [sitting] }], trips: [], purchases: [], uses: [] };
+  const { faults } = checkPlan(problem, alone);
+  return faults.filter(({ code, path }) => path[0] === "batches" && path[1] === 0 && UNFIT.has(code));
+}
