@@ -33,14 +33,18 @@ describe("two solvers agree", () => {
   }, 60_000);
 
   test("on the weekly model of random small weeks, in whole numbers", async () => {
+    let compared = 0;
     await fc.assert(
       fc.asyncProperty(arbitraryWeek(), async (problem) => {
         const { model } = buildWeeklyModel(problem);
         const [one, other] = [await solveLinear(model, { timeS: 10 }), await solveWithGlpk(model, 10)];
-        fc.pre(one.status !== "failed" && other.status !== "failed");
+        // A week without any menu gives no model to solve; and the second solver aborts on some.
+        if (one.status === "failed" || other.status === "failed") return;
+        compared++;
         expectSame(one, other);
       }),
-      { numRuns: 12 },
+      { numRuns: 12, endOnFailure: true },
     );
+    expect(compared).toBeGreaterThanOrEqual(4);
   }, 120_000);
 });

@@ -13,7 +13,14 @@ export async function solveWithGlpk(model: LinearModel, seconds = 60): Promise<L
   const hasInteger = model.columns.some(({ integer }) => integer);
   // With its presolve a continuous model that is impossible comes back as undefined; whole numbers need it.
   const options = { msglev: glpk.GLP_MSG_OFF, presol: hasInteger, tmlim: seconds };
-  const { result } = await glpk.solve(toLp(glpk, model), options);
+  let result: Awaited<ReturnType<Glpk["solve"]>>["result"];
+  try {
+    ({ result } = await glpk.solve(toLp(glpk, model), options));
+  } catch (error) {
+    // Its WASM build aborts on some models; what is left of it then is of no more use.
+    runtime = undefined;
+    return { status: "failed", reason: error instanceof Error ? error.message : String(error) };
+  }
   if (result.status === glpk.GLP_OPT) {
     const values = new Map(
       model.columns.map(({ name, integer }) => [
