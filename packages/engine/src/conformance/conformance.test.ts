@@ -43,7 +43,7 @@ describe("two solvers agree", () => {
         compared++;
         expectSame(one, other);
       }),
-      { numRuns: 12, endOnFailure: true },
+      { numRuns: 40, endOnFailure: true },
     );
     expect(compared).toBeGreaterThanOrEqual(4);
   }, 120_000);
