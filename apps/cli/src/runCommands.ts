@@ -1,10 +1,12 @@
 import { Argument, Command, CommanderError, Option } from "commander";
+import { addChoices } from "./choices/addChoices.ts";
 import { cardCommand } from "./commands/cardCommand.ts";
 import { checkCommand } from "./commands/checkCommand.ts";
 import { weekCommand } from "./commands/weekCommand.ts";
 import { EXIT, type ExitCode } from "./exitCodes.ts";
 import { USUAL_KITCHEN } from "./input/openKitchen.ts";
 import { parseDay, parseWhole } from "./input/parseOption.ts";
+import { addMend } from "./mend/addMend.ts";
 import { harmlessLines } from "./output/harmless.ts";
 import type { Terminal } from "./output/Terminal.ts";
 import { EFFORTS, type Effort } from "./week/searchWeek.ts";
@@ -31,6 +33,8 @@ export async function runCommands(words: readonly string[], version: string, ter
   const program = createProgram(version, terminal);
   addWeek(program, terminal, end);
   addWhy(program, terminal, end);
+  addMend(program, terminal, end);
+  addChoices(program, terminal, end);
   addCard(program, terminal, end);
   addWork(program, terminal, end);
   addCheck(program, terminal, end);

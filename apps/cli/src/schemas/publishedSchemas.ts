@@ -1,6 +1,8 @@
 import { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import type { GenericSchema } from "valibot";
 import { CardData } from "../card/CardData.ts";
+import { ChoicesReport } from "../choices/ChoicesReport.ts";
+import { MendReport } from "../mend/MendReport.ts";
 import { WhyReport } from "../why/WhyReport.ts";
 import { FaultReport } from "../words/FaultReport.ts";
 import { WorkData } from "../work/WorkData.ts";
@@ -49,6 +51,19 @@ export const PUBLISHED_SCHEMAS: readonly PublishedSchema[] = [
     description:
       "Why a plan is as it is. Money in minor units, differences as the planner weighs them, found by search.",
     schema: WhyReport,
+  },
+  {
+    name: "mend",
+    title: "Halfloaf mended week, version 1",
+    description: "What a change made of a kept week, and the new week. Money in minor units.",
+    schema: MendReport,
+  },
+  {
+    name: "choices",
+    title: "Halfloaf choices, version 1",
+    description:
+      "Plans between which money and one other thing decide, from the cheapest on. Money in minor units; found by search, not proven.",
+    schema: ChoicesReport,
   },
   {
     name: "faults",

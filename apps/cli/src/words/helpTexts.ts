@@ -44,6 +44,44 @@ Examples:
   whyDish: "why this dish, or why not, at the sitting or wherever it may stand",
   whyPack: "why these packs of a food; a pack or a food by its id",
   whyLimits: "what each limit costs that the plan comes up to",
+  mend: "Plan a kept week again after life changed it, keeping as much of it as can stay.",
+  mendAfter: `
+WEEKFILE is what "halfloaf week" kept. Every change may be given as often as
+wanted. What was cooked and paid before --today stays as it was. Packs and lots
+go by their ids in the kitchen and in the week, dishes by id or title.
+What should last longer than this week belongs into the kitchen's file.
+
+Examples:
+  $ halfloaf mend week.json --refuse red-lentil-cumin-soup-pitta
+  $ halfloaf mend week.json --today 2026-12-02 --skip 2026-12-03:evening
+  $ halfloaf mend week.json --skip 2026-12-04:evening:maris --out friday.json
+  $ halfloaf mend week.json --kitchen my-kitchen.json --guest 2026-12-05:evening=2
+  $ halfloaf mend week.json --today 2026-12-02 --off lot-yogurt --json`,
+  mendFile: "a week's file",
+  mendKitchen: "the kitchen of the week (default: the demo of that name)",
+  mendToday: "first day that is not over, YYYY-MM-DD (default: none is)",
+  mendRefuse: "a dish that is not wanted any more",
+  mendWant: "a dish that is wanted at a sitting; DATE:KIND:EATER=DISH where several sit apart",
+  mendPrice: "a pack that costs this from today on",
+  mendGone: "a pack that is not to be had from today on",
+  mendSkip: "a sitting at which nobody eats; DATE:KIND:EATER where only one does not",
+  mendGuest: "so many guests at a sitting, one standard portion each",
+  mendOff: "a lot that can't be eaten any more",
+  mendEffort: "how long to look for a cheaper plan made afresh",
+  mendAll: "print the whole new week as well",
+  mendOut: "file to keep the new week in (default: WEEKFILE-mended.json)",
+  mendJson: "print data and keep no file, unless --out names one",
+  choices: "Weigh money against minutes, different dishes or shortfalls: plans from the cheapest on.",
+  choicesAfter: `
+Each row is a checked plan; none is beaten by another in both. The last column
+says what the step to the next row costs.
+
+Examples:
+  $ halfloaf choices
+  $ halfloaf choices my-kitchen.json --against variety
+  $ halfloaf choices one-ring --against intake --effort usual --json`,
+  choicesAgainst: "what money is weighed against",
+  choicesEffort: "how long to search for each row",
   card: "Print the costing card of a dish: makings, cost, minutes, intake, allergens, keeping.",
   cardAfter: `
 Prices are those of the kitchen on its first day: the cheapest single pack of

@@ -10,7 +10,7 @@ export interface LotThrough {
   readonly from: "stores" | "bought";
   readonly massG: number;
   readonly costMinor: number;
-  /** Day it is first used, where that opens it; a lot opened before has none. */
+  /** Day it is first used, where that opens it; a lot opened before has none, and neither have separate pieces. */
   readonly openedDay?: number;
   /** Last day it may be used. */
   readonly lastDay: number;
@@ -49,7 +49,8 @@ interface OpenLot {
   readonly costMinor: number;
   readonly keepsDay: number;
   readonly openedDays: number;
-  readonly wasOpened: boolean;
+  /** False for what was open before, and for separate pieces, which are never opened as a whole. */
+  readonly opensOnUse: boolean;
 }
 
 /** Lots in the order of stores, then purchases; each with the key by which uses name it. */
@@ -67,7 +68,7 @@ function listLots(kitchen: KitchenProblem, plan: MenuPlan): Map<string, OpenLot>
       costMinor: lot.costMinor,
       keepsDay: menu.lastDay,
       openedDays: problem.foods[menu.food]?.openedDays ?? 0,
-      wasOpened: menu.opened,
+      opensOnUse: !menu.opened,
     });
   });
   const costs = copyCosts(kitchen, plan);
@@ -86,7 +87,7 @@ function listLots(kitchen: KitchenProblem, plan: MenuPlan): Map<string, OpenLot>
         costMinor: costs[purchase]?.[copy] ?? 0,
         keepsDay: made.day + (menu.unopenedDays ?? food?.unopenedDays ?? 0),
         openedDays: menu.openedDays ?? food?.openedDays ?? 0,
-        wasOpened: false,
+        opensOnUse: facts.loose !== true,
       });
     }
   });
@@ -108,7 +109,7 @@ export function accountLots(kitchen: KitchenProblem, plan: MenuPlan): LotThrough
     const uses = usesOf.get(key) ?? [];
     const openedDay =
       uses.length > 0 ? Math.min(...uses.map(({ batch }) => batchDay(problem, plan, batch))) : undefined;
-    const opens = openedDay !== undefined && !lot.wasOpened;
+    const opens = openedDay !== undefined && lot.opensOnUse;
     const lastDay = opens ? Math.min(lot.keepsDay, openedDay + lot.openedDays) : lot.keepsDay;
     const rest = lot.massG - uses.reduce((sum, use) => sum + use.massG, 0);
     const restG = rest < DUST_G ? 0 : rest;

@@ -92,27 +92,35 @@ function checkFoods(kitchen: Kitchen, { foods }: Tables): Issue[] {
 function checkSittings(kitchen: Kitchen): Issue[] {
   const known = new Set(kitchen.eaters.map(({ id }) => id));
   const seats = new Set<string>();
-  return kitchen.sittings.flatMap((sitting, at) => {
-    const strangers = sitting.eaters.flatMap((id, i) =>
-      known.has(id) ? [] : [issue("eater-unknown", ["sittings", at, "eaters", i], "an eater of this kitchen", id)],
-    );
-    const doubles = sitting.on.flatMap((day) =>
-      sitting.eaters.flatMap((id, i) => {
-        const seat = `${day} ${sitting.kind} ${id}`;
-        const taken = seats.has(seat);
-        seats.add(seat);
-        return taken
-          ? [issue("eater-twice", ["sittings", at, "eaters", i], `one ${sitting.kind} sitting on weekday ${day}`, id)]
-          : [];
-      }),
-    );
-    const share = kitchen.energySharePct[sitting.kind];
-    const noShare =
-      share === undefined
-        ? [issue("energy-share-missing", ["energySharePct", sitting.kind], "a share in percent", "nothing")]
-        : [];
-    return [...strangers, ...doubles, ...noShare];
+  return [
+    ...kitchen.sittings.flatMap(({ eaters }, at) =>
+      eaters.flatMap((id, i) =>
+        known.has(id) ? [] : [issue("eater-unknown", ["sittings", at, "eaters", i], "an eater of this kitchen", id)],
+      ),
+    ),
+    ...kitchen.sittings.flatMap((sitting, at) => findTakenSeats(sitting, at, seats)),
+    ...checkShares(kitchen),
+  ];
+}
+
+/** Eaters of a sitting who sit elsewhere at that time, each once, by the first weekday; their seats are then taken. */
+function findTakenSeats({ kind, on, eaters }: Kitchen["sittings"][number], at: number, seats: Set<string>): Issue[] {
+  return eaters.flatMap((id, i) => {
+    const days = [...new Set(on)];
+    const taken = days.find((day) => seats.has(`${day} ${kind} ${id}`));
+    for (const day of days) seats.add(`${day} ${kind} ${id}`);
+    const expected = `one ${kind} sitting on weekday ${taken}`;
+    return taken === undefined ? [] : [issue("eater-twice", ["sittings", at, "eaters", i], expected, id)];
   });
+}
+
+function checkShares(kitchen: Kitchen): Issue[] {
+  const kinds = [...new Set(kitchen.sittings.map(({ kind }) => kind))];
+  return kinds.flatMap((kind) =>
+    kitchen.energySharePct[kind] === undefined
+      ? [issue("energy-share-missing", ["energySharePct", kind], "a share in percent", "nothing")]
+      : [],
+  );
 }
 
 function checkDishes(kitchen: Kitchen, tables: Tables): Issue[] {

@@ -48,6 +48,46 @@ function missingKit(needed: KitNeeded, kit: Kitchen["kit"]): string | undefined 
   return undefined;
 }
 
+/** Why a kitchen lacks the kit for a dish, or undefined where it has it all. */
+export function findLackingKit(dish: Dish, kit: Kitchen["kit"]): Unfit | undefined {
+  const lacking = missingKit(kitNeeded(dish), kit);
+  return lacking === undefined ? undefined : { reason: "kit-missing", kit: lacking };
+}
+
+/** The food that stands for each making of a dish; optional makings have none. */
+export type ChosenFoods = ReadonlyMap<Making, ChosenFood>;
+
+/** The first food of each making that can be had and that all the eaters take; or why a making has none. */
+export function chooseFoods(
+  dish: Dish,
+  foods: FoodTable,
+  eaters: readonly Eater[],
+  isToBeHad: (food: string) => boolean,
+): ChosenFoods | Unfit {
+  const chosen = new Map<Making, ChosenFood>();
+  for (const making of dish.makings) {
+    if (making.optional) continue;
+    const options: ChosenFood[] = [making, ...making.alternatives];
+    const had = options.filter(({ food }) => isToBeHad(food));
+    if (had.length === 0) return { reason: "not-to-be-had", food: making.food };
+    const taken = had.find(({ food }) => eaters.every((eater) => takesFood(eater, foods.get(food) as Food)));
+    if (taken === undefined) return { reason: "not-for-these-eaters", food: making.food };
+    chosen.set(making, taken);
+  }
+  return chosen;
+}
+
+/** A dish of chosen foods with its amounts; or the making whose amount is not known. What is to taste has none. */
+export function weighChosen(dish: Dish, foods: FoodTable, chosen: ChosenFoods): FittedDish | Unfit {
+  const choose = (making: Making): ChosenFood | undefined => chosen.get(making);
+  const makings: Extract<MakingAmount, { ok: true }>[] = [];
+  for (const amount of makingsOf(dish, foods, choose)) {
+    if (amount.ok) makings.push(amount);
+    else if (isUnknown(amount) && amount.reason !== "to-taste") return { reason: "amount-unknown", food: amount.food };
+  }
+  return { dish, makings, choose };
+}
+
 /**
  * The dish with the first food of each making that can be had and that all the eaters take. Optional makings are
  * left out: a plan buys nothing that a dish can do without. Answers why where the kitchen can't cook it for them.
@@ -59,23 +99,8 @@ export function fitDish(
   eaters: readonly Eater[],
   isToBeHad: (food: string) => boolean,
 ): FittedDish | Unfit {
-  const lacking = missingKit(kitNeeded(dish), kit);
-  if (lacking !== undefined) return { reason: "kit-missing", kit: lacking };
-  const chosen = new Map<Making, ChosenFood>();
-  for (const making of dish.makings) {
-    if (making.optional) continue;
-    const options: ChosenFood[] = [making, ...making.alternatives];
-    const had = options.filter(({ food }) => isToBeHad(food));
-    if (had.length === 0) return { reason: "not-to-be-had", food: making.food };
-    const taken = had.find(({ food }) => eaters.every((eater) => takesFood(eater, foods.get(food) as Food)));
-    if (taken === undefined) return { reason: "not-for-these-eaters", food: making.food };
-    chosen.set(making, taken);
-  }
-  const choose = (making: Making): ChosenFood | undefined => chosen.get(making);
-  const makings: Extract<MakingAmount, { ok: true }>[] = [];
-  for (const amount of makingsOf(dish, foods, choose)) {
-    if (amount.ok) makings.push(amount);
-    else if (isUnknown(amount) && amount.reason !== "to-taste") return { reason: "amount-unknown", food: amount.food };
-  }
-  return { dish, makings, choose };
+  const lacking = findLackingKit(dish, kit);
+  if (lacking) return lacking;
+  const chosen = chooseFoods(dish, foods, eaters, isToBeHad);
+  return "reason" in chosen ? chosen : weighChosen(dish, foods, chosen);
 }

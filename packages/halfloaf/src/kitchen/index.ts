@@ -36,6 +36,7 @@ export { type FoodLife, foodLife } from "./foodLife.ts";
 export { Eater, Kit, Kitchen, Limits, WeeklySitting, Worth } from "./kitchen.ts";
 export { readWeekPlan } from "./readWeekPlan.ts";
 export { parseTables, type TableFiles, type Tables, withOwnDishes } from "./tables.ts";
-export { type KitchenProblem, PLANNED_COMPONENTS, toMenuProblem } from "./toMenuProblem.ts";
+export { PLANNED_COMPONENTS } from "./toMenuDish.ts";
+export { type KitchenProblem, toMenuProblem } from "./toMenuProblem.ts";
 export { toWeekPlan } from "./toWeekPlan.ts";
 export { WeekPlan } from "./weekPlan.ts";

@@ -40,7 +40,7 @@ export function toWeekPlan(
     batches,
     trips,
     lots: lotAccounts,
-    accounts: addUp(kitchen, stated, batches, trips, lotAccounts),
+    accounts: addUp(stated, batches, trips, lotAccounts),
     intake: stated.shares.map((share) => toIntake(kitchen, tables, stated, plan, share)),
     cautions: cautionsOfPlan(kitchen, tables, stated, plan),
   };
@@ -78,7 +78,10 @@ function toCooking(stated: KitchenProblem, plan: MenuPlan, lots: readonly LotThr
   };
 }
 
-/** Splits each batch's cost over the plates it feeds, by the portions of each eater at each sitting. */
+/**
+ * Splits each batch's cost over the plates it feeds, by the portions of each eater at each sitting. A sitting that no
+ * batch feeds is left out.
+ */
 function toSittings(stated: KitchenProblem, plan: MenuPlan, batches: readonly Cooking[]): Sitting[] {
   const portionsOfEater = new Map(stated.shares.map((share) => [share.eater.id, share.portions]));
   const placed: Sitting[] = [];
@@ -111,7 +114,7 @@ function toSittings(stated: KitchenProblem, plan: MenuPlan, batches: readonly Co
       };
     });
   });
-  return placed;
+  return placed.filter((sitting) => sitting !== undefined);
 }
 
 function toTrip(kitchen: Kitchen, stated: KitchenProblem, plan: MenuPlan, trip: number): WeekPlan["trips"][number] {
@@ -174,7 +177,6 @@ function toLotAccount(stated: KitchenProblem, lot: LotThrough): WeekPlan["lots"]
 }
 
 function addUp(
-  kitchen: Kitchen,
   stated: KitchenProblem,
   batches: readonly Cooking[],
   trips: WeekPlan["trips"],

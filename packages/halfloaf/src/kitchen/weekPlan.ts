@@ -101,6 +101,7 @@ const WeekAccounts = v.strictObject({
   wasteMinor: minor,
   carryOverMinor: minor,
   budgetMinor: v.optional(minor),
+  /** Of cooking alone: serving what is left over and going to the shops are not in it. */
   handsOnMinutes: amount,
 });
 

@@ -1,3 +1,6 @@
+export type { Choice, ChoiceJudge } from "./frontier/Choice.ts";
+export { type FrontierOptions, type FrontierReport, frontier } from "./frontier/frontier.ts";
+export type { Against } from "./frontier/steps.ts";
 export { cheapestDiet, type DietAllowance, type DietFood } from "./linear/cheapestDiet.ts";
 export type { LinearModel } from "./linear/LinearModel.ts";
 export type { MenuPlan, PlannedBatch, Purchase, Use } from "./plan.ts";

@@ -1,5 +1,6 @@
 import type { MenuProblem } from "../problem.ts";
 import { Candidates } from "./Candidates.ts";
+import type { Penalties } from "./Penalties.ts";
 import { createRandomSource, type RandomSource } from "./RandomSource.ts";
 import type { Change, WeekState } from "./WeekState.ts";
 
@@ -18,6 +19,24 @@ const SWAP = 0.78;
 const EVERYWHERE = 0.88;
 const TWICE = 0.94;
 const TRIP = 0.965;
+/** While there is no plan, more depends on the trips. */
+const TRIP_WITHOUT_PLAN = 0.985;
+
+/** Of the trips proposed to be left out, so many are made instead of another. */
+const EXCHANGE = 0.7;
+
+/** Weight of a menu that breaks only what the state does not know. */
+const UNACCEPTED = 1e-3;
+
+/** What the search may do and how it is judged. */
+export interface SearchRules {
+  /** Judges limits that the state does not know: loads carried, room in the fridge. */
+  readonly accepts: (state: WeekState) => boolean;
+  /** Most trips that the search makes. */
+  readonly mostTrips: number;
+  /** By which of two menus breaks the limits less. */
+  readonly penalties: Penalties;
+}
 
 /**
  * Simulated annealing over menus. Deterministic: the same seed and the same numbers of moves give the same
@@ -27,7 +46,7 @@ export class Annealing {
   best: Sketch | undefined;
   /** The menu that breaks the limits least, while none keeps them all. */
   leastBroken: Sketch | undefined;
-  leastViolation = Infinity;
+  private leastViolation = Infinity;
   moves = 0;
   readonly candidates: Candidates;
   private readonly random: RandomSource;
@@ -36,13 +55,12 @@ export class Annealing {
 
   private readonly problem: MenuProblem;
   readonly state: WeekState;
-  private readonly accepts: (state: WeekState) => boolean;
+  private readonly rules: SearchRules;
 
-  /** `accepts` judges limits that the state does not know: loads carried, room in the fridge. */
-  constructor(problem: MenuProblem, state: WeekState, seed: number, accepts: (state: WeekState) => boolean) {
+  constructor(problem: MenuProblem, state: WeekState, seed: number, rules: SearchRules) {
     this.problem = problem;
     this.state = state;
-    this.accepts = accepts;
+    this.rules = rules;
     this.random = createRandomSource(seed);
     this.candidates = new Candidates(problem, state);
     this.K = problem.sittings.length;
@@ -78,6 +96,11 @@ export class Annealing {
     this.note();
   }
 
+  /** Goes on with the present menu after its penalties have changed. */
+  weighAnew(): void {
+    this.current = this.state.total();
+  }
+
   /** Makes `count` moves while the temperature falls from `hot` to `cold` (minor units). */
   run(count: number, hot: number, cold: number): void {
     const cooling = (cold / hot) ** (1 / Math.max(1, count / 32));
@@ -91,8 +114,10 @@ export class Annealing {
 
   private step(temperature: number): void {
     const kind = this.random();
-    if (kind >= TWICE && kind < TRIP && this.problem.trips.length > 0) this.proposeTrips();
-    else {
+    const trip = this.best ? TRIP : TRIP_WITHOUT_PLAN;
+    if (kind >= TWICE && kind < trip && this.problem.trips.length > 0) {
+      if (!this.proposeTrips()) return;
+    } else {
       const changes = this.propose(kind);
       if (changes.length === 0) return;
       this.state.change(changes);
@@ -108,14 +133,31 @@ export class Annealing {
     return Math.floor(this.random() * n);
   }
 
-  /** Makes a trip or leaves one out or, as often, makes one instead of another. */
-  private proposeTrips(): void {
-    const { trips } = this.problem;
+  /**
+   * Makes a trip, leaves one out or makes one instead of another; false = nothing. Once there is a plan, one more than
+   * allowed may be tried at its penalty, to pass from one set of trips to another.
+   */
+  private proposeTrips(): boolean {
     const { tripMade } = this.state;
-    const trip = this.pick(trips.length);
-    const other = this.pick(trips.length);
-    if (tripMade[trip] !== tripMade[other] && this.random() < 0.8) this.state.toggleTrips(trip, other);
-    else this.state.toggleTrips(trip);
+    const trip = this.pick(tripMade.length);
+    const made = tripMade[trip] === 1;
+    const most = this.rules.mostTrips + (this.best ? 1 : 0);
+    const free = made || countMade(tripMade) < most;
+    const other = !free || (made && this.random() < EXCHANGE) ? this.pickTrip(made ? 0 : 1) : -1;
+    if (other >= 0) this.state.toggleTrips(trip, other);
+    else if (free) this.state.toggleTrips(trip);
+    return other >= 0 || free;
+  }
+
+  /** A trip that is made (1) or not (0), or -1 where there is none. */
+  private pickTrip(made: number): number {
+    const { tripMade } = this.state;
+    const from = this.pick(tripMade.length);
+    for (let i = 0; i < tripMade.length; i++) {
+      const trip = (from + i) % tripMade.length;
+      if (tripMade[trip] === made) return trip;
+    }
+    return -1;
   }
 
   private readonly changes: Change[] = [];
@@ -162,17 +204,20 @@ export class Annealing {
   }
 
   private note(): void {
-    const { state } = this;
-    const { violation } = state;
-    if (violation < 1e-9) {
-      if (this.best && this.current >= this.best.costMinor - 1e-6) return;
-      if (!this.accepts(state)) return;
-      this.best = this.sketch();
-      this.leastViolation = 0;
-    } else if (violation < this.leastViolation) {
-      this.leastViolation = violation;
-      this.leastBroken = this.sketch();
+    const { state, rules } = this;
+    if (state.violation >= 1e-9) {
+      if (!this.best) this.noteBroken(state.violationBy(rules.penalties));
+      return;
     }
+    if (this.best && this.current >= this.best.costMinor - 1e-6) return;
+    if (rules.accepts(state)) this.best = this.sketch();
+    else if (!this.best) this.noteBroken(UNACCEPTED);
+  }
+
+  private noteBroken(violation: number): void {
+    if (violation >= this.leastViolation) return;
+    this.leastViolation = violation;
+    this.leastBroken = this.sketch();
   }
 
   private sketch(): Sketch {
@@ -182,4 +227,10 @@ export class Annealing {
       tripMade: Uint8Array.from(this.state.tripMade),
     };
   }
+}
+
+function countMade(tripMade: Uint8Array): number {
+  let count = 0;
+  for (let trip = 0; trip < tripMade.length; trip++) count += tripMade[trip] as number;
+  return count;
 }

@@ -1,6 +1,10 @@
-import type { MenuProblem } from "../problem.ts";
+import type { MenuProblem, MenuSitting } from "../problem.ts";
+import { Availability } from "./Availability.ts";
 import type { RandomSource } from "./RandomSource.ts";
 import type { WeekState } from "./WeekState.ts";
+
+/** Draws at most; the last one stands, whether or not its makings can be had. */
+const DRAWS = 4;
 
 /** Dishes to draw from at each sitting, by weights that the search learns from the plans it liked. */
 export class Candidates {
@@ -12,9 +16,11 @@ export class Candidates {
   private readonly datedMakings: readonly (readonly number[])[];
 
   private readonly state: WeekState;
+  private readonly availability: Availability;
 
   constructor(problem: MenuProblem, state: WeekState) {
     this.state = state;
+    this.availability = new Availability(problem, state.costing);
     this.at = problem.sittings.map((sitting, k) => {
       const fresh = sitting.dishes.filter((r) => state.mayCook(r, k));
       return fresh.length > 0 ? fresh : sitting.dishes.filter((r) => state.mayServe(r, k));
@@ -56,8 +62,17 @@ export class Candidates {
     });
   }
 
-  /** A dish for the sitting by its weight, or -1 where there is none. */
+  /** A dish for the sitting by its weight, of makings that can be had if that is soon found; -1 where there is none. */
   draw(sitting: number, random: RandomSource): number {
+    const { period } = this.state.problem.sittings[sitting] as MenuSitting;
+    let dish = this.drawAny(sitting, random);
+    for (let draws = 1; draws < DRAWS && dish >= 0 && !this.availability.hasAll(dish, period); draws++) {
+      dish = this.drawAny(sitting, random);
+    }
+    return dish;
+  }
+
+  private drawAny(sitting: number, random: RandomSource): number {
     const { dishes, upTo } = this.groups[this.group[sitting] as number] as {
       dishes: readonly number[];
       upTo: Float64Array;

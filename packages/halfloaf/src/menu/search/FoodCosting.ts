@@ -160,7 +160,8 @@ export class FoodCosting {
     this.cost = 0;
     for (const lot of this.lots[food] as MenuLot[]) this.cost += this.useLot(lot, facts, openedCredit);
     this.opening.clear();
-    if (!this.isNeedOpen()) return;
+    this.needs.close();
+    if (this.needs.count === 0) return;
     this.opening.find(sources, facts, openedCredit);
     this.cost += this.opening.cost;
     this.till = this.opening.till;
@@ -174,16 +175,8 @@ export class FoodCosting {
     needs.count = 0;
     for (let period = 0; period < this.periods; period++) {
       const need = needG[offset + period] as number;
-      if (need <= DUST_G) continue;
-      needs.massG[needs.count] = need;
-      needs.period[needs.count] = period;
-      needs.day[needs.count++] = this.problem.periodDay[period] as number;
+      if (need > DUST_G) needs.add(need, period, this.problem.periodDay[period] as number);
     }
-  }
-
-  private isNeedOpen(): boolean {
-    for (let i = 0; i < this.needs.count; i++) if ((this.needs.massG[i] as number) > DUST_G) return true;
-    return false;
   }
 
   /** Takes what it can from a lot of the start, earliest needs first, and gives the cost of doing so. */

@@ -9,7 +9,6 @@ interface Row {
   readonly at: number;
   readonly sign: number;
   readonly amount: number;
-  readonly hard: boolean;
   readonly eaters: number;
 }
 
@@ -25,7 +24,8 @@ export class IntakeTotals {
   private readonly wanted: Float64Array;
   private readonly least: Float64Array;
   private readonly most: Float64Array;
-  private readonly rows: readonly Row[];
+  private readonly hard: readonly Row[];
+  private readonly soft: readonly Row[];
   private readonly days: number;
   private readonly J: number;
 
@@ -48,10 +48,17 @@ export class IntakeTotals {
     );
     this.least = this.wanted.map((want, e) => Math.max(want * (1 - energyTolerance), floors[e] as number));
     this.most = this.wanted.map((want) => want * (1 + energyTolerance));
-    this.rows = profiles.flatMap(({ bounds, eaters }, p) =>
-      bounds.map(({ component, kind, amount, hard }) => {
-        return { at: p * this.J + component, sign: kind === "at-least" ? 1 : -1, amount, hard, eaters };
-      }),
+    this.hard = this.listRows(true);
+    this.soft = this.listRows(false);
+  }
+
+  private listRows(hard: boolean): Row[] {
+    return this.problem.profiles.flatMap(({ bounds, eaters }, p) =>
+      bounds
+        .filter((bound) => bound.hard === hard)
+        .map(({ component, kind, amount }) => {
+          return { at: p * this.J + component, sign: kind === "at-least" ? 1 : -1, amount, eaters };
+        }),
     );
   }
 
@@ -89,8 +96,7 @@ export class IntakeTotals {
       const off = Math.max((this.least[e] as number) - eaten, eaten - (this.most[e] as number)) / want;
       if (off > 1e-9) v += charge(penalties.energy, off);
     }
-    for (const row of this.rows) {
-      if (!row.hard) continue;
+    for (const row of this.hard) {
       const missing = this.missShare(row);
       if (missing > 1e-9) v += charge(penalties.bound, missing);
     }
@@ -100,8 +106,7 @@ export class IntakeTotals {
   /** Price of what misses the soft bounds, for all eaters. */
   shortfallMinor(): number {
     let minor = 0;
-    for (const row of this.rows) {
-      if (row.hard) continue;
+    for (const row of this.soft) {
       const missing = this.missShare(row);
       if (missing > 1e-9) minor += row.eaters * priceShortfall(missing, this.problem.worth);
     }

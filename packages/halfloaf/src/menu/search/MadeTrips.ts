@@ -5,6 +5,8 @@ import type { FoodSources, Source } from "./Sources.ts";
 export class MadeTrips {
   /** Shops visited up to each period (bit = shop). */
   readonly shopMask: Int32Array;
+  /** Counts the sets of trips there have been. */
+  version = 0;
   private readonly latestTrip: Int16Array;
   private readonly specialTrips = new Map<Source, Int16Array>();
   private readonly periods: number;
@@ -23,6 +25,7 @@ export class MadeTrips {
 
   set(made: Uint8Array): void {
     const { trips, shopCount } = this.problem;
+    this.version++;
     this.latestTrip.fill(-1);
     this.shopMask.fill(0);
     for (const latest of this.specialTrips.values()) latest.fill(-1);

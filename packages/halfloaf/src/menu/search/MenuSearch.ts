@@ -2,7 +2,8 @@ import type { MenuPlan } from "../plan.ts";
 import type { MenuProblem } from "../problem.ts";
 import { Annealing, type Sketch } from "./Annealing.ts";
 import { decodePlan } from "./decodePlan.ts";
-import { FIRST_PENALTIES, type Penalties } from "./Penalties.ts";
+import { LimitWeights } from "./LimitWeights.ts";
+import { FIRST_PENALTIES, LIMIT_KINDS, type Penalties } from "./Penalties.ts";
 import { reckonLoads } from "./reckonLoads.ts";
 import { reckonReducedCosts } from "./reducedCosts.ts";
 import { WeekState } from "./WeekState.ts";
@@ -32,19 +33,23 @@ export interface SearchOptions {
 
 /** Moves between two reports. */
 const CHUNK = 2000;
-/** Moves of the quick first round, and of the rounds to come when nobody says how long the search will be. */
-const FIRST_ROUND = 6000;
+/** Moves of each round until there is a plan. */
+const SEEKING_ROUND = 8000;
+/** Moves to be expected when nobody says how long the search will be. */
 const USUAL_MOVES = 600_000;
 /** Of the moves expected, this share goes into the long fall from a new start, the rest into refining. */
 const FALL_SHARE = 0.62;
+/** Money of a week for which temperatures and penalties are made; those of dearer weeks are raised. */
+const USUAL_MINOR = 5500;
+const USUAL_SITTINGS = 28;
 /** Reduced cost at which a dish is drawn e times more rarely, for a week of 55.00. */
 const STEER_MINOR = 100;
 
 /**
- * Searches for ever better menus by annealing: a quick first round, one long fall from a new start among dishes
- * with small reduced costs, a refinement of the best; then the two again, each time twice as long. Reports after
- * every few thousand moves, so that the caller can stop at any time; the same seed, expected moves and number of
- * moves give the same plan.
+ * Searches for ever better menus by annealing: quick rounds until there is a plan, one long fall from a new start among
+ * dishes with small reduced costs, a refinement of the best; then the two again, each time twice as long. All the while
+ * limits that stay broken weigh more and more. Reports after every few thousand moves, so that the caller can stop at
+ * any time; the same seed, expected moves and number of moves give the same plan.
  */
 export class MenuSearch {
   private readonly state: WeekState;
@@ -53,7 +58,11 @@ export class MenuSearch {
   private readonly expectedMoves: number;
   private reducedCost: ((dish: number, sitting: number) => number) | undefined;
   private readonly startTrips: Uint8Array;
+  private readonly weights: LimitWeights;
+  /** Rounds begun since there is a plan. */
   private round = 0;
+  /** Moves it took to come to a plan. */
+  private soughtMoves = 0;
   private leftInRound = 0;
   private roundLength = 0;
   private hot = 0;
@@ -67,10 +76,15 @@ export class MenuSearch {
     this.problem = problem;
     this.options = options;
     this.expectedMoves = options.expectedMoves ?? USUAL_MOVES;
-    this.state = this.createState(1);
-    this.annealing = new Annealing(problem, this.state, seed, (state) => carriesAll(problem, state));
+    this.state = this.createState();
+    const penalties = this.hardPenalties(1);
+    const mostTrips = "trip" in (options.elastic ?? {}) ? problem.trips.length : problem.limits.maxTrips;
+    const accepts = (state: WeekState): boolean => carriesAll(problem, state);
+    this.annealing = new Annealing(problem, this.state, seed, { accepts, mostTrips, penalties });
     this.estimates = Float64Array.from(problem.dishes, (_, r) => estimateDish(problem, r));
     this.startTrips = chooseStartTrips(problem);
+    this.weights = new LimitWeights(this.hardPenalties(Math.max(1, this.roughCost() / USUAL_MINOR)));
+    this.state.setPenalties(this.weights.penalties);
   }
 
   /** Sittings for which there is no dish at all: no search can mend that. */
@@ -88,8 +102,16 @@ export class MenuSearch {
     const at = (left: number): number => this.hot * (this.cold / this.hot) ** (1 - left / this.roundLength);
     this.annealing.run(count, at(this.leftInRound), at(this.leftInRound - count));
     this.leftInRound -= count;
+    this.adaptWeights();
     const { best, moves } = this.annealing;
     return { moves, improved: best !== before, ...(best ? { costMinor: best.costMinor } : {}) };
+  }
+
+  private adaptWeights(): void {
+    const { state, weights } = this;
+    if (!weights.adapt((kind) => state.isBroken(kind))) return;
+    state.setPenalties(weights.penalties);
+    this.annealing.weighAnew();
   }
 
   /** The best menu so far as a plan; absent while no menu keeps all limits. */
@@ -103,7 +125,7 @@ export class MenuSearch {
   }
 
   private planOf(sketch: Sketch): MenuPlan {
-    const state = this.createState(1);
+    const state = this.createState();
     state.toggleTrips(...[...sketch.tripMade.keys()].filter((trip) => sketch.tripMade[trip]));
     state.change(Array.from(sketch.dishOf, (dish, sitting) => ({ sitting, dish })));
     return decodePlan(state);
@@ -111,25 +133,43 @@ export class MenuSearch {
 
   private beginRound(): void {
     const { best } = this.annealing;
-    const scale = (best?.costMinor ?? this.roughCost()) / 5500;
-    const refine = best !== undefined && this.round > 0 && this.round % 2 === 0;
-    this.roundLength = this.lengthOfRound(refine);
-    this.leftInRound = this.roundLength;
-    if (!best && this.round > 0) this.state.setPenalties(this.hardPenalties(Math.min(16, 1 + this.round)));
-    if (this.round === 1) this.steer(scale);
-    const { start } = this.options;
+    const perSitting = (best?.costMinor ?? this.roughCost()) / Math.max(1, this.problem.sittings.length);
+    const scale = (perSitting * USUAL_SITTINGS) / USUAL_MINOR;
+    if (!best) {
+      this.beginSeeking(scale);
+      return;
+    }
+    if (this.round === 0) {
+      this.soughtMoves = this.annealing.moves;
+      this.steer(scale);
+    }
+    const refine = this.round % 2 === 1;
     if (refine) this.annealing.resume(best);
-    else if (this.round === 0 && start) this.annealing.resume(this.sketchOf(start));
     else this.startAnew();
-    this.hot = (refine || (this.round === 0 && start) ? 30 : 80) * scale;
-    this.cold = (this.round === 0 ? 8 : refine ? 3 : 4) * scale;
+    this.setRound(this.lengthOfRound(refine), (refine ? 30 : 80) * scale, (refine ? 3 : 4) * scale);
     this.round++;
   }
 
-  private createState(factor: number): WeekState {
+  /** The first time from a start that is given or chosen, then hotter from where the search stands. */
+  private beginSeeking(scale: number): void {
+    const { start } = this.options;
+    const isFirst = this.annealing.moves === 0;
+    if (isFirst && start) this.annealing.resume(this.sketchOf(start));
+    else if (isFirst) this.startAnew();
+    this.setRound(SEEKING_ROUND, (isFirst ? (start ? 30 : 80) : 120) * scale, 8 * scale);
+  }
+
+  private setRound(length: number, hot: number, cold: number): void {
+    this.roundLength = length;
+    this.leftInRound = length;
+    this.hot = hot;
+    this.cold = cold;
+  }
+
+  private createState(): WeekState {
     const { elastic } = this.options;
-    const bent = elastic && Object.fromEntries(Object.keys(FIRST_PENALTIES).map((name) => [name, 0]));
-    return new WeekState(this.problem, this.hardPenalties(factor), bent && ({ ...bent, ...elastic } as Penalties));
+    const bent = elastic && { ...Object.fromEntries(LIMIT_KINDS.map((kind) => [kind, 0])), ...elastic };
+    return new WeekState(this.problem, this.hardPenalties(1), bent as Penalties | undefined);
   }
 
   private hardPenalties(factor: number): Penalties {
@@ -151,9 +191,8 @@ export class MenuSearch {
   }
 
   private lengthOfRound(refine: boolean): number {
-    if (this.round === 0) return FIRST_ROUND;
-    const pair = 2 ** Math.floor((this.round - 1) / 2) * Math.max(FIRST_ROUND, this.expectedMoves - FIRST_ROUND);
-    return Math.ceil(pair * (refine ? 1 - FALL_SHARE : FALL_SHARE));
+    const left = Math.max(SEEKING_ROUND, this.expectedMoves - this.soughtMoves);
+    return Math.ceil(2 ** Math.floor(this.round / 2) * left * (refine ? 1 - FALL_SHARE : FALL_SHARE));
   }
 
   private startAnew(): void {

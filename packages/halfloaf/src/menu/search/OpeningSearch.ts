@@ -49,7 +49,7 @@ export class OpeningSearch {
   private leftCredit = 0;
   private hasOffers = false;
   private best = Infinity;
-  private needG = 0;
+  private leastMinorPerG = 0;
   private readonly columns: Columns;
   private readonly tried = createPath();
   private readonly found = createPath();
@@ -64,14 +64,13 @@ export class OpeningSearch {
   }
 
   /** Finds openings for the needs; `leftCredit` is what a gram left, open and still good is worth. */
-  find({ sources }: FoodSources, facts: MenuFood, leftCredit: number): void {
+  find({ sources, leastMinorPerG }: FoodSources, facts: MenuFood, leftCredit: number): void {
     this.sources = sources;
     this.facts = facts;
     this.leftCredit = leftCredit;
     this.hasOffers = sources.some((source) => source.slackMinor !== undefined);
     this.best = Infinity;
-    this.needG = 0;
-    for (let i = 0; i < this.needs.count; i++) this.needG += this.needs.massG[i] as number;
+    this.leastMinorPerG = leastMinorPerG;
     this.tried.length = 0;
     this.columns.left[0] = 0;
     this.search(0, 0);
@@ -111,13 +110,10 @@ export class OpeningSearch {
     const { needs, columns } = this;
     const lastDay = columns.lastDay[depth] as number;
     let left = columns.left[depth] as number;
-    while (i < needs.count) {
+    for (; i < needs.count; i++) {
       const need = needs.massG[i] as number;
-      if (need > DUST_G) {
-        if ((needs.day[i] as number) > lastDay || left < need - DUST_G) break;
-        left -= need;
-      }
-      i++;
+      if ((needs.day[i] as number) > lastDay || left < need - DUST_G) break;
+      left -= need;
     }
     columns.left[depth] = left;
     if (i >= needs.count) {
@@ -129,7 +125,6 @@ export class OpeningSearch {
     else if (left > DUST_G) {
       columns.spent[depth] = (columns.spent[depth] as number) + left * this.facts.wasteMinorPerG;
     }
-    if ((columns.spent[depth] as number) - (columns.slack[depth] as number) >= this.best) return;
     let opened = false;
     for (const source of this.sources) if (this.openFrom(source, depth, i)) opened = true;
     if (opened) return;
@@ -173,7 +168,7 @@ export class OpeningSearch {
       const price = table.priceMinor[row] as number;
       let slack = columns.slack[depth] as number;
       if (source.slackMinor) slack += slackOf(source.slackMinor, table, row);
-      if (spent + price - slack - this.leftCredit * mass >= this.best) continue;
+      if (spent + price - slack + this.leastToCome(i + 1, mass - rest) >= this.best) continue;
       push(tried, source, table, row, trip, period, j > i && (table.itemCount[row] as number) > 1);
       columns.left[below] = mass - rest;
       columns.lastDay[below] = lastDay;
@@ -184,6 +179,12 @@ export class OpeningSearch {
       tried.length--;
     }
     return before > 0;
+  }
+
+  /** The least that the needs from `i` on cost with `left` grams at hand, less the most that is left then. */
+  private leastToCome(i: number, left: number): number {
+    const missing = (this.needs.fromG[i] as number) - left;
+    return missing * (missing > 0 ? this.leastMinorPerG : this.leftCredit);
   }
 
   /** Packs of a source of one pack that the openings tried so far take. */
@@ -200,6 +201,7 @@ export class OpeningSearch {
     const paid = this.columns.paid[depth] as number;
     const saving = this.hasOffers ? this.offerSaving() : 0;
     const lazy = this.isLazy();
+    // A pack that is never opened would be worth more, but packs that are not needed are hardly ever bought.
     if (lazy && paid - saving - this.leftCredit * this.massLeft() >= this.best) return;
     const total = lazy
       ? paid - saving + SKIPPED_MINOR * this.tried.missing + this.settle()
@@ -219,7 +221,7 @@ export class OpeningSearch {
 
   private massLeft(): number {
     const { tried } = this;
-    let massG = -this.needG;
+    let massG = -(this.needs.fromG[0] as number);
     for (let k = 0; k < tried.length; k++)
       massG += (tried.table[k] as CoverTable).massG[tried.row[k] as number] as number;
     return massG;

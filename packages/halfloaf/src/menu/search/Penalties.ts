@@ -38,6 +38,19 @@ export const FIRST_PENALTIES: Penalties = {
   unserved: 4000,
 };
 
+/** All kinds of limit. */
+export const LIMIT_KINDS = Object.keys(FIRST_PENALTIES) as readonly (keyof Penalties)[];
+
+function onlyPenalty(kind: keyof Penalties): Penalties {
+  const nothing = Object.fromEntries(LIMIT_KINDS.map((other) => [other, 0])) as Record<keyof Penalties, number>;
+  return { ...nothing, [kind]: 1 };
+}
+
+/** For each kind of limit, penalties that look at no other. */
+export const ONLY = Object.fromEntries(LIMIT_KINDS.map((kind) => [kind, onlyPenalty(kind)])) as Readonly<
+  Record<keyof Penalties, Penalties>
+>;
+
 /** A broken limit costs at least this, so that a hair's breadth is never worth it. */
 const STEP_MINOR = 30;
 

@@ -29,6 +29,8 @@ export interface FoodSources {
   /** Shops (bit = shop) that sell it without conditions. */
   readonly regularShops: number;
   readonly hasSpecial: boolean;
+  /** The least that a gram costs anywhere, offers taken; Infinity where it is not sold. */
+  readonly leastMinorPerG: number;
   readonly regular: readonly { readonly shop: number; readonly items: readonly CoverItem[] }[];
   readonly reachG: number;
   /** Covers from the regular packs of sets of shops, by their bits; filled as they are asked for. */
@@ -70,6 +72,10 @@ function lastsThroughout(problem: MenuProblem, food: number, packs: readonly Men
     lots.every((lot) => lot.food !== food || (lot.lastDay >= days - 1 && !lot.mustUse)) &&
     packs.every(({ unopenedDays = days, openedDays = days }) => unopenedDays >= days && openedDays >= days)
   );
+}
+
+function pricesPerG({ priceMinor, massG, offer }: MenuPack): number[] {
+  return [priceMinor / massG, ...(offer ? [offer.priceMinor / (offer.count * massG)] : [])];
 }
 
 /** What a gram left good of an opened lot or pack is worth after the last day. */
@@ -141,6 +147,7 @@ function buildFood(problem: MenuProblem, food: number): FoodSources {
     sources,
     regularShops: [...regular.values()].reduce((bits, { shop }) => bits | (1 << shop), 0),
     hasSpecial: sources.some((source) => !source.regular),
+    leastMinorPerG: packs.reduce((least, [, pack]) => Math.min(least, ...pricesPerG(pack)), Infinity),
     regular: [...regular.values()],
     reachG,
     byShops: [],

@@ -2,9 +2,10 @@ import type { MenuDish, MenuProblem, MenuSitting } from "../problem.ts";
 import type { FoodCosting } from "./FoodCosting.ts";
 import { FoodTotals } from "./FoodTotals.ts";
 import { IntakeTotals } from "./IntakeTotals.ts";
-import { charge, FIRST_PENALTIES, type Penalties } from "./Penalties.ts";
+import { charge, FIRST_PENALTIES, ONLY, type Penalties } from "./Penalties.ts";
+import { ServingLists } from "./ServingLists.ts";
+import { TripTotals } from "./TripTotals.ts";
 import { FRESH, LEFTOVER, tabulateMay } from "./tabulateMay.ts";
-import { VarietyCounts } from "./VarietyCounts.ts";
 
 const NO_TRIPS: readonly number[] = [];
 
@@ -20,7 +21,6 @@ export interface Change {
  * takes the last one back to the bit.
  */
 export class WeekState {
-  readonly dishOf: Int16Array;
   readonly tripMade: Uint8Array;
   violation = 0;
 
@@ -34,21 +34,16 @@ export class WeekState {
   private readonly makingFood: Int32Array;
   private readonly makingG: Float64Array;
 
-  /** Sittings of each dish, ascending: `serving[dish * K ..]`, so many as `servings[dish]`. */
-  private readonly serving: Int16Array;
-  private readonly servings: Int32Array;
+  private readonly servings: ServingLists;
+  private readonly trips: TripTotals;
   private readonly needG: Float64Array;
   private readonly foods: FoodTotals;
   private readonly intake: IntakeTotals;
-  private readonly variety: VarietyCounts;
   private readonly handsOn: Float64Array;
   private dislike = 0;
   private minutes = 0;
   private badBatch = 0;
   private overElapsed = 0;
-  private tripCost = 0;
-  private tripMinutes = 0;
-  private trips = 0;
 
   /** Needs before the move, to restore them to the bit. */
   private readonly journalAt: Int32Array;
@@ -71,7 +66,6 @@ export class WeekState {
     const { sittings, dishes, foods, periodDay, days } = problem;
     this.K = sittings.length;
     this.T = periodDay.length;
-    this.dishOf = new Int16Array(this.K).fill(-1);
     this.tripMade = new Uint8Array(problem.trips.length);
     this.may = tabulateMay(problem);
     const flat = dishes.flatMap((dish) => dish.makings);
@@ -85,16 +79,19 @@ export class WeekState {
     const mostMakings = 4 * this.K * Math.max(1, ...dishes.map((dish) => dish.makings.length));
     this.journalAt = new Int32Array(mostMakings);
     this.journalG = new Float64Array(mostMakings);
-    this.serving = new Int16Array(dishes.length * this.K);
-    this.servings = new Int32Array(dishes.length);
+    this.servings = new ServingLists(problem);
+    this.trips = new TripTotals(problem);
     this.needG = new Float64Array(foods.length * this.T);
     this.handsOn = new Float64Array(days);
     this.savedHandsOn = new Float64Array(days);
     this.changedDishes = new Int32Array(dishes.length);
     this.foods = new FoodTotals(problem, this.needG);
     this.intake = new IntakeTotals(problem);
-    this.variety = new VarietyCounts(problem);
-    this.reckonTrips();
+  }
+
+  /** The dish of each sitting, -1 for none; a view that changes with the state. */
+  get dishOf(): Int16Array {
+    return this.servings.dishOf;
   }
 
   get costing(): FoodCosting {
@@ -117,8 +114,7 @@ export class WeekState {
 
   /** The sittings of a dish, ascending, as a fresh array. */
   sittingsOf(dish: number): number[] {
-    const from = dish * this.K;
-    return Array.from(this.serving.subarray(from, from + (this.servings[dish] as number)));
+    return this.servings.of(dish);
   }
 
   /** The needs of a food by period (g as purchased); a view that changes with the state. */
@@ -131,16 +127,16 @@ export class WeekState {
     this.beginMove();
     for (let i = 0; i < changes.length; i++) {
       const { sitting, dish } = changes[i] as Change;
-      this.noteDish(this.dishOf[sitting] as number);
+      this.noteDish(this.servings.dishOf[sitting] as number);
       this.noteDish(dish);
     }
     for (let i = 0; i < this.changed; i++) this.addBatches(this.changedDishes[i] as number, -1);
     for (let i = 0; i < changes.length; i++) {
       const { sitting, dish } = changes[i] as Change;
-      const old = this.dishOf[sitting] as number;
+      const old = this.servings.dishOf[sitting] as number;
       this.undoSitting[this.undoLength] = sitting;
       this.undoDish[this.undoLength++] = old;
-      this.place(sitting, dish);
+      this.servings.place(sitting, dish);
       if (old >= 0) this.countServing(old, sitting, -1);
       if (dish >= 0) this.countServing(dish, sitting, 1);
     }
@@ -165,20 +161,8 @@ export class WeekState {
 
   private flip(trips: readonly number[]): void {
     for (const trip of trips) this.tripMade[trip] = this.tripMade[trip] ? 0 : 1;
-    this.reckonTrips();
-  }
-
-  private reckonTrips(): void {
     this.costing.setTrips(this.tripMade);
-    this.tripCost = 0;
-    this.trips = 0;
-    this.tripMinutes = 0;
-    this.problem.trips.forEach((trip, i) => {
-      if (!this.tripMade[i]) return;
-      this.trips++;
-      this.tripCost += trip.costMinor;
-      this.tripMinutes += trip.minutes;
-    });
+    this.trips.reckon(this.tripMade);
   }
 
   private isNeeded(food: number): boolean {
@@ -206,7 +190,7 @@ export class WeekState {
   undo(): void {
     if (this.undoTrips.length > 0) this.flip(this.undoTrips);
     for (let i = this.undoLength - 1; i >= 0; i--)
-      this.place(this.undoSitting[i] as number, this.undoDish[i] as number);
+      this.servings.place(this.undoSitting[i] as number, this.undoDish[i] as number);
     for (let i = this.journaled - 1; i >= 0; i--) this.needG[this.journalAt[i] as number] = this.journalG[i] as number;
     this.foods.undo();
     this.intake.undo();
@@ -216,37 +200,6 @@ export class WeekState {
     this.overElapsed = saved[2] as number;
     this.dislike = saved[3] as number;
     this.handsOn.set(this.savedHandsOn);
-  }
-
-  /** Puts a dish at a sitting in place of the one there. */
-  private place(sitting: number, dish: number): void {
-    const old = this.dishOf[sitting] as number;
-    if (old >= 0) this.removeServing(old, sitting);
-    this.dishOf[sitting] = dish;
-    if (dish >= 0) this.addServing(dish, sitting);
-  }
-
-  private removeServing(dish: number, sitting: number): void {
-    const from = dish * this.K;
-    const n = this.servings[dish] as number;
-    let i = from;
-    while (this.serving[i] !== sitting) i++;
-    this.serving.copyWithin(i, i + 1, from + n);
-    this.servings[dish] = n - 1;
-    this.variety.count(dish, sitting, -1);
-  }
-
-  private addServing(dish: number, sitting: number): void {
-    const from = dish * this.K;
-    const n = this.servings[dish] as number;
-    let i = from + n;
-    while (i > from && (this.serving[i - 1] as number) > sitting) {
-      this.serving[i] = this.serving[i - 1] as number;
-      i--;
-    }
-    this.serving[i] = sitting;
-    this.servings[dish] = n + 1;
-    this.variety.count(dish, sitting, 1);
   }
 
   /** What a serving brings that is no whole number; `undo` restores it. */
@@ -261,14 +214,15 @@ export class WeekState {
   private addBatches(dish: number, sign: number): void {
     const facts = this.problem.dishes[dish] as MenuDish;
     const from = dish * this.K;
-    const n = this.servings[dish] as number;
+    const { lists } = this.servings;
+    const n = this.servings.counts[dish] as number;
     const { batchPortions } = this.problem.limits;
     const { leftoverMinutes } = this.problem.worth;
     let cookedAt = -1;
     let cookedDay = -1;
     let size = 0;
     for (let i = 0; i < n; i++) {
-      const k = this.serving[from + i] as number;
+      const k = lists[from + i] as number;
       const { day, portions } = this.problem.sittings[k] as MenuSitting;
       const may = this.may[from + k] as number;
       const joins =
@@ -318,27 +272,34 @@ export class WeekState {
 
   /** Money of the plan in minor units plus penalties; `violation` is the part that is penalties. */
   total(): number {
-    const minutes = this.problem.worth.minuteMinor * (this.minutes + this.tripMinutes);
-    this.violation = this.reckonViolation(this.penalties);
-    const bent = this.elastic === undefined ? 0 : this.reckonViolation(this.elastic);
+    const minutes = this.problem.worth.minuteMinor * (this.minutes + this.trips.minutes);
+    this.violation = this.violationBy(this.penalties);
+    const bent = this.elastic === undefined ? 0 : this.violationBy(this.elastic);
     const soft = this.dislike + this.intake.shortfallMinor() + bent;
-    return this.foods.cost + this.tripCost + minutes + soft + this.violation;
+    return this.foods.cost + this.trips.costMinor + minutes + soft + this.violation;
   }
 
-  private reckonViolation(penalties: Penalties): number {
+  /** True where a limit of this kind is broken. */
+  isBroken(kind: keyof Penalties): boolean {
+    return this.violationBy(ONLY[kind]) > 0;
+  }
+
+  /** What the broken limits weigh by these penalties; 0 = none is broken that has one. */
+  violationBy(penalties: Penalties): number {
     const { limits } = this.problem;
-    let v = this.foods.violation(penalties) + this.intake.violation(penalties) + this.variety.violation(penalties);
+    const { variety } = this.servings;
+    let v = this.foods.violation(penalties) + this.intake.violation(penalties) + variety.violation(penalties);
     for (let d = 0; d < this.handsOn.length; d++) {
       const over = (this.handsOn[d] as number) - (limits.handsOnMinutes[d] as number);
       if (over > 1e-6) v += charge(penalties.minute, over);
     }
     if (this.overElapsed > 1e-6) v += charge(penalties.elapsed, this.overElapsed);
     v += penalties.batch * this.badBatch;
-    const paid = this.foods.till + this.tripCost;
+    const paid = this.foods.till + this.trips.costMinor;
     if (limits.budgetMinor !== undefined && paid > limits.budgetMinor + 1e-6) {
       v += charge(penalties.budget, paid - limits.budgetMinor);
     }
-    if (this.trips > limits.maxTrips) v += penalties.trip * (this.trips - limits.maxTrips);
+    if (this.trips.count > limits.maxTrips) v += penalties.trip * (this.trips.count - limits.maxTrips);
     return v;
   }
 }

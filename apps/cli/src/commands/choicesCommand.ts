@@ -1,0 +1,152 @@
+import { type KitchenProblem, toMenuProblem, toWeekPlan } from "halfloaf/kitchen";
+import { type Against, type Choice, type FrontierReport, frontier } from "halfloaf/menu";
+import { checkPlan } from "halfloaf/menu/check";
+import { addDays, type CivilDate } from "halfloaf/quantity";
+import type { ChoicesReport } from "../choices/ChoicesReport.ts";
+import { layChoices } from "../choices/layChoices.ts";
+import { EXIT, type ExitCode } from "../exitCodes.ts";
+import { loadTables } from "../input/loadTables.ts";
+import { type OpenKitchen, openKitchen } from "../input/openKitchen.ts";
+import { harmless, toJsonText } from "../output/harmless.ts";
+import { layFaults } from "../output/layFaults.ts";
+import type { Terminal } from "../output/Terminal.ts";
+import { EFFORTS, type Effort } from "../week/searchWeek.ts";
+import { tellGaps } from "../week/tellNoPlan.ts";
+import { tellCount } from "../words/amountWords.ts";
+import { type Fault, type Found, refuse } from "../words/Fault.ts";
+import { toFaultReport } from "../words/FaultReport.ts";
+import { toNames } from "../words/Names.ts";
+import { refuseInput } from "./refuseInput.ts";
+
+/** What `halfloaf choices` was asked. */
+export interface ChoicesWish {
+  readonly kitchen: string;
+  readonly against: Against;
+  /** Absent: the day the kitchen says. */
+  readonly from?: CivilDate;
+  readonly days: number;
+  readonly seed: number;
+  /** How long to search for each step. */
+  readonly effort: Effort;
+  readonly json: boolean;
+}
+
+interface Task {
+  readonly opened: OpenKitchen;
+  readonly stated: KitchenProblem;
+}
+
+/** Prints plans between which money and one other thing decide, from the cheapest on. */
+export async function choicesCommand(wish: ChoicesWish, terminal: Terminal): Promise<ExitCode> {
+  const task = prepare(wish, terminal.cwd);
+  if (!task.ok) return refuseInput(wish.kitchen, task.faults, wish.json, terminal);
+  const { opened, stated } = task.value;
+  const gaps = stated.problem.sittings.flatMap(({ dishes }, k) => (dishes.length === 0 ? [k] : []));
+  if (gaps.length > 0) {
+    const { kitchen, tables } = opened;
+    return tellNone(wish, tellGaps(kitchen, tables, stated, gaps, toNames(kitchen, tables)), terminal);
+  }
+  const found = await search(wish, stated, terminal);
+  if (found.choices.length === 0) return tellNone(wish, [tellNoChoice(wish)], terminal);
+  const report = toReport(wish, task.value, found);
+  if (wish.json) terminal.print(toJsonText(report));
+  else for (const line of layChoices(terminal.page, report)) terminal.print(line);
+  return EXIT.done;
+}
+
+function prepare({ kitchen: name, from: asked, days }: ChoicesWish, cwd: string): Found<Task> {
+  const opened = openKitchen(name, cwd, loadTables());
+  if (!opened.ok) return opened;
+  const { kitchen, tables } = opened.value;
+  const from = asked ?? kitchen.startsOn;
+  if (from > addDays("9999-12-31", -days))
+    return refuse({
+      code: "from-late",
+      path: [],
+      value: from,
+      sentence: `The days from ${from} on run past the end of the year 9999.`,
+      remedy: "Name an earlier day with --from.",
+    });
+  const stated = toMenuProblem(kitchen, tables, from, days);
+  if (stated.sittings.length === 0)
+    return refuse({
+      code: "no-sittings",
+      path: ["sittings"],
+      sentence: `The kitchen has no sitting in the days from ${from} on.`,
+      remedy: 'Plan more days with --days, or give "sittings" more weekdays.',
+    });
+  return { ok: true, value: { opened: opened.value, stated } };
+}
+
+/** Step by step; a person who asks to stop gets the choices so far. */
+async function search(wish: ChoicesWish, stated: KitchenProblem, terminal: Terminal): Promise<FrontierReport> {
+  let stopped = false;
+  const takeOff = terminal.onStop(() => {
+    stopped = true;
+  });
+  let last: FrontierReport = { done: 0, steps: 0, choices: [] };
+  const options = { judge: checkPlan, seed: wish.seed, moves: EFFORTS[wish.effort] };
+  for (const report of frontier(stated.problem, wish.against, options)) {
+    last = report;
+    const { done, steps, choices } = report;
+    terminal.showProgress(`Step ${done} of ${steps}: ${tellCount(choices.length, "choice")} (Ctrl-C takes these)`);
+    await terminal.pause();
+    if (stopped) break;
+  }
+  terminal.showProgress("");
+  takeOff();
+  return last;
+}
+
+function toReport(
+  wish: ChoicesWish,
+  { opened, stated }: Task,
+  { done, steps, choices }: FrontierReport,
+): ChoicesReport {
+  const { kitchen } = opened;
+  return {
+    format: "halfloaf-choices",
+    version: 1,
+    kitchen: kitchen.name,
+    currency: kitchen.currency,
+    from: stated.from,
+    days: stated.problem.days,
+    against: wish.against,
+    done,
+    steps,
+    choices: choices.map((choice) => toChoice(wish, { opened, stated }, choice)),
+  };
+}
+
+function toChoice(
+  { seed, effort }: ChoicesWish,
+  { opened: { kitchen, tables }, stated }: Task,
+  { plan, moneyMinor, minutes, distinct, shortfallMinor }: Choice,
+): ChoicesReport["choices"][number] {
+  const { totalMinor } = checkPlan(stated.problem, plan).money;
+  const week = toWeekPlan(kitchen, tables, stated, plan, { seed, moves: EFFORTS[effort], moneyMinor: totalMinor });
+  return {
+    moneyMinor: Math.round(moneyMinor),
+    paidMinor: week.accounts.tillMinor + week.accounts.faresMinor,
+    minutes,
+    distinct,
+    shortfallMinor: Math.round(shortfallMinor),
+    week,
+  };
+}
+
+function tellNoChoice({ kitchen }: ChoicesWish): Fault {
+  return {
+    code: "no-choice",
+    path: [],
+    sentence: `No plan was found for ${harmless(kitchen)} that keeps every limit, so there is nothing to choose between.`,
+    remedy: 'Search longer with --effort; "halfloaf week" says which limits are in the way.',
+  };
+}
+
+function tellNone(wish: ChoicesWish, faults: readonly Fault[], { page, print, talk }: Terminal): ExitCode {
+  if (wish.json) print(toJsonText(toFaultReport(wish.kitchen, faults, "no-plan")));
+  else for (const line of layFaults(faults, page)) print(line);
+  talk("There is no plan to choose.");
+  return EXIT.noPlan;
+}

@@ -1,0 +1,159 @@
+import { type ChangedKitchenWeek, changeWeek, type WeekChange, type WeekPlan, writeWeek } from "halfloaf/kitchen";
+import { priceKeeping, type ReplanOutcome, replan } from "halfloaf/menu";
+import { checkPlan } from "halfloaf/menu/check";
+import type { CivilDate } from "halfloaf/quantity";
+import { EXIT, type ExitCode } from "../exitCodes.ts";
+import { loadTables } from "../input/loadTables.ts";
+import { layMend } from "../mend/layMend.ts";
+import { openWeekFile, type WeekFile } from "../mend/openWeekFile.ts";
+import type { AskedChange } from "../mend/parseMendOptions.ts";
+import { toMendReport } from "../mend/toMendReport.ts";
+import { tellChangeIssue, toWeekChanges } from "../mend/toWeekChanges.ts";
+import { harmless, toJsonText } from "../output/harmless.ts";
+import { layFaults } from "../output/layFaults.ts";
+import { wrap } from "../output/layout.ts";
+import type { Terminal } from "../output/Terminal.ts";
+import { layWeek } from "../week/layWeek.ts";
+import { findPlace, saveWeek } from "../week/saveWeek.ts";
+import { EFFORTS, type Effort } from "../week/searchWeek.ts";
+import { tellGaps } from "../week/tellNoPlan.ts";
+import type { Found } from "../words/Fault.ts";
+import { toFaultReport } from "../words/FaultReport.ts";
+import { type Names, toNames } from "../words/Names.ts";
+import { tellPlanFault } from "../words/planFaultWords.ts";
+import { refuseInput } from "./refuseInput.ts";
+
+/** What `halfloaf mend` was asked. */
+export interface MendWish {
+  readonly file: string;
+  /** Absent: the demo kitchen of the name in the week. */
+  readonly kitchen?: string;
+  readonly changes: readonly AskedChange[];
+  /** First day that is not over; absent: the week has not begun. */
+  readonly today?: CivilDate;
+  readonly seed: number;
+  /** How long to look for a cheaper plan made afresh. */
+  readonly effort: Effort;
+  /** Absent: a file named after the week's, or none where data was asked for. */
+  readonly out?: string;
+  readonly all: boolean;
+  readonly json: boolean;
+}
+
+interface Task {
+  readonly file: WeekFile;
+  readonly changes: readonly WeekChange[];
+  readonly changed: ChangedKitchenWeek;
+  readonly names: Names;
+  readonly out: { readonly name: string; readonly path: string } | undefined;
+}
+
+/** Plans a kept week again after changes, keeps the new week as a file and prints what changed. */
+export async function mendCommand(wish: MendWish, terminal: Terminal): Promise<ExitCode> {
+  const task = prepare(wish, terminal.cwd);
+  if (!task.ok) return refuseInput(wish.file, task.faults, wish.json, terminal);
+  const { changed } = task.value;
+  const outcome = replan(changed.week, { judge: checkPlan, seed: wish.seed, farMoves: EFFORTS[wish.effort] });
+  if (outcome.kind === "none") return tellNone(wish, task.value, outcome, terminal);
+  terminal.talk(
+    outcome.kept
+      ? "The old plan still stands and is kept."
+      : `Planned again in ${outcome.moves} moves; looking for a cheaper plan made afresh.`,
+  );
+  await terminal.pause();
+  return finish(wish, task.value, outcome, terminal);
+}
+
+/** Everything that can be refused before any search: the file, the kitchen, the changes, the place of the new file. */
+function prepare(wish: MendWish, cwd: string): Found<Task> {
+  const read = openWeekFile(wish.file, wish.kitchen, cwd, loadTables());
+  if (!read.ok) return read;
+  const { week, opened } = read.value;
+  const { kitchen, tables } = opened;
+  const changes = toWeekChanges(wish.changes, { kitchen, tables, week });
+  if (!changes.ok) return changes;
+  const file = wish.out ?? (wish.json ? undefined : nameMended(wish.file));
+  const place = file === undefined ? undefined : findPlace(file, cwd);
+  if (place !== undefined && !place.ok) return place;
+  const changed = changeWeek(kitchen, tables, week, changes.value, wish.today);
+  if (!changed.ok) return { ok: false, faults: changed.issues.map((issue) => tellChangeIssue(issue, wish.changes)) };
+  const out = file === undefined || place === undefined ? undefined : { name: file, path: place.value };
+  const names = toNames(kitchen, tables);
+  return { ok: true, value: { file: read.value, changes: changes.value, changed: changed.value, names, out } };
+}
+
+/** The usual name of a mended week: that of the week with an ending, which is not put there twice. */
+function nameMended(file: string): string {
+  return `${file.replace(/\.json$/i, "").replace(/-mended$/, "")}-mended.json`;
+}
+
+function finish(
+  wish: MendWish,
+  { file, changes, changed, names, out }: Task,
+  outcome: Extract<ReplanOutcome, { kind: "planned" }>,
+  terminal: Terminal,
+): ExitCode {
+  const { kitchen, tables } = file.opened;
+  const { faults } = checkPlan(changed.week.problem, outcome.plan);
+  if (faults.length > 0)
+    throw new Error(`a plan was made that breaks its limits: ${JSON.stringify(faults.slice(0, 5))}`);
+  const search = { judge: checkPlan, seed: wish.seed, moves: EFFORTS[wish.effort] };
+  const keeping = priceKeeping(changed.week, outcome.plan, search);
+  const { moves, moneyMinor } = outcome;
+  const week = toSoundWeek(writeWeek(kitchen, tables, changed, outcome.plan, { seed: wish.seed, moves, moneyMinor }));
+  const today = wish.today ?? week.from;
+  const report = toMendReport({ old: file.week, changed, changes, today, outcome, keeping, week });
+  if (out !== undefined) {
+    const saved = saveWeek(week, out.path, out.name);
+    if (!saved.ok) return refuseInput(wish.file, saved.faults, wish.json, terminal);
+    terminal.talk(`Kept as ${harmless(out.name)}.`);
+  }
+  if (wish.json) terminal.print(toJsonText(report));
+  else {
+    const ahead = tables.dishes.filter(({ method }) => method.some((step) => step.ahead)).map(({ id }) => id);
+    const weekPage = {
+      ...terminal.page,
+      plan: week,
+      names,
+      goneOff: changed.stated.goneOff,
+      begunAhead: new Set(ahead),
+    };
+    const lines = [...layMend({ ...terminal.page, report, names }), ...(wish.all ? ["", ...layWeek(weekPage)] : [])];
+    for (const line of lines) terminal.print(line);
+  }
+  return EXIT.done;
+}
+
+/** The week as it is. Accounts that do not add up are a defect of the program. */
+function toSoundWeek(week: WeekPlan): WeekPlan {
+  const { openingMinor, tillMinor, platesMinor, wasteMinor, carryOverMinor } = week.accounts;
+  if (openingMinor + tillMinor !== platesMinor + wasteMinor + carryOverMinor)
+    throw new Error(`the accounts do not add up: ${JSON.stringify(week.accounts)}`);
+  return week;
+}
+
+function tellNone(
+  wish: MendWish,
+  { file, changed, names }: Task,
+  { gaps, leastBroken }: Extract<ReplanOutcome, { kind: "none" }>,
+  { page, print, talk }: Terminal,
+): ExitCode {
+  const { kitchen, tables } = file.opened;
+  const faults =
+    gaps.length > 0
+      ? tellGaps(kitchen, tables, changed.stated, gaps, names)
+      : leastBroken === undefined
+        ? []
+        : checkPlan(changed.week.problem, leastBroken).faults.map((fault) =>
+            tellPlanFault(fault, { stated: changed.stated, plan: leastBroken, currency: kitchen.currency, names }),
+          );
+  if (wish.json) print(toJsonText(toFaultReport(wish.file, faults, "no-plan")));
+  else {
+    const sentence =
+      "No plan was found that keeps every limit after these changes; a longer --effort may find one, or loosen a limit. The one that comes nearest breaks these:";
+    for (const line of wrap(sentence, page.width)) print(page.paint.strong(line));
+    for (const line of ["", ...layFaults(faults, page)]) print(line);
+  }
+  talk("The week is as it was; no file was written.");
+  return EXIT.noPlan;
+}

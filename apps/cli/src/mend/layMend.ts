@@ -1,0 +1,133 @@
+import { harmless } from "../output/harmless.ts";
+import { layTable, spread, wrap, wrapBehind } from "../output/layout.ts";
+import type { Page } from "../output/Page.ts";
+import { pad } from "../output/textWidth.ts";
+import { tellCount, tellMinutes, tellMoney } from "../words/amountWords.ts";
+import { tellDay, tellDayShort } from "../words/calendarWords.ts";
+import { tellReason } from "../words/mendWords.ts";
+import type { Names } from "../words/Names.ts";
+import type { MendReport } from "./MendReport.ts";
+
+/** A mended week to be laid out as a page. */
+export interface MendPage extends Page {
+  readonly report: MendReport;
+  readonly names: Names;
+}
+
+type Part = (page: MendPage) => string[];
+
+/** What changes and why, what it costs, the price of keeping, what is bought otherwise, the days that changed. */
+export function layMend(page: MendPage): string[] {
+  const parts: Part[] = [layChanges, layCosts, layKeeping, layBuying, layDays, layGuests];
+  const laid = parts.map((part) => part(page)).filter((lines) => lines.length > 0);
+  return laid.flatMap((lines, at) => (at === 0 ? lines : ["", ...lines]));
+}
+
+function head({ paint }: Page, text: string): string {
+  return paint.heading(text.toUpperCase());
+}
+
+function layChanges(page: MendPage): string[] {
+  const { report, names, width, paint } = page;
+  const title = head(page, "What changes");
+  if (report.sittings.length === 0) {
+    const kept = report.kept ? "Nothing: the plan stands as it was." : "No dish changes.";
+    return [title, "", ...wrap(kept, width)];
+  }
+  const lines = report.sittings.flatMap((sitting) => {
+    const { date, kind, eaters, before, after } = sitting;
+    const where = `${tellDayShort(date)} ${kind} (${eaters.map(names.eater).join(", ")})`;
+    const what = [
+      ...(after === undefined ? [] : [names.dish(after)]),
+      ...(before === undefined ? [] : [`${after === undefined ? "no" : "not"} ${names.dish(before)}`]),
+    ].join(", ");
+    return [
+      ...wrapBehind("  ", `${where}: ${what}`, width),
+      ...wrapBehind("    ", tellReason(sitting, report.currency), width).map(paint.quiet),
+    ];
+  });
+  return [title, "", ...lines];
+}
+
+function layCosts(page: MendPage): string[] {
+  const { before, after, currency } = page.report;
+  const money = (minor: number): string => tellMoney(minor, currency);
+  const signed = (minor: number): string => (minor > 0 ? `+${money(minor)}` : money(minor));
+  const rows = [
+    ["Tills and fares", money(before.paidMinor), money(after.paidMinor), signed(after.paidMinor - before.paidMinor)],
+    ["Thrown away", money(before.wasteMinor), money(after.wasteMinor), signed(after.wasteMinor - before.wasteMinor)],
+    [
+      "Carried over",
+      money(before.carryOverMinor),
+      money(after.carryOverMinor),
+      signed(after.carryOverMinor - before.carryOverMinor),
+    ],
+    [
+      "Hands-on",
+      tellMinutes(before.handsOnMinutes),
+      tellMinutes(after.handsOnMinutes),
+      tellExtraMinutes(after.handsOnMinutes - before.handsOnMinutes),
+    ],
+  ];
+  const columns = [
+    { title: "", wraps: true },
+    { title: "before", right: true },
+    { title: "now", right: true },
+    { title: "change", right: true },
+  ];
+  return [head(page, `What it costs (${harmless(currency)})`), "", ...layTable(columns, rows, page.width, 2)];
+}
+
+function tellExtraMinutes(minutes: number): string {
+  const whole = Math.round(minutes);
+  return `${whole > 0 ? "+" : ""}${whole} min`;
+}
+
+function layKeeping(page: MendPage): string[] {
+  const { priceMinor, moves } = page.report.keeping;
+  const { currency } = page.report;
+  const sentence =
+    priceMinor > 0
+      ? `Keeping to the old plan costs ${tellMoney(priceMinor, currency)} ${currency}: so much less a plan made afresh would cost, with minutes, dislikes and shortfalls weighed in.`
+      : `Keeping to the old plan costs nothing: in ${moves} moves no plan made afresh was found that is cheaper.`;
+  return [head(page, "Price of keeping"), "", ...wrap(sentence, page.width)];
+}
+
+function layBuying(page: MendPage): string[] {
+  const { report, names, width } = page;
+  if (report.buying.length === 0) return [];
+  const trips = [...new Set(report.buying.map(({ date, shop }) => `${date} ${shop}`))];
+  const lines = trips.flatMap((trip) => {
+    const own = report.buying.filter(({ date, shop }) => `${date} ${shop}` === trip);
+    const [first] = own;
+    if (first === undefined) return [];
+    const rows = own.flatMap(({ label, before, after }) =>
+      spread(harmless(label), `${before} -> ${tellCount(after, "pack")}`, width, "    "),
+    );
+    return [`  ${names.shop(first.shop)}, ${tellDayShort(first.date)}`, ...rows];
+  });
+  return [head(page, "To buy, other than before"), "", ...lines];
+}
+
+/** The days on which something changed, whole, so that they can be read by themselves. */
+function layDays(page: MendPage): string[] {
+  const { report, names, width, paint } = page;
+  const dates = [...new Set(report.sittings.map(({ date }) => date))];
+  const days = dates.flatMap((date) => {
+    const sittings = report.week.sittings.filter((sitting) => sitting.date === date);
+    const lines = sittings.flatMap(({ kind, dish, eaters, leftover }) => {
+      const who = eaters.map(names.eater).join(", ");
+      const text = `${names.dish(dish)} (${who === "" ? "nobody" : who})${leftover ? ", left over" : ""}`;
+      return wrapBehind(pad(`  ${kind}`, 11), text, width);
+    });
+    return ["", paint.strong(tellDay(date)), ...(lines.length > 0 ? lines : ["  nobody eats here"])];
+  });
+  return days.length === 0 ? [] : [head(page, "The days that change"), ...days];
+}
+
+function layGuests(page: MendPage): string[] {
+  const hasGuests = page.report.sittings.some(({ why }) => why.kind === "guests");
+  const text =
+    "Ask guests about allergies and what they don't eat: the kitchen knows nothing of them, and the dishes are chosen for its own eaters.";
+  return hasGuests ? wrap(text, page.width) : [];
+}

@@ -1,0 +1,26 @@
+import type { CivilDate } from "../../quantity/index.ts";
+import type { SittingKind } from "../datedSittings.ts";
+
+/** Some sittings of a day: those of a kind, or of these the one that an eater sits at. */
+export interface SittingName {
+  readonly date: CivilDate;
+  readonly kind: SittingKind;
+  readonly eater?: string;
+}
+
+/** One thing that came out otherwise than a week's plan took it to be, by ids and dates. */
+export type WeekChange =
+  /** The dish is not wanted any more these days. */
+  | { readonly kind: "refuse"; readonly dish: string }
+  /** This dish is wanted at the sitting. */
+  | { readonly kind: "want"; readonly at: SittingName; readonly dish: string }
+  /** The pack was seen at another price, in minor units, which holds from today on. */
+  | { readonly kind: "price"; readonly pack: string; readonly priceMinor: number }
+  /** The pack is not to be had from today on. */
+  | { readonly kind: "gone"; readonly pack: string }
+  /** Nobody eats here, or with an eater named only this one does not. */
+  | { readonly kind: "skip"; readonly at: SittingName }
+  /** So many standard portions more are eaten, by people whose needs the kitchen does not know. */
+  | { readonly kind: "guest"; readonly at: SittingName; readonly portions: number }
+  /** A lot at hand, by its id in the week, can't be eaten any more: all that is left, or so many grams. */
+  | { readonly kind: "off"; readonly lot: string; readonly massG?: number };

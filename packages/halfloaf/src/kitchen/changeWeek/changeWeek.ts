@@ -1,0 +1,107 @@
+import { type ChangedWeek, changeProblem, type UnfitReason } from "../../menu/index.ts";
+import { addDays, type CivilDate, daysBetween, type Issue, type Parsed } from "../../quantity/index.ts";
+import type { DatedSitting } from "../datedSittings.ts";
+import type { Kitchen } from "../kitchen.ts";
+import type { Tables } from "../tables.ts";
+import type { KitchenProblem } from "../toMenuProblem.ts";
+import type { WeekPlan } from "../weekPlan.ts";
+import { repricePacks } from "./repricePacks.ts";
+import { type RestoredWeek, restoreWeek, weekIssue } from "./restoreWeek.ts";
+import { reseat, weighSittings } from "./Seats.ts";
+import { findSittings, toMenuChanges } from "./toMenuChanges.ts";
+import type { WeekChange } from "./WeekChange.ts";
+
+/** A kept week after changes: to be planned again, and then to be written down with `stated`. */
+export interface ChangedKitchenWeek {
+  /** The week as it was kept. */
+  readonly before: RestoredWeek;
+  /** The meaning of every index after the changes. */
+  readonly stated: KitchenProblem;
+  /** For `replan` and `priceKeeping`. */
+  readonly week: ChangedWeek;
+}
+
+/**
+ * A kept week with its changes, as a problem of the kitchen's and the old plan in it. `today` is the first day that is not
+ * over; absent = the week has not begun. Everything that is wrong comes back at once: what of the file no longer fits the
+ * kitchen with its path in the file, what can't be changed with the path `changes`, position.
+ */
+export function changeWeek(
+  kitchen: Kitchen,
+  tables: Tables,
+  week: WeekPlan,
+  changes: readonly WeekChange[],
+  today: CivilDate = week.from,
+): Parsed<ChangedKitchenWeek> {
+  const last = addDays(week.from, week.days - 1);
+  if (today < week.from || today > last)
+    return { ok: false, issues: [weekIssue("day-outside", ["today"], `a day from ${week.from} to ${last}`, today)] };
+  const restored = restoreWeek(kitchen, tables, week);
+  if (!restored.ok) return restored;
+  const before = restored.value;
+  const asked = toMenuChanges(kitchen, tables, before, changes);
+  if (!asked.ok) return asked;
+  const day = daysBetween(week.from, today);
+  const list = asked.value.flatMap(({ menu }) => menu);
+  const energyWeight = weighSittings(kitchen, before.stated.sittings);
+  const outcome = changeProblem(before.stated.problem, before.plan, list, { today: day, energyWeight });
+  if (!outcome.ok) {
+    const owner = asked.value.flatMap(({ menu, at }) => menu.map(() => at));
+    return { ok: false, issues: outcome.unfit.map(({ at, reason }) => toIssue(owner[at] as number, reason)) };
+  }
+  const { value } = outcome;
+  const losses = [...before.losses, ...value.losses];
+  const stated = restate(kitchen, before, value, changes, today);
+  return { ok: true, value: { before, stated, week: { ...value, losses } } };
+}
+
+function toIssue(at: number, reason: UnfitReason): Issue {
+  return weekIssue(`change-${reason}`, ["changes", at], EXPECTED[reason], reason);
+}
+
+const EXPECTED: Readonly<Record<UnfitReason, string>> = {
+  unknown: "a change of something that is there",
+  "dish-unfit": "a dish that fits the sitting and is not refused",
+  "cooked-already": "a sitting whose plates are not cooked yet",
+  "not-bought-yet": "a lot that is at hand",
+  "at-odds": "one wish for a sitting, and none where nobody eats",
+};
+
+/** The kitchen's side of a changed problem: who sits where, and what packs now cost. */
+function restate(
+  kitchen: Kitchen,
+  { stated }: RestoredWeek,
+  { problem, sittingBefore, packBefore }: ChangedWeek,
+  changes: readonly WeekChange[],
+  today: CivilDate,
+): KitchenProblem {
+  const seated = seatEaters(kitchen, stated, changes);
+  const sittings = sittingBefore.map((k) => seated[k] as DatedSitting);
+  const packs = repricePacks(kitchen, problem, stated.packs, packBefore, today);
+  return reseat(kitchen, { ...stated, problem, packs }, sittings);
+}
+
+function seatEaters(kitchen: Kitchen, stated: KitchenProblem, changes: readonly WeekChange[]): DatedSitting[] {
+  const eatersAt = stated.sittings.map(({ eaters }): readonly string[] => eaters);
+  for (const change of changes) {
+    if (change.kind !== "skip" && change.kind !== "guest") continue;
+    for (const k of findSittings(stated, change.at)) {
+      const eaters = eatersAt[k] as readonly string[];
+      const { eater } = change.at;
+      eatersAt[k] =
+        change.kind === "guest"
+          ? addGuests(kitchen, eaters, change.portions)
+          : eaters.filter((id) => eater !== undefined && id !== eater);
+    }
+  }
+  return stated.sittings.map((sitting, k) => ({ ...sitting, eaters: eatersAt[k] as readonly string[] }));
+}
+
+/** A guest for each portion, under names that no eater of the kitchen has. */
+function addGuests(kitchen: Kitchen, eaters: readonly string[], portions: number): string[] {
+  const taken = new Set([...kitchen.eaters.map(({ id }) => id), ...eaters]);
+  const guests: string[] = [];
+  for (let number = 1; guests.length < portions; number++)
+    if (!taken.has(`guest-${number}`)) guests.push(`guest-${number}`);
+  return [...eaters, ...guests];
+}

@@ -1,0 +1,52 @@
+import type { MenuPlan } from "../plan.ts";
+import type { MenuProblem } from "../problem.ts";
+
+/** What names a lot of a plan: stock of the start, or the `copy`-th pack (from 0) of a purchase. */
+export type LotName = { readonly stock: number } | { readonly purchase: number; readonly copy: number };
+
+/** Some who do not come to the sittings of a `skip`; the others eat there as before. */
+export interface Absent {
+  /** Standard portions that they take of a dish, all together. */
+  readonly portions: number;
+  /** Their profile, of which so many eaters stay away; absent = nothing is reckoned for them. */
+  readonly profile?: { readonly index: number; readonly eaters: number };
+}
+
+/** One thing that is no longer as the plan took it to be; indices point into the problem and the plan before any change. */
+export type MenuChange =
+  /** The dish is not wanted any more, at any sitting to come. */
+  | { readonly kind: "refuse"; readonly dish: number }
+  /** This dish and no other is wanted at the sitting. */
+  | { readonly kind: "wish"; readonly sitting: number; readonly dish: number }
+  /** A pack costs this from today on. */
+  | { readonly kind: "price"; readonly pack: number; readonly priceMinor: number }
+  /** A pack is not to be had from a day on; absent = from today on. */
+  | { readonly kind: "gone"; readonly pack: number; readonly fromDay?: number }
+  /** Nobody eats at the sittings, or some do not; what they would have got there they get elsewhere. */
+  | { readonly kind: "skip"; readonly sittings: readonly number[]; readonly absent?: Absent }
+  /** So many standard portions more are eaten at the sitting; those who eat them are none of the profiles. */
+  | { readonly kind: "guest"; readonly sitting: number; readonly portions: number }
+  /** A lot at hand can no longer be eaten: all that is left of it, or so many grams. */
+  | { readonly kind: "off"; readonly lot: LotName; readonly massG?: number };
+
+/** Grams of a lot that are gone although the problem knows nothing of it. */
+export interface Loss {
+  readonly lot: LotName;
+  /** Absent = all that is left. */
+  readonly massG?: number;
+}
+
+/** A week after changes, with the old plan in its indices; the plan need not keep the limits any more. */
+export interface ChangedWeek {
+  readonly problem: MenuProblem;
+  readonly plan: MenuPlan;
+  /** Days before this one are over: what was cooked and bought on them stands. */
+  readonly today: number;
+  readonly losses: readonly Loss[];
+  /** True where something is possible or cheaper that was not before, so that a plan that still stands may be bettered. */
+  readonly opens: boolean;
+  /** The sitting before the changes of each sitting. */
+  readonly sittingBefore: readonly number[];
+  /** The pack before the changes of each pack. */
+  readonly packBefore: readonly number[];
+}

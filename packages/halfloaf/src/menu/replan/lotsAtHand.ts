@@ -1,0 +1,69 @@
+import type { MenuPlan, Use } from "../plan.ts";
+import type { MenuFood, MenuLot, MenuPack, MenuProblem } from "../problem.ts";
+import { cookingDay } from "./cookedBefore.ts";
+import type { Loss, LotName } from "./MenuChange.ts";
+
+/** What is left of a lot on a day, as stock of that day, and which lot of the plan it is. */
+export interface LotAtHand {
+  readonly name: LotName;
+  readonly lot: MenuLot;
+}
+
+/** Less than this is no stock (g). */
+const DUST_G = 1e-4;
+
+/** A key by which lots can be compared. */
+export function keyOfLot(name: LotName): string {
+  return "stock" in name ? `stock ${name.stock}` : `bought ${name.purchase} ${name.copy}`;
+}
+
+/**
+ * The lots at hand when a day begins, if all went as planned but for the losses: stock and what was bought on the trips
+ * before, each with its last day, opened where it was used from before.
+ */
+export function lotsAtHand(problem: MenuProblem, plan: MenuPlan, today: number, losses: readonly Loss[]): LotAtHand[] {
+  const usesOf = groupUses(problem, plan, today);
+  const lossOf = new Map(losses.map(({ lot, massG }) => [keyOfLot(lot), massG ?? Number.POSITIVE_INFINITY]));
+  const stock = problem.lots.map((lot, at): LotAtHand => ({ name: { stock: at }, lot }));
+  const bought = plan.purchases.flatMap(({ trip, pack, count }, purchase) => {
+    const day = problem.trips[trip]?.day ?? 0;
+    if (day >= today) return [];
+    const lot = toLot(problem, problem.packs[pack] as MenuPack, day);
+    return Array.from({ length: count }, (_, copy): LotAtHand => ({ name: { purchase, copy }, lot }));
+  });
+  return [...stock, ...bought].flatMap(({ name, lot }) => {
+    const uses = usesOf.get(keyOfLot(name)) ?? [];
+    const lost = lossOf.get(keyOfLot(name)) ?? 0;
+    const massG = lot.massG - uses.reduce((sum, { massG: each }) => sum + each, 0) - lost;
+    if (massG <= DUST_G || lot.lastDay < today) return [];
+    const opened = uses.length > 0 && !lot.opened ? open(problem, plan, { name, lot }, uses) : lot;
+    return [{ name, lot: { ...opened, massG } }];
+  });
+}
+
+function groupUses(problem: MenuProblem, plan: MenuPlan, today: number): Map<string, Use[]> {
+  const uses = new Map<string, Use[]>();
+  for (const use of plan.uses) {
+    const batch = plan.batches[use.batch];
+    if (batch === undefined || cookingDay(problem, batch) >= today) continue;
+    const key = keyOfLot(use.lot);
+    uses.set(key, [...(uses.get(key) ?? []), use]);
+  }
+  return uses;
+}
+
+/** A pack as stock. One that keeps as long open as shut is stock that is open. */
+function toLot(problem: MenuProblem, pack: MenuPack, day: number): MenuLot {
+  const unopenedDays = pack.unopenedDays ?? problem.foods[pack.food]?.unopenedDays ?? 0;
+  const isPieces = pack.openedDays !== undefined && pack.openedDays >= unopenedDays;
+  return { food: pack.food, massG: pack.massG, opened: isPieces, lastDay: day + unopenedDays, mustUse: false };
+}
+
+function open(problem: MenuProblem, plan: MenuPlan, { name, lot }: LotAtHand, uses: readonly Use[]): MenuLot {
+  const first = Math.min(
+    ...uses.map(({ batch }) => cookingDay(problem, plan.batches[batch] as MenuPlan["batches"][number])),
+  );
+  const pack = "stock" in name ? undefined : problem.packs[plan.purchases[name.purchase]?.pack ?? -1];
+  const openedDays = pack?.openedDays ?? (problem.foods[lot.food] as MenuFood).openedDays;
+  return { ...lot, opened: true, lastDay: Math.min(lot.lastDay, first + openedDays) };
+}

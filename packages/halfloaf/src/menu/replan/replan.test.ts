@@ -1,0 +1,192 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { checkPlan } from "../check/checkPlan.ts";
+import { arbitraryWeek } from "../check/randomWeek.testing.ts";
+import type { MenuPlan } from "../plan.ts";
+import type { MenuProblem } from "../problem.ts";
+import { MenuSearch } from "../search/MenuSearch.ts";
+import { changeProblem } from "./changeProblem.ts";
+import { cookedBefore } from "./cookedBefore.ts";
+import { lotsAtHand } from "./lotsAtHand.ts";
+import type { ChangedWeek, MenuChange } from "./MenuChange.ts";
+import { priceKeeping } from "./priceKeeping.ts";
+import { toRemainder } from "./Remainder.ts";
+import { replan } from "./replan.ts";
+import { dishesOf } from "./whyChanged.ts";
+
+const RUNS = 60;
+const MOVES = 2000;
+const asIs = (problem: MenuProblem, plan: MenuPlan): ChangedWeek => {
+  const outcome = changeProblem(problem, plan, []);
+  if (!outcome.ok) throw new Error("no change could not be made");
+  return outcome.value;
+};
+
+function searchPlan(problem: MenuProblem, seed: number): MenuPlan | undefined {
+  const search = new MenuSearch(problem, seed, { expectedMoves: MOVES });
+  if (search.gaps.length > 0) return undefined;
+  search.advance();
+  return search.best();
+}
+
+/** A change drawn for a plan; some can't be made, which is one of the outcomes. */
+function arbitraryChange({ dishes, sittings, packs, trips, profiles }: MenuProblem, plan: MenuPlan) {
+  const at = (list: readonly unknown[]) => fc.nat({ max: Math.max(0, list.length - 1) });
+  const bought = plan.purchases.filter(({ trip }) => trips[trip]?.day === 0);
+  return fc.oneof(
+    fc.record({ kind: fc.constant("refuse" as const), dish: at(dishes) }),
+    fc.nat({ max: 99 }).chain((draw) =>
+      at(sittings).map((sitting) => {
+        const own = sittings[sitting]?.dishes ?? [0];
+        return { kind: "wish" as const, sitting, dish: own[draw % own.length] as number };
+      }),
+    ),
+    fc.record({ kind: fc.constant("price" as const), pack: at(packs), priceMinor: fc.nat({ max: 400 }) }),
+    fc.record({ kind: fc.constant("gone" as const), pack: at(packs) }),
+    fc.record({ kind: fc.constant("skip" as const), sittings: at(sittings).map((sitting) => [sitting]) }),
+    fc.record({
+      kind: fc.constant("skip" as const),
+      sittings: at(sittings).map((sitting) => [sitting]),
+      absent: fc.record({
+        portions: fc.constantFrom(0.75, 1),
+        profile: fc.record({ index: at(profiles), eaters: fc.constant(1) }),
+      }),
+    }),
+    fc.record({ kind: fc.constant("guest" as const), sitting: at(sittings), portions: fc.constantFrom(1, 2) }),
+    fc.record({
+      kind: fc.constant("off" as const),
+      lot: bought.length > 0 ? fc.constantFrom({ stock: 0 }, { purchase: 0, copy: 0 }) : fc.constant({ stock: 0 }),
+      massG: fc.option(fc.integer({ min: 1, max: 200 }), { nil: undefined }),
+    }),
+  ) as fc.Arbitrary<MenuChange>;
+}
+
+interface Case {
+  readonly problem: MenuProblem;
+  readonly plan: MenuPlan;
+  readonly changes: readonly MenuChange[];
+  readonly today: number;
+  readonly changed: ChangedWeek;
+}
+
+/** Random weeks with a plan, and changes that can be made. */
+function forChanges(check: (week: Case) => void, runs = RUNS): number {
+  let cases = 0;
+  fc.assert(
+    fc.property(arbitraryWeek(), fc.nat({ max: 99 }), fc.nat({ max: 3 }), fc.gen(), (problem, seed, day, draw) => {
+      const plan = searchPlan(problem, seed);
+      if (plan === undefined) return;
+      const today = Math.min(day, problem.days - 1);
+      const changes = [draw(() => arbitraryChange(problem, plan)), draw(() => arbitraryChange(problem, plan))];
+      const changed = changeProblem(problem, plan, changes, { today });
+      if (!changed.ok) return;
+      cases++;
+      check({ problem, plan, changes, today, changed: changed.value });
+    }),
+    { numRuns: runs },
+  );
+  return cases;
+}
+
+describe("planning again", () => {
+  it("gives the same plan where nothing changed, whatever day it is", () => {
+    let plans = 0;
+    fc.assert(
+      fc.property(arbitraryWeek(), fc.nat({ max: 99 }), fc.nat({ max: 4 }), (problem, seed, today) => {
+        const plan = searchPlan(problem, seed);
+        if (plan === undefined) return;
+        plans++;
+        const outcome = replan({ ...asIs(problem, plan), today }, { judge: checkPlan });
+        expect(outcome).toMatchObject({ kind: "planned", kept: true, changes: [] });
+        if (outcome.kind === "planned") expect(outcome.plan).toEqual(plan);
+      }),
+      { numRuns: RUNS },
+    );
+    expect(plans).toBeGreaterThan(RUNS / 4);
+  });
+
+  it("joins what is over and what is left to the plan they were cut from", () => {
+    fc.assert(
+      fc.property(arbitraryWeek(), fc.nat({ max: 99 }), fc.nat({ max: 4 }), (problem, seed, today) => {
+        const plan = searchPlan(problem, seed);
+        if (plan === undefined) return;
+        const remainder = toRemainder({ problem, plan, today, losses: [] });
+        expect(checkPlan(remainder.problem, remainder.plan).faults).toEqual([]);
+        const joined = remainder.join(remainder.plan);
+        const verdict = checkPlan(problem, joined);
+        expect(verdict.faults).toEqual([]);
+        expect(verdict.money.totalMinor).toBeCloseTo(checkPlan(problem, plan).money.totalMinor, 6);
+      }),
+      { numRuns: RUNS },
+    );
+  });
+
+  it("shows only plans that the judge passes, what is over left as it was, and one reason for each change", () => {
+    let planned = 0;
+    const cases = forChanges(({ changed }) => {
+      const outcome = replan(changed, { judge: checkPlan, moves: MOVES });
+      if (outcome.kind !== "planned") return;
+      planned++;
+      const { problem, plan, today } = changed;
+      expect(checkPlan(problem, outcome.plan).faults).toEqual([]);
+      expect(outcome.moneyMinor).toBeCloseTo(checkPlan(problem, outcome.plan).money.totalMinor, 6);
+      const [before, after] = [plan, outcome.plan].map((each) => dishesOf(problem, each)) as [number[], number[]];
+      expect(outcome.changes.map(({ sitting }) => sitting)).toEqual(
+        after.flatMap((dish, k) => (before[k] === dish || before[k] === -1 ? [] : [k])),
+      );
+      for (const at of cookedBefore(problem, plan, today))
+        expect(outcome.plan.batches).toContainEqual(plan.batches[at]);
+      const isPaid = ({ trip }: MenuPlan["purchases"][number]) => (problem.trips[trip]?.day ?? 0) < today;
+      expect(outcome.plan.purchases.filter(isPaid)).toEqual(plan.purchases.filter(isPaid));
+    });
+    expect(cases).toBeGreaterThan(RUNS / 4);
+    expect(planned).toBeGreaterThan(cases / 3);
+  }, 60_000);
+
+  it("never takes more of a lot than is at hand after a loss", () => {
+    forChanges(({ changed, changes }) => {
+      if (!changes.some(({ kind }) => kind === "off")) return;
+      const outcome = replan(changed, { judge: checkPlan, moves: MOVES });
+      if (outcome.kind !== "planned") return;
+      const { problem, plan, today, losses } = changed;
+      const hand = lotsAtHand(problem, plan, today, losses);
+      for (const { lot: lost } of losses) {
+        if (!("stock" in lost)) continue;
+        const left = hand.find(({ name }) => "stock" in name && name.stock === lost.stock)?.lot.massG ?? 0;
+        const isLater = (batch: number): boolean => {
+          const first = outcome.plan.batches[batch]?.sittings[0] as number;
+          return (problem.sittings[first]?.day as number) >= today;
+        };
+        const usedG = outcome.plan.uses
+          .filter(({ lot, batch }) => "stock" in lot && lot.stock === lost.stock && isLater(batch))
+          .reduce((sum, { massG }) => sum + massG, 0);
+        expect(usedG).toBeLessThanOrEqual(left + 1e-3);
+      }
+    });
+  }, 60_000);
+
+  it("names a price of keeping that is never negative and is what the cheaper plan saves", () => {
+    forChanges(({ changed }) => {
+      const outcome = replan(changed, { judge: checkPlan, moves: MOVES });
+      if (outcome.kind !== "planned") return;
+      const { priceMinor, cheaper } = priceKeeping(changed, outcome.plan, { judge: checkPlan, moves: MOVES });
+      expect(priceMinor).toBeGreaterThanOrEqual(0);
+      if (cheaper === undefined) return expect(priceMinor).toBe(0);
+      const verdict = checkPlan(changed.problem, cheaper);
+      expect(verdict.faults).toEqual([]);
+      expect(outcome.moneyMinor - verdict.money.totalMinor).toBeCloseTo(priceMinor, 6);
+    }, 30);
+  }, 60_000);
+
+  it("keeps a plan that a change only takes something from, where the plan does not need it", () => {
+    forChanges(({ problem, plan, changes, today }) => {
+      const used = new Set(plan.batches.map(({ dish }) => dish));
+      const dish = problem.dishes.findIndex((_, at) => !used.has(at));
+      if (dish < 0 || changes.length === 0) return;
+      const changed = changeProblem(problem, plan, [{ kind: "refuse", dish }], { today });
+      if (!changed.ok) throw new Error("a dish could not be refused");
+      const outcome = replan(changed.value, { judge: checkPlan });
+      expect(outcome).toMatchObject({ kind: "planned", kept: true, plan });
+    }, 30);
+  });
+});

@@ -1,0 +1,74 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { arbitraryWeek } from "../check/randomWeek.testing.ts";
+import type { MenuProblem } from "../problem.ts";
+import { createRandomSource } from "./RandomSource.ts";
+import { WeekState } from "./WeekState.ts";
+
+/** Makes one random move: a few sittings get other dishes (or none), or a trip or two are made or left out. */
+function moveAtRandom(state: WeekState, random: () => number): void {
+  const { sittings, dishes, trips } = state.problem;
+  const pick = (n: number): number => Math.floor(random() * n);
+  if (trips.length > 0 && random() < 0.2) {
+    state.toggleTrips(...new Set([pick(trips.length), pick(trips.length)]));
+    return;
+  }
+  const chosen = new Set(Array.from({ length: 1 + pick(3) }, () => pick(sittings.length)));
+  const changes = [...chosen].map((sitting) => {
+    const dish = pick(dishes.length + 1) - 1;
+    return { sitting, dish: dish >= 0 && state.mayServe(dish, sitting) ? dish : -1 };
+  });
+  state.change(changes);
+}
+
+function freshTwin(problem: MenuProblem, state: WeekState): WeekState {
+  const twin = new WeekState(problem);
+  twin.toggleTrips(...[...state.tripMade.keys()].filter((trip) => state.tripMade[trip]));
+  twin.change(Array.from(state.dishOf, (dish, sitting) => ({ sitting, dish })));
+  return twin;
+}
+
+describe("the state of a week", () => {
+  it("costs the same however its menu came about", () => {
+    fc.assert(
+      fc.property(arbitraryWeek(), fc.nat({ max: 9999 }), (problem, seed) => {
+        const random = createRandomSource(seed);
+        const state = new WeekState(problem);
+        for (let move = 0; move < 30; move++) moveAtRandom(state, random);
+        const twin = freshTwin(problem, state);
+        expect(state.total()).toBeCloseTo(twin.total(), 5);
+        expect(state.violation).toBeCloseTo(twin.violation, 5);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it("is as it was, to the bit, when a move is taken back", () => {
+    fc.assert(
+      fc.property(arbitraryWeek(), fc.nat({ max: 9999 }), (problem, seed) => {
+        const random = createRandomSource(seed);
+        const state = new WeekState(problem);
+        for (let move = 0; move < 12; move++) {
+          moveAtRandom(state, random);
+          const before = {
+            total: state.total(),
+            violation: state.violation,
+            dishes: Array.from(state.dishOf),
+            trips: Array.from(state.tripMade),
+            needs: problem.foods.map((_, food) => Array.from(state.needsOf(food))),
+          };
+          moveAtRandom(state, random);
+          state.undo();
+          expect({
+            total: state.total(),
+            violation: state.violation,
+            dishes: Array.from(state.dishOf),
+            trips: Array.from(state.tripMade),
+            needs: problem.foods.map((_, food) => Array.from(state.needsOf(food))),
+          }).toEqual(before);
+        }
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
