@@ -1,6 +1,6 @@
 import { solveLinear } from "@halfloaf/engine";
-import { describe, expect, test } from "vitest";
 import { cheapestDiet, type DietFood } from "halfloaf/menu";
+import { describe, expect, test } from "vitest";
 import { ALLOWANCES, BY_DOLLARS_WORTH, BY_UNIT_SOLD } from "./stigler1945.ts";
 
 const DAYS_A_YEAR = 365;

@@ -94,9 +94,40 @@ function listLots(kitchen: KitchenProblem, plan: MenuPlan): Map<string, OpenLot>
   return lots;
 }
 
+/** Position in time at which a batch is cooked. */
+function batchOrder(plan: MenuPlan, batch: number): number {
+  return plan.batches[batch]?.sittings[0] ?? 0;
+}
+
 /**
- * Follows every lot of a plan from the stores or the till to plates, waste and carry-over. The cost of a lot is
- * split over its movements by mass with largest remainders, so that the parts add up to the smallest coin.
+ * Cost of each use of a lot, and what stays with the rest: at every moment the part used and the part left split the
+ * lot's cost by largest remainders. So nothing that comes later changes what a use has cost, and it is what the
+ * stores' own movements will say.
+ */
+function splitCost(
+  lot: OpenLot,
+  uses: readonly { readonly batch: number; readonly massG: number }[],
+  plan: MenuPlan,
+): { readonly costs: readonly number[]; readonly restMinor: number } {
+  const costs: number[] = [];
+  let leftG = lot.massG;
+  let restMinor = lot.costMinor;
+  const inTurn = [...uses.keys()].sort(
+    (a, b) => batchOrder(plan, uses[a]?.batch as number) - batchOrder(plan, uses[b]?.batch as number),
+  );
+  for (const at of inTurn) {
+    leftG -= uses[at]?.massG as number;
+    if (leftG < DUST_G) leftG = 0;
+    const parts = splitByLargestRemainder(lot.costMinor, [lot.massG - leftG, leftG]);
+    costs[at] = restMinor - (parts[1] as number);
+    restMinor = parts[1] as number;
+  }
+  return { costs, restMinor };
+}
+
+/**
+ * Follows every lot of a plan from the stores or the till to plates, waste and carry-over. Each lot's cost goes with
+ * its grams, and the parts add up to the smallest coin.
  */
 export function accountLots(kitchen: KitchenProblem, plan: MenuPlan): LotThrough[] {
   const { problem } = kitchen;
@@ -113,9 +144,8 @@ export function accountLots(kitchen: KitchenProblem, plan: MenuPlan): LotThrough
     const lastDay = opens ? Math.min(lot.keepsDay, openedDay + lot.openedDays) : lot.keepsDay;
     const rest = lot.massG - uses.reduce((sum, use) => sum + use.massG, 0);
     const restG = rest < DUST_G ? 0 : rest;
-    const wasted = lastDay < problem.days - 1 ? restG : 0;
-    const left = restG - wasted;
-    const parts = splitByLargestRemainder(lot.costMinor, [...uses.map((use) => use.massG), wasted, left]);
+    const isGone = lastDay < problem.days - 1;
+    const { costs, restMinor } = splitCost(lot, uses, plan);
     return {
       id: lot.id,
       food: lot.food,
@@ -124,11 +154,11 @@ export function accountLots(kitchen: KitchenProblem, plan: MenuPlan): LotThrough
       costMinor: lot.costMinor,
       ...(opens && { openedDay }),
       lastDay,
-      uses: uses.map((use, i) => ({ ...use, costMinor: parts[i] as number })),
-      wastedG: wasted,
-      wastedMinor: parts[uses.length] as number,
-      leftG: left,
-      leftMinor: parts[uses.length + 1] as number,
+      uses: uses.map((use, i) => ({ ...use, costMinor: costs[i] as number })),
+      wastedG: isGone ? restG : 0,
+      wastedMinor: isGone ? restMinor : 0,
+      leftG: isGone ? 0 : restG,
+      leftMinor: isGone ? 0 : restMinor,
     };
   });
 }

@@ -4,7 +4,7 @@ import { addDays } from "../quantity/index.ts";
 import type { Movement } from "./movement.ts";
 
 /** The first day of every story told here. */
-export const FIRST_DAY = "2026-03-02";
+const FIRST_DAY = "2026-03-02";
 
 /** The day so many days after the first. */
 export function day(offset: number): string {

@@ -14,7 +14,7 @@ export interface ServingCount {
 }
 
 /** Use of a food by a dish. */
-export interface FoodUser {
+interface FoodUser {
   readonly dish: number;
   /** Grams as purchased per standard portion. */
   readonly massG: number;
