@@ -40,7 +40,7 @@ function laySitting(page: WeekPage, sitting: Sitting): string[] {
   const plates = sitting.eaters.map((id, at) =>
     keepTogether(`${names.eater(id)} ${moneyOf(page, sitting.plateMinor[at] ?? 0)}`),
   );
-  const details = [...tellWork(page, sitting), plates.join(", ")].join("; ");
+  const details = [...tellWork(page, sitting), ...(plates.length > 0 ? [plates.join(", ")] : [])].join("; ");
   return [...title, ...wrapBehind(" ".repeat(LEAD), details, width).map(paint.quiet)];
 }
 
