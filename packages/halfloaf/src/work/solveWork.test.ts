@@ -92,6 +92,34 @@ test("stopped at any moment, what is given keeps the rules and its bound is not 
   );
 });
 
+test("until a stage, what comes before the open one is as good as all stages make it", () => {
+  const stages = ["excess", "serve", "keeping"] as const;
+  fc.assert(
+    fc.property(tinyWork, fc.constantFrom(...stages), (problem, until) => {
+      const whole = solveWork(problem, options);
+      const part = solveWork(problem, { ...options, until });
+      if (whole.kind !== "optimal") {
+        expect(part).toEqual(whole);
+        return;
+      }
+      const open = part.kind === "feasible" ? part.open : undefined;
+      const isStrict = whole.measures.excessMinutes === 0;
+      const next = { excess: isStrict ? "keeping" : "serve", serve: "keeping", keeping: "turns" }[until];
+      expect(open).toMatchObject({ stage: next, bound: 0 });
+      const { measures } = checkWork(problem, part.kind === "feasible" ? part.plan : whole.plan);
+      const order = ["excessMinutes", "serveMinutes", "keeping", "turns"] as const;
+      const settled = order.slice(0, ["excess", "serve", "keeping", "turns"].indexOf(next));
+      for (const measure of settled) expect(measures?.[measure]).toBe(whole.measures[measure]);
+    }),
+    { numRuns: 100 },
+  );
+});
+
+test("the last stage as the limit is no limit", () => {
+  const outcome = solveWork(colliding(false), { ...options, until: "turns" });
+  expect(outcome).toEqual(solveWork(colliding(false), options));
+});
+
 test("the same meal gives the same order of work", () => {
   fc.assert(
     fc.property(tinyWork, (problem) => {

@@ -1,8 +1,11 @@
 import { type BuiltModel, boundlessExcess, buildWorkModel, type WorkQuestion } from "./model/buildWorkModel.ts";
 import { findConflict, type WorkConflict } from "./model/findConflict.ts";
 import { handsBound, horizonOf } from "./model/horizonOf.ts";
+import { shiftToStart } from "./model/shiftToStart.ts";
 import type { HoldExcess, WorkMeasures, WorkPlan } from "./plan.ts";
 import type { WorkProblem } from "./problem.ts";
+import { atLeast, MOST_VALUE } from "./solver/literal.ts";
+import { minimiseFromBelow } from "./solver/minimiseFromBelow.ts";
 import { type SearchEnd, Solver } from "./solver/Solver.ts";
 
 export interface WorkOptions {
@@ -10,6 +13,11 @@ export interface WorkOptions {
   readonly shouldStop: () => boolean;
   /** Told of every better order of work as it is found. */
   readonly onPlan?: (plan: WorkPlan) => void;
+  /**
+   * The last stage that is asked about; absent = all of them. The next is then given as the open one, with 0 as its
+   * bound. Where the holds can be kept, "excess" and "serve" are proven together.
+   */
+  readonly until?: WorkStage;
   /** Told of every stage once its value is proven. */
   readonly onStage?: (stage: WorkStage) => void;
 }
@@ -43,11 +51,13 @@ export type WorkOutcome =
  * The best order of work, stage by stage; deterministic up to the moment it is stopped.
  *
  * The problem is taken as it is: indices in range, whole minutes, and weights that keep the cost of keeping below
- * 16,000; anything else is a defect of the caller and throws.
+ * 16,000, as the least minutes beyond holds are; anything else is a defect of the caller and throws.
  */
 export function solveWork(problem: WorkProblem, options: WorkOptions): WorkOutcome {
   return new WorkSearch(problem, options).run();
 }
+
+const STAGES: readonly WorkStage[] = ["excess", "serve", "keeping", "turns"];
 
 /** Values by variable, and the model they belong to. */
 interface Found {
@@ -59,6 +69,8 @@ interface Found {
 const FIRST_STRETCH = 1.25;
 const FIRST_ROOM_MINUTES = 5;
 const MOST_KEEPING = 16_000;
+/** Conflicts of one question about the serving of relaxed holds before it is looked at from above. */
+const SERVE_PATIENCE = 800;
 
 class WorkSearch {
   private readonly problem: WorkProblem;
@@ -89,12 +101,14 @@ class WorkSearch {
       if (relaxed === "stopped") return this.report("excess");
       if (relaxed === "infeasible") return this.explainConflict();
       this.options.onStage?.("excess");
-      if (this.earliestServe(handsBound(this.problem), this.serveNow()) === "stopped") return this.report("serve");
+      const least = handsBound(this.problem);
+      if (this.endsBefore("serve") || this.earliestServe(least, this.serveNow()) === "stopped")
+        return this.report("serve");
     }
     this.options.onStage?.("serve");
-    if (this.leastKeeping() === "stopped") return this.report("keeping");
+    if (this.endsBefore("keeping") || this.leastKeeping() === "stopped") return this.report("keeping");
     this.options.onStage?.("keeping");
-    if (this.leastTurns() === "stopped") return this.report("turns");
+    if (this.endsBefore("turns") || this.leastTurns() === "stopped") return this.report("turns");
     this.options.onStage?.("turns");
     const { plan, excesses } = this.current();
     const { excess: excessMinutes, keeping, turns } = this;
@@ -104,6 +118,14 @@ class WorkSearch {
       excesses,
       measures: { excessMinutes, serveMinutes: plan.serveMinutes, keeping, turns },
     };
+  }
+
+  /** True where nobody asks about a stage; then nothing is known of its bound. */
+  private endsBefore(stage: WorkStage): boolean {
+    const { until } = this.options;
+    const isAsked = until === undefined || STAGES.indexOf(stage) <= STAGES.indexOf(until);
+    if (!isAsked) this.bound = 0;
+    return !isAsked;
   }
 
   /** Earliest serve with every hold kept: first within a short horizon, then within one known to be long enough. */
@@ -120,60 +142,44 @@ class WorkSearch {
     return any === "solved" ? this.earliestServe(short + 1, this.serveNow()) : any;
   }
 
-  /**
-   * Least total excess. What is certainly too little grows step by step until an order of work is found; then the
-   * range between is halved. Every refusal is a proof, and a small total is refused soon.
-   */
+  /** Least total excess: any order of work bounds it from above, the search from below. */
   private leastExcess(): SearchEnd {
-    this.bound = 0;
     const any = this.anyWithin(boundlessExcess(this.problem, this.horizon));
     if (any !== "solved") return any;
-    let low = 1;
-    for (let step = 1; low < this.excessNow(); ) {
-      const high = this.excessNow();
-      const most = Math.min(low + step - 1, (low + high - 1) >> 1);
-      this.bound = low;
-      const end = this.anyWithin(most);
-      if (end === "stopped") return "stopped";
-      if (end === "infeasible") low = most + 1;
-      step = end === "infeasible" ? 2 * step : step;
-    }
-    this.excess = low;
+    const built = this.buildRelaxed(Math.min(this.excessNow(), MOST_VALUE));
+    this.bound = 1;
+    const end = this.minimiseFromBelow(built, built.excess as number, this.excessNow(), Number.POSITIVE_INFINITY);
+    if (end !== "solved") return end;
+    this.excess = this.excessNow();
+    if (this.excess > MOST_VALUE) throw new RangeError(`Minutes beyond holds above ${MOST_VALUE}: out of range`);
     this.hint = this.found?.values;
-    return "solved";
+    return end;
   }
 
-  /** Any order of work with so much excess; held at the horizon where it can be, as shifting it is no real choice. */
+  /** Any order of work with so much excess. */
   private anyWithin(mostExcess: number): SearchEnd {
-    const { horizon, canShift } = this;
-    const built = this.build({ horizon, serveFrom: canShift ? horizon : 0, serveUntil: horizon, mostExcess });
-    const solver = this.solverOf(built, canShift);
+    const built = this.buildRelaxed(mostExcess);
+    const solver = this.solverOf(built, this.canShift);
     const end = solver.search();
     if (end === "solved") {
-      this.note(this.shiftToStart(solver.solution, built), built);
+      this.note(this.canShift ? shiftToStart(solver.solution, built) : solver.solution, built);
       this.hint = solver.solution;
     }
     return end;
   }
 
-  /** The same order of work, begun as early as its first step or wash can be. */
-  private shiftToStart(values: Int32Array, built: BuiltModel): Int32Array {
-    if (!this.canShift) return values;
-    const { start, constraints, serve } = built.model;
-    const moved = [...start, serve, ...built.washesIn(values)];
-    const room = moved.map(
-      (v) => (values[v] as number) - Math.max(constraints.lows[v] as number, built.earliestWash(v)),
-    );
-    const shift = Math.min(...room);
-    const shifted = values.slice();
-    for (const v of moved) shifted[v] = (values[v] as number) - shift;
-    return shifted;
+  /** Held at the horizon where it can be, as shifting an order of work is no real choice. */
+  private buildRelaxed(mostExcess: number): BuiltModel {
+    const { horizon, canShift } = this;
+    return this.build({ horizon, serveFrom: canShift ? horizon : 0, serveUntil: horizon, mostExcess });
   }
 
   private earliestServe(from: number, until: number): SearchEnd {
     const question = { horizon: until, serveFrom: Math.min(from, until), serveUntil: until, mostExcess: this.excess };
     const built = this.build(question);
-    return this.minimise(built, built.model.serve);
+    if (this.excess === 0) return this.minimise(built, built.model.serve);
+    this.bound = from;
+    return this.minimiseFromBelow(built, built.model.serve, until, SERVE_PATIENCE);
   }
 
   private leastKeeping(): SearchEnd {
@@ -205,6 +211,20 @@ class WorkSearch {
       this.hint = values;
       this.bound = values[objective] as number;
     });
+    if (end === "stopped") this.bound = solver.trail.low(objective);
+    return end;
+  }
+
+  /** As `minimise`, where an order of work is known whose value is `known`. */
+  private minimiseFromBelow(built: BuiltModel, objective: number, known: number, patience: number): SearchEnd {
+    const isExcess = objective === built.excess;
+    const solver = this.solverOf(built, isExcess && this.canShift);
+    solver.require(atLeast(objective, this.bound));
+    const onSolution = (values: Int32Array) => {
+      this.note(isExcess && this.canShift ? shiftToStart(values, built) : values, built);
+      this.hint = values;
+    };
+    const end = minimiseFromBelow(solver, objective, { known, patience, onSolution });
     if (end === "stopped") this.bound = solver.trail.low(objective);
     return end;
   }

@@ -1,3 +1,5 @@
+import { MOST_VALUE } from "../solver/literal.ts";
+import { addRunningSum } from "./addRunningSum.ts";
 import type { RuleId, WorkModel } from "./WorkModel.ts";
 
 /** A hold that may be gone beyond, and the variable of the minutes beyond it. */
@@ -7,6 +9,12 @@ export interface SoftHold {
   readonly excess: number;
 }
 
+/** The holds that may be gone beyond and the variable of the total; none where it has no say or is beyond counting. */
+export interface SoftHolds {
+  readonly holds: readonly SoftHold[];
+  readonly total?: number;
+}
+
 /**
  * Waits between steps and from the last step of each dish to serving.
  *
@@ -14,7 +22,7 @@ export interface SoftHold {
  *
  * with x = 0 where a hold is firm or no excess is allowed; then the hold is an edge backwards.
  */
-export function addHolds(model: WorkModel, mostExcess: number, ignored: ReadonlySet<RuleId>): readonly SoftHold[] {
+export function addHolds(model: WorkModel, mostExcess: number, ignored: ReadonlySet<RuleId>): SoftHolds {
   const { problem, constraints } = model;
   const holds: SoftHold[] = [];
   const hold = (from: number, to: number, most: number, isFirm: boolean, name: { dish: number; wait?: number }) => {
@@ -44,6 +52,20 @@ export function addHolds(model: WorkModel, mostExcess: number, ignored: Readonly
     hold(last, model.serving, holdMinutes, isFirm === true, { dish });
   }
   const sum = holds.map(({ excess }) => ({ variable: excess, weight: 1 }));
-  if (sum.length > 0) constraints.addLimit(sum, mostExcess);
-  return holds;
+  if (sum.length === 0) return { holds };
+  if (mostExcess > MOST_VALUE) {
+    constraints.addLimit(sum, mostExcess);
+    return { holds };
+  }
+  const rank = (dish: number) => problem.dishes[dish]?.holdMinutes ?? Number.MAX_SAFE_INTEGER;
+  const dishes = [...new Set(holds.map(({ dish }) => dish))].sort((a, b) => rank(a) - rank(b) || a - b);
+  const ofDish = dishes.map((dish) => {
+    const own = holds.filter((each) => each.dish === dish);
+    return addRunningSum(
+      model,
+      own.map(({ excess }) => excess),
+      mostExcess,
+    );
+  });
+  return { holds, total: addRunningSum(model, ofDish, mostExcess) };
 }

@@ -27,6 +27,7 @@ export interface WorkQuestion {
 /** A model with the variables that are asked for, and the way back from values to a plan. */
 export interface BuiltModel {
   readonly model: WorkModel;
+  readonly excess?: number;
   readonly keeping?: number;
   readonly turns?: number;
   /** Variables to settle after the starts, in order. */
@@ -48,7 +49,7 @@ export function buildWorkModel(problem: WorkProblem, question: WorkQuestion): Bu
   const { constraints } = model;
   constraints.lows[model.serve] = question.serveFrom;
   constraints.highs[model.serve] = question.serveUntil;
-  const holds = addHolds(model, question.mostExcess, ignored);
+  const { holds, total } = addHolds(model, question.mostExcess, ignored);
   model.closePaths();
   const board = problem.board && !ignored.has("board") ? addBoard(model, problem.board) : undefined;
   const kit = addKit(model, ignored);
@@ -62,6 +63,7 @@ export function buildWorkModel(problem: WorkProblem, question: WorkQuestion): Bu
   const isWashed = (values: ArrayLike<number>) => (wash: KitWash) => (values[wash.start] as number) > 0;
   return {
     model,
+    ...(total === undefined ? {} : { excess: total }),
     ...(keeping === undefined ? {} : { keeping }),
     ...(turns === undefined ? {} : { turns }),
     afterwards: [...(board ? [board.count, ...board.starts] : []), ...kit.map(({ start }) => start)],

@@ -7,7 +7,7 @@ import { CumulativeResources } from "./CumulativeResources.ts";
 import { EdgeNetwork } from "./EdgeNetwork.ts";
 import { EnergyChecks } from "./EnergyChecks.ts";
 import { LinearLimits } from "./LinearLimits.ts";
-import { atLeast, atMost, FLIP, type Literal } from "./literal.ts";
+import { atLeast, atMost, FLIP, type Literal, TRUE } from "./literal.ts";
 import { luby } from "./luby.ts";
 import { Trail, WHY } from "./Trail.ts";
 
@@ -56,6 +56,10 @@ export class Solver {
   private head = 0;
   private isSound = true;
   private restarts = 0;
+  /** What is guessed before anything else. */
+  private supposed: Literal = TRUE;
+  /** The number of conflicts at which a search gives up. */
+  private lastConflict = Number.POSITIVE_INFINITY;
   conflicts = 0;
   decisions = 0;
 
@@ -125,11 +129,13 @@ export class Solver {
           this.restart();
         }
         if ((++this.decisions & 255) === 0 && this.shouldStop()) return this.stop();
+        if (this.trail.isFalse(this.supposed)) return "infeasible";
         if (!this.decide()) return "solved";
       } else {
         budget--;
         this.conflicts++;
         if (!this.learn()) break;
+        if (this.conflicts >= this.lastConflict) return this.stop();
         if ((this.conflicts & 31) === 0 && this.shouldStop()) return this.stop();
       }
     }
@@ -149,6 +155,21 @@ export class Solver {
       onSolution(values);
       if (!this.require(atMost(objective, (values[objective] as number) - 1))) return end;
     }
+  }
+
+  /**
+   * Looks for a solution in which the supposed literal holds; what is learned holds without it, too. "tired" = it took
+   * so many conflicts. The trail is back at its root afterwards.
+   */
+  searchSupposing(supposed: Literal, mostConflicts: number): SearchEnd | "tired" {
+    this.supposed = supposed;
+    this.lastConflict = this.conflicts + mostConflicts;
+    const end = this.search();
+    const isTired = end === "stopped" && this.conflicts === this.lastConflict;
+    this.supposed = TRUE;
+    this.lastConflict = Number.POSITIVE_INFINITY;
+    this.goBack(0);
+    return isTired ? "tired" : end;
   }
 
   private stop(): "stopped" {
@@ -186,7 +207,7 @@ export class Solver {
 
   /** Opens a level with a guess; false where every variable is fixed, with the solution kept. */
   private decide(): boolean {
-    const guess = this.guessByActivity() ?? this.guessByTime();
+    const guess = this.guessAsSupposed() ?? this.guessByActivity() ?? this.guessByTime();
     if (guess === undefined) {
       this.best = Int32Array.from({ length: this.trail.variables }, (_, v) => this.trail.low(v));
       return false;
@@ -194,6 +215,10 @@ export class Solver {
     this.trail.openLevel();
     this.trail.raise(guess, WHY.decision, 0);
     return true;
+  }
+
+  private guessAsSupposed(): Literal | undefined {
+    return this.trail.isTrue(this.supposed) ? undefined : this.supposed;
   }
 
   private guessByActivity(): Literal | undefined {
