@@ -8,7 +8,7 @@ import type {
   MenuSitting,
   MenuTrip,
 } from "halfloaf/menu";
-import { createRandomSource } from "halfloaf/menu";
+import { createRandomSource } from "halfloaf/quantity";
 
 /** Sizes of the seeded kitchens: dishes and foods. */
 const SIZES = { S: [60, 60], M: [150, 150], L: [400, 250] } as const;

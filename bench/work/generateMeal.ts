@@ -1,5 +1,5 @@
+import { createRandomSource } from "halfloaf/quantity";
 import type { WorkDish, WorkKit, WorkProblem, WorkStep, WorkUse, WorkWait } from "halfloaf/work";
-import { createRandomSource } from "halfloaf/work";
 
 const RING = 0;
 const POT = 1;

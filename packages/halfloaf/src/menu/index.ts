@@ -30,4 +30,3 @@ export { type Remainder, toRemainder } from "./replan/Remainder.ts";
 export { type ReplanOptions, type ReplanOutcome, replan } from "./replan/replan.ts";
 export type { ChangeReason, SittingChange } from "./replan/whyChanged.ts";
 export { MenuSearch, type SearchOptions, type SearchReport } from "./search/MenuSearch.ts";
-export { createRandomSource, type RandomSource } from "./search/RandomSource.ts";

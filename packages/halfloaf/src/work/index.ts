@@ -13,6 +13,5 @@ export type {
 } from "./problem.ts";
 export type { Schedule } from "./solver/findSchedule.ts";
 export type { Project } from "./solver/project.ts";
-export { createRandomSource, type RandomSource } from "./solver/RandomSource.ts";
 export { type ProjectOptions, type ProjectOutcome, solveProject } from "./solver/solveProject.ts";
 export { solveWork, type WorkOptions, type WorkOutcome, type WorkStage } from "./solveWork.ts";

@@ -1,7 +1,7 @@
+import { createRandomSource, type RandomSource } from "../../quantity/index.ts";
 import type { MenuProblem } from "../problem.ts";
 import { Candidates } from "./Candidates.ts";
 import type { Penalties } from "./Penalties.ts";
-import { createRandomSource, type RandomSource } from "./RandomSource.ts";
 import type { Change, WeekState } from "./WeekState.ts";
 
 /** A menu as the search holds it: the dish of each sitting and the trips made. */

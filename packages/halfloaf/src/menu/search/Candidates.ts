@@ -1,6 +1,6 @@
+import type { RandomSource } from "../../quantity/index.ts";
 import type { MenuProblem, MenuSitting } from "../problem.ts";
 import { Availability } from "./Availability.ts";
-import type { RandomSource } from "./RandomSource.ts";
 import type { WeekState } from "./WeekState.ts";
 
 /** Draws at most; the last one stands, whether or not its makings can be had. */

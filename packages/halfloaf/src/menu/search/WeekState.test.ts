@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { createRandomSource } from "../../quantity/index.ts";
 import { arbitraryWeek } from "../check/randomWeek.testing.ts";
 import type { MenuProblem } from "../problem.ts";
-import { createRandomSource } from "./RandomSource.ts";
 import { WeekState } from "./WeekState.ts";
 
 /** Makes one random move: a few sittings get other dishes (or none), or a trip or two are made or left out. */

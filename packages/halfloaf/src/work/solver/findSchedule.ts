@@ -1,5 +1,5 @@
+import { createRandomSource } from "../../quantity/index.ts";
 import { NO_PATH, type Project } from "./project.ts";
-import { createRandomSource } from "./RandomSource.ts";
 import { ScheduleGenerator } from "./ScheduleGenerator.ts";
 
 /** A schedule and its length. */
