@@ -10,7 +10,7 @@ const FROM = "2026-02-26";
 const weekly = fc.record({
   kind: fc.constantFrom(...SITTING_KINDS),
   on: fc.uniqueArray(fc.integer({ min: 1, max: 7 }), { minLength: 1 }),
-  eaters: fc.constant(["ada"]),
+  eaters: fc.constant<string[]>(["ada"]),
   minutes: fc.nat(90),
   heat: fc.boolean(),
   packed: fc.boolean(),

@@ -9,6 +9,8 @@ import type { FoodSources } from "./Sources.ts";
 export class Availability {
   private readonly problem: MenuProblem;
   private readonly costing: FoodCosting;
+  /** Foods of each dish. */
+  private readonly foodsOf: readonly Int16Array[];
   private readonly lots: readonly (readonly MenuLot[])[];
   private readonly periods: number;
   private readonly isThere: Uint8Array;
@@ -18,6 +20,7 @@ export class Availability {
   constructor(problem: MenuProblem, costing: FoodCosting) {
     this.problem = problem;
     this.costing = costing;
+    this.foodsOf = problem.dishes.map(({ makings }) => Int16Array.from(makings, ({ food }) => food));
     this.lots = problem.foods.map((_, food) => problem.lots.filter((lot) => lot.food === food));
     this.periods = problem.periodDay.length;
     this.isThere = new Uint8Array(problem.foods.length * this.periods);
@@ -25,10 +28,8 @@ export class Availability {
   }
 
   hasAll(dish: number, period: number): boolean {
-    const { makings } = this.problem.dishes[dish] as MenuProblem["dishes"][number];
-    for (let m = 0; m < makings.length; m++) {
-      if (!this.has((makings[m] as (typeof makings)[number]).food, period)) return false;
-    }
+    const foods = this.foodsOf[dish] as Int16Array;
+    for (let i = 0; i < foods.length; i++) if (!this.has(foods[i] as number, period)) return false;
     return true;
   }
 

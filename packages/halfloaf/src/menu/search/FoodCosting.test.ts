@@ -17,8 +17,8 @@ function sum(values: readonly number[]): number {
 }
 
 /** A pack that is sold on every trip to its shop, as many as wanted, no longer or shorter lived than its food. */
-function isRegular(pack: MenuPack): boolean {
-  return pack.limit > 99 && pack.fromDay === 0 && pack.toDay > 99 && pack.unopenedDays === undefined;
+function isRegular(pack: MenuPack, days: number): boolean {
+  return pack.limit > 99 && pack.fromDay === 0 && pack.toDay >= days - 1 && pack.unopenedDays === undefined;
 }
 
 /**
@@ -36,7 +36,7 @@ function buyInOneGo(tiny: TinyFood): number {
   );
   let best = Infinity;
   for (const counts of countUp(had.length, Math.ceil(neededG / 90) + 3)) {
-    const kinds = had.filter((pack, at) => !isRegular(pack) && (counts[at] as number) > 0).length;
+    const kinds = had.filter((pack, at) => !isRegular(pack, tiny.needsG.length) && (counts[at] as number) > 0).length;
     const within = had.every((pack, at) => (counts[at] as number) <= pack.limit);
     const boughtG = sum(had.map((pack, at) => pack.massG * (counts[at] as number)));
     if (kinds > 1 || !within || boughtG < neededG) continue;
@@ -120,11 +120,14 @@ describe("a food that goes off", () => {
     fc.assert(
       fc.property(arbitraryFood(false), (random) => {
         const packs = random.packs.slice(0, 2).map((pack) => ({ ...pack, massG: Math.max(250, pack.massG) }));
-        const tiny = { ...random, packs, needsG: random.needsG.slice(0, 3), trips: random.trips.slice(0, 2) };
+        const needsG = random.needsG.slice(0, 3);
+        const openedDays = Math.min(random.food.openedDays, needsG.length - 1);
+        const food = { ...random.food, openedDays };
+        const tiny = { ...random, food, packs, needsG, trips: random.trips.slice(0, 2) };
         const costing = evaluate(tiny);
         if (costing.missing > 0) return;
         met++;
-        const best = tryEverything(tiny, 4);
+        const best = tryEverything(tiny, 6);
         expect(costing.cost).toBeGreaterThan(best - 1e-6);
         if (costing.cost < best + 1e-6) cheapest++;
       }),

@@ -86,8 +86,19 @@ export class FoodCosting {
     }
     this.cost = (this.credit[food] as number) * total;
     if (first < 0) return;
-    if (sources.hasSpecial) this.buySpecial(sources, first, total - stock);
-    else this.buyRegular(sources, first, total - stock);
+    if (sources.hasSpecial) {
+      this.buySpecial(sources, first, total - stock);
+      return;
+    }
+    const table = coverFrom(sources, this.trips.shopMask[first] as number);
+    const row = table ? findCover(table, total - stock) : -1;
+    if (!table || row < 0) {
+      this.missing++;
+      return;
+    }
+    this.cost += table.weighedMinor[row] as number;
+    this.till = table.priceMinor[row] as number;
+    if (this.hasCarryLimit) this.loadRow(table, row, first);
   }
 
   private buySpecial(sources: FoodSources, first: number, needG: number): void {
@@ -101,18 +112,6 @@ export class FoodCosting {
     if (bought.table) this.loadRow(bought.table, bought.row, first);
     const { special } = bought;
     if (special) this.load(special.trip, special.source.table.massG[special.row] as number);
-  }
-
-  private buyRegular(sources: FoodSources, first: number, needG: number): void {
-    const table = coverFrom(sources, this.trips.shopMask[first] as number);
-    const row = table ? findCover(table, needG) : -1;
-    if (!table || row < 0) {
-      this.missing++;
-      return;
-    }
-    this.cost += table.weighedMinor[row] as number;
-    this.till = table.priceMinor[row] as number;
-    if (this.hasCarryLimit) this.loadRow(table, row, first);
   }
 
   private load(trip: number, massG: number): void {

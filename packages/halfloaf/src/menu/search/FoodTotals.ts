@@ -72,6 +72,17 @@ export class FoodTotals {
     this.touched[this.count++] = food;
   }
 
+  /** Touches all foods of which anything is needed: what they cost may hang on the trips. */
+  touchNeeded(): void {
+    for (let food = 0; food < this.stamps.length; food++) if (this.isNeeded(food)) this.touch(food);
+  }
+
+  private isNeeded(food: number): boolean {
+    const end = (food + 1) * this.periods;
+    for (let at = food * this.periods; at < end; at++) if ((this.needG[at] as number) > 0) return true;
+    return false;
+  }
+
   reckonTouched(): void {
     const { figures, saved } = this;
     for (let i = 0; i < this.count; i++) {

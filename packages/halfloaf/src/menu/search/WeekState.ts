@@ -155,7 +155,7 @@ export class WeekState {
     this.beginMove();
     this.undoTrips = trips;
     this.flip(trips);
-    for (let food = 0; food < this.problem.foods.length; food++) if (this.isNeeded(food)) this.foods.touch(food);
+    this.foods.touchNeeded();
     this.foods.reckonTouched();
   }
 
@@ -163,12 +163,6 @@ export class WeekState {
     for (const trip of trips) this.tripMade[trip] = this.tripMade[trip] ? 0 : 1;
     this.costing.setTrips(this.tripMade);
     this.trips.reckon(this.tripMade);
-  }
-
-  private isNeeded(food: number): boolean {
-    const end = (food + 1) * this.T;
-    for (let at = food * this.T; at < end; at++) if ((this.needG[at] as number) > 0) return true;
-    return false;
   }
 
   private beginMove(): void {

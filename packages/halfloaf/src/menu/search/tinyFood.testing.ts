@@ -150,8 +150,8 @@ interface Box {
 }
 
 /**
- * The least that the needs can cost: all numbers of packs on all trips (up to `most` of each), the boxes emptied in
- * every order. Infinity where the needs cannot be met.
+ * The least that the needs can cost: up to `most` packs in all, from whatever trips, the boxes emptied in every order.
+ * Infinity where the needs cannot be met so.
  */
 export function tryEverything(tiny: TinyFood, most: number): number {
   const bills = tiny.trips.flatMap(([shop, day]) =>
@@ -164,7 +164,7 @@ export function tryEverything(tiny: TinyFood, most: number): number {
     const within = tiny.packs.every(
       (one) => counts.reduce((sum, count, at) => (bills[at]?.one === one ? sum + count : sum), 0) <= one.limit,
     );
-    if (!within) continue;
+    if (!within || counts.reduce((sum, count) => sum + count, 0) > most) continue;
     const paid = counts.reduce((sum, count, at) => sum + payPacks(bills[at]?.one as MenuPack, count), 0);
     const boxes = [
       ...tiny.lots.map((lot): Box => ({ ...toBox(tiny, lot.massG, 0, lot.lastDay), opened: lot.opened })),
@@ -192,6 +192,10 @@ function openingWorth(tiny: TinyFood): number {
   return tiny.lots.reduce((sum, lot) => sum + lot.massG * creditOf(tiny, lot.opened), 0);
 }
 
+function isAlike(a: Box, b: Box): boolean {
+  return (["left", "fromDay", "lastDay", "opened", "openedDays"] as const).every((key) => a[key] === b[key]);
+}
+
 /** The most that is left is worth, less the price of waste, over all ways to feed the needs from a day on. */
 function bestEnd(tiny: TinyFood, boxes: readonly Box[], day: number, need: number): number {
   if (need <= 1e-9) {
@@ -201,6 +205,8 @@ function bestEnd(tiny: TinyFood, boxes: readonly Box[], day: number, need: numbe
   let best = -Infinity;
   boxes.forEach((box, at) => {
     if (box.left <= 1e-9 || box.fromDay > day || box.lastDay < day) return;
+    // Of boxes that are alike one stands for all.
+    if (boxes.slice(0, at).some((other) => isAlike(other, box))) return;
     const taken = Math.min(box.left, need);
     const lastDay = box.opened ? box.lastDay : Math.min(box.lastDay, day + box.openedDays);
     const others = boxes.map((other, i) =>
