@@ -2,6 +2,7 @@ import { defineConfig } from "vitest/config";
 
 export default defineConfig({
   test: {
+    setupFiles: ["./vitest.setup.ts"],
     include: [
       "packages/**/*.test.ts",
       "apps/**/*.test.ts",
