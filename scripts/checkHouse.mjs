@@ -22,7 +22,16 @@ const CHECKERS = [
 ];
 
 const LIBRARY = "packages/halfloaf/src/";
-const LIBRARY_PACKAGES = ["valibot"];
+
+/** Sources that run anywhere, each with the packages they may know. */
+const PURE = [
+  { name: "the library", folder: LIBRARY, packages: ["valibot"] },
+  {
+    name: "the reader",
+    folder: "packages/reading/src/",
+    packages: ["halfloaf", "valibot", "parse5", "minisearch", "csv-parse", "@streamparser/json"],
+  },
+];
 const SOLVERS = ["highs"];
 const SOLVER_HOME = "packages/engine/";
 
@@ -63,7 +72,7 @@ export function checkHouse(root) {
     for (const { line, specifier } of source.imports) {
       for (const rule of judgeImport(path, specifier, files, root)) breaches.push(`${path}:${line} ${rule}`);
     }
-    if (isLibrary(path)) for (const { line, name } of source.globals) breaches.push(`${path}:${line} uses ${name}`);
+    if (pureRoom(path)) for (const { line, name } of source.globals) breaches.push(`${path}:${line} uses ${name}`);
   }
   return [...breaches, ...findCycles(files)];
 }
@@ -128,9 +137,9 @@ function collectGlobals(report) {
   };
 }
 
-/** True for the library's own code; its tests may use what tests need. */
-function isLibrary(path) {
-  return path.startsWith(LIBRARY) && !isTest(path);
+/** The room without a platform that a source stands in; its tests may use what tests need. */
+function pureRoom(path) {
+  return isTest(path) ? undefined : PURE.find(({ folder }) => path.startsWith(folder));
 }
 
 function isTest(path) {
@@ -145,9 +154,9 @@ function* judgeImport(path, specifier, files, root) {
       yield `imports "${specifier}", which is no file (write the ending .ts out)`;
     } else if (findWorkspace(root, path) !== findWorkspace(root, file)) {
       yield `imports "${specifier}" out of its workspace (name the package instead)`;
-    } else if (isLibrary(path)) {
+    } else if (pureRoom(path)) {
       if (isTest(file)) yield `imports the test "${specifier}"`;
-      yield* judgeFolder(path.slice(LIBRARY.length), file.slice(LIBRARY.length));
+      if (path.startsWith(LIBRARY)) yield* judgeFolder(path.slice(LIBRARY.length), file.slice(LIBRARY.length));
     }
     return;
   }
@@ -155,7 +164,8 @@ function* judgeImport(path, specifier, files, root) {
     .split("/")
     .slice(0, specifier.startsWith("@") ? 2 : 1)
     .join("/");
-  if (isLibrary(path) && !LIBRARY_PACKAGES.includes(name)) yield `imports "${specifier}": the library has no such part`;
+  const room = pureRoom(path);
+  if (room && !room.packages.includes(name)) yield `imports "${specifier}": ${room.name} has no such part`;
   if (SOLVERS.includes(name) && !path.startsWith(SOLVER_HOME))
     yield `imports "${specifier}", which only the engine knows`;
 }
