@@ -1,0 +1,314 @@
+import type { FoodTable } from "halfloaf/food";
+import {
+  compareStamps,
+  compareWritten,
+  deviceOf,
+  type Edit,
+  type EditBody,
+  type EditedKitchen,
+  EditLog,
+  type EventBody,
+  editsBetween,
+  type KitchenAsEdited,
+  numberOf,
+  Pen,
+  parseEdit,
+  parseEvent,
+  type RecordEvent,
+  RecordLedger,
+  type Stamp,
+  settleTwins,
+  toCanonicalText,
+} from "halfloaf/kitchen/record";
+import type { Issue, Parsed } from "halfloaf/quantity";
+import * as Y from "yjs";
+import { type Act, findUndoable, type LedgerRow, listActs, type Undoable } from "./acts.ts";
+import type { ChunkStore, DamagedChunk, Kept, StoreFault } from "./chunks/ChunkStore.ts";
+import { reverseAct } from "./reverseAct.ts";
+
+/** A row that this program does not understand, and why; it stays in the document as it is. */
+export interface StrangeRow {
+  readonly row: unknown;
+  readonly issues: readonly Issue[];
+}
+
+/** What an act came to: its rows, and whether they are on disk. What is not is there all the same and is tried again. */
+export interface Written {
+  readonly rows: readonly LedgerRow[];
+  readonly kept: Kept;
+}
+
+export interface OpeningOptions {
+  readonly foods: FoodTable;
+  /** What this device is called, in words of an id. */
+  readonly device: string;
+  /** Milliseconds since 1970 by the device's clock. */
+  readonly now?: () => number;
+  /** A number from 0 to below 1, for the id of this opening. */
+  readonly chance?: () => number;
+}
+
+/** So many changes are kept one by one before the whole document is. */
+const CHANGES_TO_COMPACT = 200;
+
+/** A change that is in the document and not yet on disk. */
+interface Waiting {
+  readonly bytes: Uint8Array;
+  readonly told: ((kept: Kept) => void)[];
+}
+
+/**
+ * A kitchen as a shared document: rows that are only ever added, on disk before they are told as kept. Several openings of
+ * one store, and documents of other devices, bring in each other's rows; what follows is the same for all.
+ */
+export class KeptKitchen {
+  readonly document: Y.Doc;
+  readonly events: RecordLedger;
+  readonly edits = new EditLog();
+  readonly #store: ChunkStore;
+  readonly #device: string;
+  readonly #writer: string;
+  readonly #now: () => number;
+  readonly #rows: Y.Array<unknown>;
+  readonly #strange = new Map<string, StrangeRow>();
+  readonly #damaged: DamagedChunk[] = [];
+  readonly #hearers = new Set<() => void>();
+  readonly #waiting: Waiting[] = [];
+  #isWriting = false;
+  #upTo = 0;
+  #sinceSnapshot = 0;
+  #number = 0;
+  #latest: Stamp | undefined;
+  #unwatch: () => void = () => {};
+
+  private constructor(store: ChunkStore, { foods, device, now, chance }: OpeningOptions) {
+    this.#store = store;
+    this.#device = device;
+    this.#now = now ?? (() => Date.now());
+    this.#writer = `${device}-${Math.floor((chance ?? Math.random)() * 36 ** 8).toString(36)}`;
+    this.events = new RecordLedger(foods);
+    this.document = new Y.Doc();
+    this.#rows = this.document.getArray("rows");
+    this.#rows.observe(({ changes }) => this.#takeIn(changes.delta.flatMap(({ insert }) => insert ?? []) as unknown[]));
+    this.document.on("update", (bytes: Uint8Array, origin: unknown) => {
+      if (origin !== this.#store) this.#enqueue(bytes);
+    });
+  }
+
+  /** Opens the kitchen that a store holds; a fresh store holds none, and `edit` makes it. */
+  static async open(store: ChunkStore, options: OpeningOptions): Promise<KeptKitchen | StoreFault> {
+    const kept = new KeptKitchen(store, options);
+    const fault = await kept.catchUp();
+    if (fault !== undefined) return fault;
+    kept.#unwatch = store.watch(() => void kept.catchUp());
+    return kept;
+  }
+
+  /** Reads what other openings of the store have added. */
+  async catchUp(): Promise<StoreFault | undefined> {
+    const read = await this.#store.read(this.#upTo);
+    if ("ok" in read) return read;
+    const { chunks, damaged, upTo } = read;
+    this.#damaged.push(...damaged);
+    this.#upTo = Math.max(this.#upTo, upTo);
+    this.#sinceSnapshot += chunks.filter(({ kind }) => kind === "change").length;
+    if (chunks.length > 0)
+      this.document.transact(() => {
+        for (const { bytes } of chunks) Y.applyUpdate(this.document, bytes, this.#store);
+      }, this.#store);
+    return undefined;
+  }
+
+  /** The kitchen as edited, or all that is wrong with it; a fresh store has nothing of it. */
+  kitchen(): Parsed<KitchenAsEdited> {
+    return this.edits.kitchen();
+  }
+
+  /** Rows of a newer program, and rows that are none: they stay where they are and count for nothing here. */
+  strange(): readonly StrangeRow[] {
+    return [...this.#strange.values()];
+  }
+
+  /** Pieces of the store whose bytes are not those that were written. */
+  damaged(): readonly DamagedChunk[] {
+    return this.#damaged;
+  }
+
+  /** True while rows are missing that others follow on, as after damage, until another device brings them. */
+  isIncomplete(): boolean {
+    return this.document.store.pendingStructs !== null;
+  }
+
+  /** Rows that are here and can't take their place, since what they follow on is missing. */
+  pendingRows(): unknown[] {
+    const pending = this.document.store.pendingStructs;
+    if (pending === null) return [];
+    return Y.decodeUpdateV2(pending.update).structs.flatMap((struct) =>
+      struct instanceof Y.Item && struct.content instanceof Y.ContentAny ? struct.content.arr : [],
+    );
+  }
+
+  /** How many changes are not on disk yet. */
+  get waiting(): number {
+    return this.#waiting.length;
+  }
+
+  /** Writes what happened as one act, in the order given. `by` is the id of the eater who did it. */
+  async add(bodies: readonly EventBody[], by?: string): Promise<Written> {
+    return this.write((pen) => bodies.map((body) => pen.write(body)), by);
+  }
+
+  /** Writes one act: `act` is given the pen to write its rows with and gives them back. */
+  async write(act: (pen: Pen) => readonly LedgerRow[], by?: string): Promise<Written> {
+    const writer = { device: this.#writer, nowMs: this.#now(), ...(by === undefined ? {} : { by }) };
+    const pen = new Pen(writer, this.#number, this.#latest);
+    const rows = act(pen);
+    return { rows, kept: await this.#push(rows) };
+  }
+
+  /** Sets the kitchen to another state as one act: only what differs is written. */
+  async edit(change: (kitchen: EditedKitchen | undefined) => EditedKitchen, by?: string): Promise<Written> {
+    const now = this.kitchen();
+    const before = now.ok ? now.value.kitchen : undefined;
+    return this.#set(editsBetween(before, change(before)), by);
+  }
+
+  /** What `undo` and `redo` would take back: acts of this device alone. */
+  undoable(): Undoable {
+    return findUndoable(this.history(), (writer) => this.#isOurs(writer));
+  }
+
+  /** Takes back the last act of this device; undefined where there is none. What others have set since stays. */
+  async undo(by?: string): Promise<Written | undefined> {
+    const { undo } = this.undoable();
+    return undo && this.#set(reverseAct(undo, this.edits), by);
+  }
+
+  /** Does again what was undone last; undefined where nothing was, or something was done since. */
+  async redo(by?: string): Promise<Written | undefined> {
+    const { redo } = this.undoable();
+    return redo && this.#set(reverseAct(redo, this.edits), by);
+  }
+
+  /** All acts in the order in which they were written. */
+  history(): Act[] {
+    return listActs(this.rows());
+  }
+
+  /** All rows that this program understands, in the order in which they were written. */
+  rows(): LedgerRow[] {
+    return [...this.events.events, ...this.edits.all()].sort(compareWritten);
+  }
+
+  /** Brings in rows of another record, such as a backup; those that are here already change nothing. */
+  async merge(rows: readonly unknown[]): Promise<{ readonly added: number; readonly kept: Kept }> {
+    const fresh = rows.filter((row) => !this.#isHere(row));
+    return { added: fresh.length, kept: await this.#push(fresh) };
+  }
+
+  /** All rows as they stand in the document, those of newer programs too: what a backup holds. */
+  rawRows(): unknown[] {
+    return this.#rows.toArray();
+  }
+
+  /** Calls back after every change; gives what ends it. */
+  subscribe(hearer: () => void): () => void {
+    this.#hearers.add(hearer);
+    return () => this.#hearers.delete(hearer);
+  }
+
+  /** Tries again to bring to disk what could not be kept, and tells how far that went. */
+  async retry(): Promise<Kept> {
+    return new Promise((resolve) => {
+      const last = this.#waiting.at(-1);
+      if (last === undefined) resolve({ ok: true, seq: this.#upTo });
+      else {
+        last.told.push(resolve);
+        void this.#drain();
+      }
+    });
+  }
+
+  /** Keeps the whole document as one piece, so that the next opening is quick. */
+  async compact(): Promise<Kept> {
+    const fault = await this.catchUp();
+    if (fault !== undefined) return fault;
+    const kept = await this.#store.compact(Y.encodeStateAsUpdate(this.document), this.#upTo);
+    if (kept.ok) this.#sinceSnapshot = 0;
+    return kept;
+  }
+
+  /** Brings everything to disk and closes the store; the fault where something could not be kept. */
+  async close(): Promise<Kept> {
+    this.#unwatch();
+    const kept = await this.retry();
+    if (kept.ok && this.#sinceSnapshot >= CHANGES_TO_COMPACT) await this.compact();
+    await this.#store.close();
+    this.document.destroy();
+    return kept;
+  }
+
+  #set(bodies: readonly (EventBody | EditBody)[], by: string | undefined): Promise<Written> {
+    return this.write((pen) => bodies.map((body) => pen.write(body)), by);
+  }
+
+  #isOurs(writer: string): boolean {
+    return writer.slice(0, writer.lastIndexOf("-")) === this.#device;
+  }
+
+  async #push(rows: readonly unknown[]): Promise<Kept> {
+    if (rows.length === 0) return { ok: true, seq: this.#upTo };
+    this.#rows.push([...rows]);
+    return this.retry();
+  }
+
+  #takeIn(rows: readonly unknown[]): void {
+    const events: RecordEvent[] = [];
+    const edits: Edit[] = [];
+    for (const row of rows) {
+      const isEdit = typeof row === "object" && row !== null && "kind" in row && row.kind === "edited";
+      const read = isEdit ? parseEdit(row) : parseEvent(row);
+      if (!read.ok) this.#strange.set(toCanonicalText(row), { row, issues: read.issues });
+      else if (read.value.kind === "edited") edits.push(read.value);
+      else events.push(read.value);
+    }
+    this.events.add(events);
+    this.edits.add(edits);
+    for (const row of [...events, ...edits]) {
+      if (this.#latest === undefined || compareStamps(this.#latest, row) < 0) this.#latest = row;
+      if (deviceOf(row.id) === this.#writer) this.#number = Math.max(this.#number, numberOf(row.id));
+    }
+    for (const hearer of this.#hearers) hearer();
+  }
+
+  #isHere(row: unknown): boolean {
+    if (this.#strange.has(toCanonicalText(row))) return true;
+    if (typeof row !== "object" || row === null || !("id" in row)) return false;
+    const known = this.events.find(String(row.id)) ?? this.edits.find(String(row.id));
+    // A twin that differs is brought in, so that every device settles it alike.
+    return known !== undefined && settleTwins(known, row) === "same";
+  }
+
+  #enqueue(bytes: Uint8Array): void {
+    this.#waiting.push({ bytes, told: [] });
+    void this.#drain();
+  }
+
+  /** Brings waiting changes to disk one after the other; at the first that can't be kept all are told so. */
+  async #drain(): Promise<void> {
+    if (this.#isWriting) return;
+    this.#isWriting = true;
+    for (let next = this.#waiting[0]; next !== undefined; next = this.#waiting[0]) {
+      const kept = await this.#store.append(next.bytes);
+      if (!kept.ok) {
+        for (const { told } of this.#waiting) for (const tell of told.splice(0)) tell(kept);
+        break;
+      }
+      this.#sinceSnapshot++;
+      if (kept.seq === this.#upTo + 1) this.#upTo = kept.seq;
+      this.#waiting.shift();
+      for (const tell of next.told) tell(kept);
+    }
+    this.#isWriting = false;
+  }
+}
