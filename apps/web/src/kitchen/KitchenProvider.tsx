@@ -1,0 +1,115 @@
+import { createContext, type ReactNode, use, useEffect, useMemo, useState, useSyncExternalStore } from "react";
+import { type Device, readDevice, writeDevice } from "./device.ts";
+import type { KitchenSession, KitchenView, OpeningFault } from "./KitchenSession.ts";
+
+/** How far the opening of a kitchen has come. */
+export type Opening =
+  | { readonly kind: "opening" }
+  | { readonly kind: "none" }
+  | { readonly kind: "open"; readonly session: KitchenSession; readonly view: KitchenView }
+  | { readonly kind: "refused"; readonly fault: OpeningFault };
+
+interface Kitchens {
+  readonly opening: Opening;
+  /** Makes a kitchen from a backup or a kitchen's file and opens it; false where that holds none. */
+  readonly make: (content: unknown) => Promise<boolean>;
+}
+
+const KitchensContext = createContext<Kitchens | undefined>(undefined);
+
+/** Opens the kitchen of this device for all that is within. */
+export function KitchenProvider({ children }: { readonly children: ReactNode }): ReactNode {
+  const [device, setDevice] = useState(readDevice);
+  const [found, setFound] = useState<KitchenSession | OpeningFault>();
+  const id = device.open;
+  useEffect(() => {
+    if (id === undefined) return undefined;
+    let isWanted = true;
+    let session: KitchenSession | undefined;
+    void openSession(id, device, true).then((opened) => {
+      if (!("ok" in opened)) session = opened;
+      if (isWanted) setFound(opened);
+      else void session?.close();
+    });
+    return () => {
+      isWanted = false;
+      setFound(undefined);
+      void session?.close();
+    };
+  }, [id, device]);
+  const opening = useOpeningOf(id, found);
+  const kitchens = useMemo(() => {
+    const make = async (content: unknown): Promise<boolean> => {
+      const made = await makeKitchen(device, content);
+      if (made === undefined) return false;
+      writeDevice(made);
+      setDevice(made);
+      return true;
+    };
+    return { opening, make };
+  }, [opening, device]);
+  return <KitchensContext value={kitchens}>{children}</KitchensContext>;
+}
+
+function useOpeningOf(id: string | undefined, found: KitchenSession | OpeningFault | undefined): Opening {
+  const session = found === undefined || "ok" in found ? undefined : found;
+  const view = useSyncExternalStore(session?.subscribe ?? subscribeToNothing, () => session?.view);
+  return useMemo((): Opening => {
+    if (id === undefined) return { kind: "none" };
+    if (found === undefined) return { kind: "opening" };
+    if ("ok" in found) return { kind: "refused", fault: found };
+    return view === undefined ? { kind: "none" } : { kind: "open", session: found, view };
+  }, [id, found, view]);
+}
+
+function subscribeToNothing(): () => void {
+  return () => {};
+}
+
+async function openSession(
+  id: string,
+  { name, by }: Device,
+  expected: boolean,
+): Promise<KitchenSession | OpeningFault> {
+  const [{ KitchenSession }, { loadStarter }] = await Promise.all([
+    import("./KitchenSession.ts"),
+    import("./loadStarter.ts"),
+  ]);
+  const { tables } = await loadStarter();
+  return KitchenSession.open(id, { starter: tables, device: name, by, expected });
+}
+
+/** The device with a new kitchen made from what was given; undefined where that holds no kitchen. */
+async function makeKitchen(device: Device, content: unknown): Promise<Device | undefined> {
+  const id = `kitchen-${Date.now().toString(36)}`;
+  const session = await openSession(id, device, false);
+  if ("ok" in session) return undefined;
+  const isIn = await session.bringIn(content);
+  const title = session.view?.kitchen.name;
+  await session.close();
+  if (!isIn || title === undefined) return undefined;
+  return { ...device, open: id, kitchens: [...device.kitchens, { id, title }] };
+}
+
+function useKitchens(): Kitchens {
+  const kitchens = use(KitchensContext);
+  if (kitchens === undefined) throw new Error("there is no kitchen outside of a KitchenProvider");
+  return kitchens;
+}
+
+/** How far the opening has come. */
+export function useOpening(): Opening {
+  return useKitchens().opening;
+}
+
+/** What makes a kitchen of a backup or a file. */
+export function useMakeKitchen(): Kitchens["make"] {
+  return useKitchens().make;
+}
+
+/** The open kitchen; only for what is shown while one is open. */
+export function useKitchen(): { readonly session: KitchenSession; readonly view: KitchenView } {
+  const opening = useOpening();
+  if (opening.kind !== "open") throw new Error("no kitchen is open");
+  return opening;
+}

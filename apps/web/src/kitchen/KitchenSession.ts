@@ -1,0 +1,139 @@
+import { KeptKitchen, type LedgerRow, parseBackup, type StoreFault, type Written } from "@halfloaf/keep";
+import { openIndexedDbStore } from "@halfloaf/keep/browser";
+import { type Kitchen, type Tables, withOwnDishes } from "halfloaf/kitchen";
+import {
+  type AcceptedMenu,
+  type EditedKitchen,
+  menuOn,
+  type Pen,
+  type RecordState,
+  toKitchen,
+} from "halfloaf/kitchen/record";
+import type { CivilDate } from "halfloaf/quantity";
+import { today } from "./today.ts";
+
+/** The kitchen as a screen sees it: one picture for each state of it. */
+export interface KitchenView {
+  readonly day: CivilDate;
+  readonly edited: EditedKitchen;
+  /** The kitchen with its stores and prices as they are on the day. */
+  readonly kitchen: Kitchen;
+  readonly state: RecordState;
+  readonly tables: Tables;
+  /** The accepted week that has the day in it. */
+  readonly menu: AcceptedMenu | undefined;
+  /** Changes that are not on disk yet. */
+  readonly waiting: number;
+}
+
+/** Why a kitchen could not be opened. */
+export type OpeningFault =
+  | StoreFault
+  | { readonly ok: false; readonly reason: "newer" | "damaged" | "missing" | "unopenable"; readonly detail: string };
+
+/** An open kitchen: what screens look at and write to. */
+export class KitchenSession {
+  readonly kept: KeptKitchen;
+  readonly #starter: Tables;
+  readonly #hearers = new Set<() => void>();
+  #view: KitchenView | undefined;
+  #by: string | undefined;
+  #refused: StoreFault | undefined;
+
+  private constructor(kept: KeptKitchen, starter: Tables, by: string | undefined) {
+    this.kept = kept;
+    this.#starter = starter;
+    this.#by = by;
+    kept.subscribe(() => this.#changed());
+  }
+
+  /** Opens the kitchen of that database; with `expected`, one that is not there any more is told. */
+  static async open(
+    id: string,
+    { starter, device, by, expected }: { starter: Tables; device: string; by?: string | undefined; expected: boolean },
+  ): Promise<KitchenSession | OpeningFault> {
+    const openChannel = (name: string) => new BroadcastChannel(name);
+    const opened = await openIndexedDbStore(id, { indexedDB, openChannel }, expected);
+    if (!opened.ok) return opened;
+    const kept = await KeptKitchen.open(opened.store, { foods: starter.foods, device });
+    return "ok" in kept ? kept : new KitchenSession(kept, starter, by);
+  }
+
+  /** The kitchen as it is; undefined while there is none in the record. */
+  get view(): KitchenView | undefined {
+    const day = today();
+    if (this.#view?.day !== day) this.#view = this.#look(day);
+    return this.#view;
+  }
+
+  /** Why the last change could not be kept; undefined while all are. */
+  get refused(): StoreFault | undefined {
+    return this.#refused;
+  }
+
+  subscribe = (hearer: () => void): (() => void) => {
+    this.#hearers.add(hearer);
+    return () => this.#hearers.delete(hearer);
+  };
+
+  /** Writes one act. What can't be kept is told by `refused` and kept in memory until it can. */
+  async write(act: (pen: Pen) => readonly LedgerRow[]): Promise<Written> {
+    return this.#hear(await this.kept.write(act, this.#by));
+  }
+
+  async edit(change: (kitchen: EditedKitchen) => EditedKitchen): Promise<Written> {
+    return this.#hear(await this.kept.edit((kitchen) => change(kitchen as EditedKitchen), this.#by));
+  }
+
+  async undo(): Promise<void> {
+    const written = await this.kept.undo(this.#by);
+    if (written !== undefined) this.#hear(written);
+  }
+
+  async redo(): Promise<void> {
+    const written = await this.kept.redo(this.#by);
+    if (written !== undefined) this.#hear(written);
+  }
+
+  /** Brings in a backup or a kitchen's file; false where it can't be read. */
+  async bringIn(content: unknown): Promise<boolean> {
+    const rows = parseBackup(content);
+    if (!rows.ok) return false;
+    const { kept } = await this.kept.merge(rows.value);
+    this.#hear({ rows: [], kept });
+    return true;
+  }
+
+  /** Tries again to bring to disk what could not be kept. */
+  async retry(): Promise<void> {
+    this.#hear({ rows: [], kept: await this.kept.retry() });
+  }
+
+  close(): Promise<unknown> {
+    return this.kept.close();
+  }
+
+  #hear(written: Written): Written {
+    const refused = written.kept.ok ? undefined : written.kept;
+    if (refused !== this.#refused) {
+      this.#refused = refused;
+      this.#changed();
+    }
+    return written;
+  }
+
+  #changed(): void {
+    this.#view = undefined;
+    for (const hearer of this.#hearers) hearer();
+  }
+
+  #look(day: CivilDate): KitchenView | undefined {
+    const read = this.kept.kitchen();
+    if (!read.ok) return undefined;
+    const edited = read.value.kitchen;
+    const { state } = this.kept.events;
+    const kitchen = toKitchen(edited, state, this.#starter.foods, day);
+    const tables = withOwnDishes(this.#starter, kitchen);
+    return { day, edited, kitchen, state, tables, menu: menuOn(state, day), waiting: this.kept.waiting };
+  }
+}

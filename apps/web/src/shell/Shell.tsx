@@ -1,0 +1,98 @@
+import { type ReactNode, Suspense } from "react";
+import { Link, Route, Switch, useLocation } from "wouter";
+import { useOpening } from "../kitchen/KitchenProvider.tsx";
+import { NotKept } from "../kitchen/NotKept.tsx";
+import { OpeningScreen } from "../kitchen/OpeningScreen.tsx";
+import { useWords } from "../words/WordsContext.tsx";
+import { SCREENS, type Screen } from "./screens.ts";
+import "./shell.css";
+
+/** The frame around every screen: the ways to the screens, and the page. */
+export function Shell(): ReactNode {
+  const { words } = useWords();
+  const opening = useOpening();
+  return (
+    <div className="shell">
+      <a className="skip" href="#page">
+        {words.shell.skip}
+      </a>
+      <main id="page" className="page" tabIndex={-1}>
+        <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
+          {opening.kind === "open" ? <Pages /> : <OpeningScreen opening={opening} />}
+        </Suspense>
+      </main>
+      {opening.kind === "open" && <Ways />}
+    </div>
+  );
+}
+
+function Pages(): ReactNode {
+  const { words } = useWords();
+  return (
+    <>
+      <NotKept />
+      <Switch>
+        {SCREENS.map(({ path, name, Component }) => (
+          <Route key={name} path={path}>
+            <Component />
+          </Route>
+        ))}
+        <Route path="/more">
+          <More />
+        </Route>
+        <Route>
+          <p>{words.shell.lost}</p>
+          <Link href="/">{words.shell.toToday}</Link>
+        </Route>
+      </Switch>
+    </>
+  );
+}
+
+function Ways(): ReactNode {
+  const { words } = useWords();
+  const [location] = useLocation();
+  const isBehindMore = location === "/more" || SCREENS.some(({ path, first }) => !first && path === location);
+  return (
+    <nav className="ways" aria-label={words.shell.ways}>
+      <ul>
+        {SCREENS.map((screen) => (
+          <li key={screen.name} className={screen.first ? undefined : "broad"}>
+            <Way screen={screen} isHere={location === screen.path} />
+          </li>
+        ))}
+        <li className="narrow">
+          <Link href="/more" aria-current={isBehindMore ? "page" : undefined}>
+            {words.shell.more}
+          </Link>
+        </li>
+      </ul>
+    </nav>
+  );
+}
+
+function Way({ screen, isHere }: { readonly screen: Screen; readonly isHere: boolean }): ReactNode {
+  const { words } = useWords();
+  return (
+    <Link href={screen.path} aria-current={isHere ? "page" : undefined}>
+      {words.screens[screen.name]}
+    </Link>
+  );
+}
+
+/** The screens that have no place along the foot of a narrow page. */
+function More(): ReactNode {
+  const { words } = useWords();
+  return (
+    <div className="stack">
+      <h1>{words.shell.more}</h1>
+      <ul className="lines">
+        {SCREENS.filter(({ first }) => !first).map(({ path, name }) => (
+          <li key={name}>
+            <Link href={path}>{words.screens[name]}</Link>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
