@@ -48,7 +48,35 @@ export const en = {
   menu: {
     none: "No menu for these days yet.",
     plan: "Plan the days",
+    planAnew: "Plan anew",
+    stop: "Take the best so far",
+    stating: "Laying out dishes, packs and minutes …",
+    searching: "Looking for a first plan …",
+    best: (money: string) => `Best so far: ${money} at the tills.`,
+    gap: (money: string) => `No plan can be cheaper by more than ${money}.`,
+    planned: "Here is the plan.",
+    impossible: "No plan keeps every limit.",
+    failed: (reason: string) => `Planning broke down: ${reason}`,
+    progress: "Searched so far",
+    accept: "Take this menu",
+    leave: "Leave it",
+    till: (money: string) => `${money} to pay at the tills,`,
+    plates: (money: string) => `${money} on the plates.`,
+    ribbons: "Packs and the plates they feed, day by day",
+    legend:
+      "A ribbon is a pack, as thick as what is left of it. Rings: it goes into a dish. Wedge: opened. Bar: its last day. Arrow: carried over. Cross: thrown away.",
+    shelf: (count: number) => `${count} packs from the shelf, of which little is used, stand in the table alone.`,
+    asTable: "The same as a table",
+    pack: "Pack",
+    goesInto: "Goes into",
+    rest: "Rest",
+    ends: {
+      finished: () => "used up",
+      carried: (mass: string) => `${mass} carried over`,
+      wasted: (mass: string) => `${mass} thrown away`,
+    },
   },
+  sittings: { morning: "Morning", midday: "Midday", between: "Between", evening: "Evening" },
 };
 
 /** What every language says. */

@@ -1,0 +1,4 @@
+import { expose } from "comlink";
+import { Thinker } from "./Thinker.ts";
+
+expose(new Thinker());
