@@ -2,6 +2,7 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import "./look/tokens.css";
 import "./look/base.css";
+import "./look/parts.css";
 import { KitchenProvider } from "./kitchen/KitchenProvider.tsx";
 import { Shell } from "./shell/Shell.tsx";
 import { WordsProvider } from "./words/WordsContext.tsx";

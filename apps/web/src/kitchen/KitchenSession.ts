@@ -1,4 +1,4 @@
-import { KeptKitchen, type LedgerRow, parseBackup, type StoreFault, type Written } from "@halfloaf/keep";
+import { KeptKitchen, type LedgerRow, parseBackup, type StoreFault, type Undoable, type Written } from "@halfloaf/keep";
 import { openIndexedDbStore } from "@halfloaf/keep/browser";
 import { type Kitchen, type Tables, withOwnDishes } from "halfloaf/kitchen";
 import {
@@ -93,6 +93,23 @@ export class KitchenSession {
   async redo(): Promise<void> {
     const written = await this.kept.redo(this.#by);
     if (written !== undefined) this.#hear(written);
+  }
+
+  /** Takes back the events that brought these lots. */
+  async takeBack(lots: readonly string[]): Promise<void> {
+    const gone = new Set(lots);
+    const { withdrawn } = this.kept.events.state;
+    const events = this.kept.events.events.filter(
+      (event) => event.kind === "bought" && gone.has(event.lot) && !withdrawn.has(event.id),
+    );
+    const on = today();
+    const ids = events.map(({ id }) => id);
+    if (ids.length > 0) await this.write((pen) => [pen.write({ kind: "withdrawn", on, events: ids })]);
+  }
+
+  /** What this device could take back and do again. */
+  undoable(): Undoable {
+    return this.kept.undoable();
   }
 
   /** Brings in a backup or a kitchen's file; false where it can't be read. */

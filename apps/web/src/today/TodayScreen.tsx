@@ -1,16 +1,57 @@
-import { remindersOf, useUpList } from "halfloaf/kitchen/record";
-import type { ReactNode } from "react";
+import { useUpList as listUseUp, remindersOf } from "halfloaf/kitchen/record";
+import { type ReactNode, useMemo } from "react";
+import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import { Job } from "./Job.tsx";
+import { Undo } from "./Undo.tsx";
+import { UseUp } from "./UseUp.tsx";
 
 /** What to do next, and what must be used up. */
 export default function TodayScreen(): ReactNode {
   const { words, formats } = useWords();
   const { view } = useKitchen();
+  const names = useNames();
+  const { edited, state, tables, day, menu } = view;
+  const reminders = useMemo(() => remindersOf(edited, state, tables, day), [edited, state, tables, day]);
+  const useUp = useMemo(() => listUseUp(state, day).filter(({ daysLeft }) => daysLeft !== undefined), [state, day]);
+  const jobs = reminders.flatMap((reminder) => (reminder.kind === "job" ? [reminder.job] : []));
+  const counts = reminders.flatMap((reminder) => (reminder.kind === "to-count" ? [reminder.count] : []));
   return (
     <div className="stack">
-      <h1>{formats.longDay(view.day)}</h1>
-      <p>{view.kitchen.name}</p>
+      <div className="row spread">
+        <h1>{formats.longDay(day)}</h1>
+        <Undo />
+      </div>
+      {menu === undefined ? (
+        <p className="sheet">
+          {words.today.noMenu} <Link href="/menu">{words.menu.plan}</Link>
+        </p>
+      ) : (
+        <section className="stack tight" aria-labelledby="jobs">
+          <h2 id="jobs">{words.today.next}</h2>
+          {jobs.length === 0 && <p className="soft">{words.today.allDone}</p>}
+          <ul className="lines">
+            {jobs.map((job) => (
+              <li key={`${job.kind} ${job.date} ${job.sitting} ${job.dish} ${"step" in job ? job.step : ""}`}>
+                <Job job={job} week={menu.week} />
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <UseUp lines={useUp} />
+      {counts.length > 0 && (
+        <section className="stack tight" aria-labelledby="counts">
+          <h2 id="counts">{words.today.toCount}</h2>
+          <ul className="lines">
+            {counts.map(({ lot, shortG }) => (
+              <li key={lot}>{words.today.short(names.food(state.lots.get(lot)?.food ?? lot), formats.mass(shortG))}</li>
+            ))}
+          </ul>
+        </section>
+      )}
     </div>
   );
 }

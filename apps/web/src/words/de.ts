@@ -78,5 +78,63 @@ export const de: Words = {
       wasted: (mass) => `${mass} weggeworfen`,
     },
   },
+  today: {
+    next: "Als Nächstes",
+    noMenu: "Für heute gibt es keinen Speiseplan.",
+    allDone: "Für heute ist nichts mehr zu tun.",
+    cooked: "Gekocht",
+    eaten: "Gegessen",
+    skipped: "Nicht hier gegessen",
+    undo: "Zurück",
+    redo: "Noch einmal",
+    useUp: "Aufbrauchen",
+    toCount: "Nachsehen",
+    throwOff: "Verdorbenes wegwerfen",
+    jobs: {
+      cook: (dish) => `Kochen: ${dish}`,
+      "re-heat": (dish) => `Aufwärmen: ${dish}`,
+      "take-out": (dish) => `Herausnehmen: ${dish}`,
+      thaw: (what) => `Im Kühlschrank auftauen: ${what}`,
+      soak: (what) => `Einweichen: ${what}`,
+      ahead: (what) => `Vorher anfangen: ${what}`,
+    },
+    for: (dish, day, sitting) => `Für ${dish}, ${day}, ${sitting.toLowerCase()}`,
+    portions: (count) => `${count} Normalportionen`,
+    short: (food, mass) => `${food}: ${mass} mehr verbraucht, als da war. Zähl, was noch da ist.`,
+    daysLeft: (days) =>
+      days < 0
+        ? `verdorben seit ${-days === 1 ? "gestern" : `${-days} Tagen`}`
+        : days === 0
+          ? "letzter Tag"
+          : days === 1
+            ? "noch 1 Tag"
+            : `noch ${days} Tage`,
+  },
+  stores: {
+    places: { "dry-store": "Vorratsschrank", fridge: "Kühlschrank", freezer: "Gefrierfach" },
+    worth: (money) => `Alles hier hat ${money} gekostet.`,
+    empty: "Hier ist nichts.",
+    until: (day) => `bis ${day}`,
+    untilUnknown: "Haltbarkeit unbekannt",
+    bought: (day) => `Gekauft ${day}.`,
+    opened: (day) => `Geöffnet ${day}.`,
+    left: (money) => `Was übrig ist, hat ${money} gekostet.`,
+    grams: "Gramm",
+    used: "So viel gebraucht",
+    wasted: "So viel weggeworfen",
+    counted: "So viel ist da",
+    allWasted: "Alles weggeworfen",
+  },
+  buying: {
+    trip: "Gang",
+    nothing: "Nichts zu kaufen.",
+    paid: (money) => `Bezahlt ${money}`,
+    open: (money) => `noch ${money}`,
+    weight: (mass) => `${mass} zu tragen`,
+    estimate: "Preis geschätzt",
+    otherPrice: "Anderer Preis",
+    onePack: "Preis einer Packung",
+    buyAt: "Dafür kaufen",
+  },
   sittings: { morning: "Morgens", midday: "Mittags", between: "Dazwischen", evening: "Abends" },
 };

@@ -76,6 +76,64 @@ export const en = {
       wasted: (mass: string) => `${mass} thrown away`,
     },
   },
+  today: {
+    next: "Next",
+    noMenu: "There is no menu for today.",
+    allDone: "Nothing is left to do today.",
+    cooked: "Cooked",
+    eaten: "Eaten",
+    skipped: "Not eaten here",
+    undo: "Undo",
+    redo: "Do again",
+    useUp: "Use up",
+    toCount: "Have a look",
+    throwOff: "Throw away what has gone off",
+    jobs: {
+      cook: (dish: string) => `Cook ${dish}`,
+      "re-heat": (dish: string) => `Heat again: ${dish}`,
+      "take-out": (dish: string) => `Take out: ${dish}`,
+      thaw: (what: string) => `Thaw in the fridge: ${what}`,
+      soak: (what: string) => `Soak: ${what}`,
+      ahead: (what: string) => `Begin ahead: ${what}`,
+    },
+    for: (dish: string, day: string, sitting: string) => `For ${dish}, ${day}, ${sitting.toLowerCase()}`,
+    portions: (count: string) => `${count} standard portions`,
+    short: (food: string, mass: string) => `${food}: ${mass} more was used than was there. Count what is left.`,
+    daysLeft: (days: number) =>
+      days < 0
+        ? `gone off ${-days === 1 ? "yesterday" : `${-days} days ago`}`
+        : days === 0
+          ? "last day"
+          : days === 1
+            ? "1 day left"
+            : `${days} days left`,
+  },
+  stores: {
+    places: { "dry-store": "Dry store", fridge: "Fridge", freezer: "Freezer" },
+    worth: (money: string) => `All that is here cost ${money}.`,
+    empty: "Nothing here.",
+    until: (day: string) => `until ${day}`,
+    untilUnknown: "how long is not known",
+    bought: (day: string) => `Bought ${day}.`,
+    opened: (day: string) => `Opened ${day}.`,
+    left: (money: string) => `What is left cost ${money}.`,
+    grams: "Grams",
+    used: "Used so much",
+    wasted: "Threw so much away",
+    counted: "So much is there",
+    allWasted: "Threw it all away",
+  },
+  buying: {
+    trip: "Trip",
+    nothing: "Nothing to buy.",
+    paid: (money: string) => `Paid ${money}`,
+    open: (money: string) => `still ${money}`,
+    weight: (mass: string) => `${mass} to carry`,
+    estimate: "price is an estimate",
+    otherPrice: "Other price",
+    onePack: "Price of one pack",
+    buyAt: "Buy at that",
+  },
   sittings: { morning: "Morning", midday: "Midday", between: "Between", evening: "Evening" },
 };
 

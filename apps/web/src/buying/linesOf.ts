@@ -1,0 +1,27 @@
+import type { WeekPlan } from "halfloaf/kitchen";
+import { keyOfPlanned, type RecordState } from "halfloaf/kitchen/record";
+import { daysBetween } from "halfloaf/quantity";
+
+type Trip = WeekPlan["trips"][number];
+
+/** A line of a buying list, with what was paid for it; `paidMinor` is absent while it is not bought. */
+export interface TickedLine {
+  readonly line: Trip["lines"][number];
+  /** Names that the week has for its packs, one a pack. */
+  readonly planned: readonly string[];
+  readonly paidMinor?: number;
+  /** Lots that it became. */
+  readonly lots: readonly string[];
+}
+
+/** The lines of a trip, each with what has been bought of it. */
+export function linesOf({ planned: bought, lots }: RecordState, week: WeekPlan, { lines, date }: Trip): TickedLine[] {
+  const day = daysBetween(week.from, date) + 1;
+  return lines.map((line) => {
+    const planned = Array.from({ length: line.count }, (_, copy) => `${line.pack}-day-${day}-${copy + 1}`);
+    const found = planned.flatMap((name) => bought.get(keyOfPlanned(week.from, name)) ?? []);
+    if (found.length === 0) return { line, planned, lots: [] };
+    const paidMinor = found.reduce((sum, lot) => sum + (lots.get(lot)?.broughtMinor ?? 0), 0);
+    return { line, planned, lots: found, paidMinor };
+  });
+}

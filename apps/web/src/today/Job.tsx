@@ -1,0 +1,75 @@
+import type { DayJob, WeekPlan } from "halfloaf/kitchen";
+import { cook, eat, type RecordEvent, toCookWish } from "halfloaf/kitchen/record";
+import type { ReactNode } from "react";
+import { Link } from "wouter";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
+import { useWords } from "../words/WordsContext.tsx";
+import { platesOf } from "./platesOf.ts";
+
+/** One thing to do today, and what to tell of it when it is done. */
+export function Job({ job, week }: { readonly job: DayJob; readonly week: WeekPlan }): ReactNode {
+  const { words, formats } = useWords();
+  const { session, view } = useKitchen();
+  const names = useNames();
+  const { state, tables } = view;
+  const sitting = words.sittings[job.sitting];
+  const skip = (): void => {
+    void session.write((pen) => [pen.write({ kind: "skipped", on: job.date, sitting: job.sitting })]);
+  };
+  const done = (): void => {
+    const dish = tables.dishes.find(({ id }) => id === job.dish);
+    if (dish === undefined || !("batch" in job)) return;
+    const plates = platesOf(week, job.batch, job.date, job.sitting);
+    void session.write((pen): readonly RecordEvent[] => {
+      if (job.kind !== "cook") {
+        const { eaten } = eat(
+          state,
+          { on: view.day, sitting: job.sitting, plates: plates.map((plate) => ({ ...plate, dish: job.dish })) },
+          pen,
+        );
+        return eaten === undefined ? [] : [eaten];
+      }
+      const wish = toCookWish(week, job.batch, dish);
+      if (wish === undefined) return [];
+      const { cooked, eaten } = cook(state, tables.foods, { ...wish, on: view.day, plates }, pen);
+      return eaten === undefined ? [cooked] : [cooked, eaten];
+    });
+  };
+  if (!("portions" in job)) {
+    const foods = job.foods.map((food) => names.food(food)).join(", ");
+    return (
+      <div className="stack tight">
+        <h3>{words.today.jobs[job.kind](foods === "" ? names.dish(job.dish) : foods)}</h3>
+        {job.text !== undefined && <p>{job.text}</p>}
+        <p className="soft small">{words.today.for(names.dish(job.dish), formats.weekday(job.date), sitting)}</p>
+      </div>
+    );
+  }
+  return (
+    <div className="stack tight">
+      <p className="soft small">{sitting}</p>
+      <h3>{words.today.jobs[job.kind](names.dish(job.dish))}</h3>
+      <p className="small">{words.today.portions(formats.number(job.portions))}</p>
+      {"cautions" in job &&
+        job.cautions.map(({ code, text, authority }) => (
+          <p key={code} className="small caution">
+            {text} <span className="soft">({authority})</span>
+          </p>
+        ))}
+      <div className="row">
+        <button type="button" className="button main" onClick={done}>
+          {job.kind === "cook" ? words.today.cooked : words.today.eaten}
+        </button>
+        {job.kind === "cook" && (
+          <Link className="button way" href={`/work?dish=${job.dish}&portions=${job.portions}`}>
+            {words.screens.work}
+          </Link>
+        )}
+        <button type="button" className="button" onClick={skip}>
+          {words.today.skipped}
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,40 @@
+import { throwAway, type UseUpLine } from "halfloaf/kitchen/record";
+import type { ReactNode } from "react";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
+import { useWords } from "../words/WordsContext.tsx";
+
+/** What must be used up soon, the first to go first, and what has gone off already. */
+export function UseUp({ lines }: { readonly lines: readonly UseUpLine[] }): ReactNode {
+  const { words, formats } = useWords();
+  const { session, view } = useKitchen();
+  const names = useNames();
+  const isOff = lines.some(({ daysLeft = 0 }) => daysLeft < 0);
+  const throwOff = (): void => {
+    void session.write((pen) => throwAway(view.state, view.day, pen));
+  };
+  if (lines.length === 0) return null;
+  return (
+    <section className="stack tight" aria-labelledby="use-up">
+      <h2 id="use-up">{words.today.useUp}</h2>
+      <ul className="lines">
+        {lines.map(({ lot, food, dish, leftG, leftMinor, daysLeft = 0 }) => (
+          <li key={lot} className="row spread">
+            <span>
+              {food === undefined ? names.dish(dish ?? lot) : names.food(food)}, {formats.mass(leftG)}
+            </span>
+            <span className={daysLeft < 0 ? "figure gone-off" : "figure"}>{words.today.daysLeft(daysLeft)}</span>
+            <span className="figure soft small">{formats.money(leftMinor, view.kitchen.currency)}</span>
+          </li>
+        ))}
+      </ul>
+      {isOff && (
+        <div>
+          <button type="button" className="button" onClick={throwOff}>
+            {words.today.throwOff}
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
