@@ -43,7 +43,7 @@ export function createApp({ files }: AppOptions): Hono {
   const page = serveStatic({ root: files, path: "index.html", precompressed: true });
   app.use(async (context, next) => {
     const isFile = /\.[a-z0-9]+$/i.test(context.req.path);
-    return isFile || context.req.method !== "GET" ? next() : page(context, next);
+    return isFile || !["GET", "HEAD"].includes(context.req.method) ? next() : page(context, next);
   });
   return app;
 }

@@ -1,10 +1,18 @@
 import {
+  type Happening,
   type Kitchen,
   type KitchenProblem,
+  retime,
+  solveCooking,
+  stopAfter,
   type Tables,
+  type TimedCooking,
   toMenuProblem,
   toWeekPlan,
+  toWorkProblem,
+  toWorkSheet,
   type WeekPlan,
+  type WorkSheet,
   withOwnDishes,
 } from "halfloaf/kitchen";
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
@@ -21,6 +29,31 @@ export interface StatedDays {
   readonly packs: number;
 }
 
+/** A dish to cook, and how many portions of it. */
+export interface DishWanted {
+  readonly dish: string;
+  readonly portions: number;
+}
+
+/** A step as the cook tells of it, in minutes since the cooking began. */
+export interface StepTold {
+  /** Place of the dish, and id of its step. */
+  readonly dish: number;
+  readonly step: string;
+  readonly begunMinutes: number;
+  readonly doneMinutes?: number;
+}
+
+/** An order of work as a sheet, or why there is none. */
+export type OrderTold =
+  | { readonly kind: "sheet"; readonly sheet: WorkSheet }
+  | { readonly kind: "kit-missing"; readonly dish: string; readonly kit: string }
+  | { readonly kind: "none" };
+
+/** So many questions of the search are answered before the best order found is taken. */
+const MOST_QUESTIONS = 4_000;
+const QUESTIONS_OF_REST = 200;
+
 /** The longer thoughts of the app, away from the thread that answers touches. */
 export class Thinker {
   readonly #stated = new Map<
@@ -28,6 +61,7 @@ export class Thinker {
     { readonly kitchen: Kitchen; readonly tables: Tables; readonly problem: KitchenProblem }
   >();
   #last = 0;
+  #timed: TimedCooking | undefined;
 
   /** States days of a kitchen as a problem for the planner; the one stated before is forgotten. */
   async state(kitchen: Kitchen, from: CivilDate, days: number): Promise<StatedDays> {
@@ -44,6 +78,42 @@ export class Thinker {
     const stated = this.#stated.get(id);
     if (stated === undefined || checkPlan(stated.problem.problem, plan).faults.length > 0) return undefined;
     return toWeekPlan(stated.kitchen, stated.tables, stated.problem, plan, search);
+  }
+
+  /** The order of work of dishes cooked together. */
+  async order(kitchen: Kitchen, wanted: readonly DishWanted[]): Promise<OrderTold> {
+    const tables = await tablesOf(kitchen);
+    const dishes = wanted.flatMap(({ dish: id, portions }) => {
+      const dish = tables.dishes.find((each) => each.id === id);
+      return dish === undefined ? [] : [{ dish, portions }];
+    });
+    const stated = toWorkProblem({
+      dishes,
+      kit: kitchen.kit,
+      cooks: 1,
+      tables,
+      authority: kitchen.authorities.safety,
+    });
+    if (!stated.ok) return { kind: "kit-missing", dish: dishes[stated.dish]?.dish.id ?? "", kit: stated.kit };
+    const outcome = solveCooking(stated.cooking, { shouldStop: stopAfter(MOST_QUESTIONS) });
+    if (outcome.kind !== "timed") return { kind: "none" };
+    this.#timed = outcome.timed;
+    return { kind: "sheet", sheet: toWorkSheet(outcome.timed) };
+  }
+
+  /** The order of work of dishes that was asked for last, timed anew from what has happened up to now. */
+  retime(wanted: readonly DishWanted[], told: readonly StepTold[], nowMinutes: number): OrderTold {
+    const isSame =
+      JSON.stringify(this.#timed?.cooking.wish.dishes.map(({ dish }) => dish.id)) ===
+      JSON.stringify(wanted.map(({ dish }) => dish));
+    if (this.#timed === undefined || !isSame) return { kind: "none" };
+    const { steps } = this.#timed.cooking;
+    const happened = told.flatMap(({ dish, step, ...when }): Happening[] => {
+      const at = steps.findIndex((each) => each.dish === dish && each.step?.id === step);
+      return at < 0 ? [] : [{ kind: "step", step: at, ...when }];
+    });
+    const { timed } = retime(this.#timed, happened, nowMinutes, stopAfter(QUESTIONS_OF_REST));
+    return { kind: "sheet", sheet: toWorkSheet(timed) };
   }
 }
 

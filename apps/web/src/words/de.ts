@@ -110,6 +110,44 @@ export const de: Words = {
             ? "noch 1 Tag"
             : `noch ${days} Tage`,
   },
+  work: {
+    find: "Gericht suchen",
+    order: "Ablauf zeigen",
+    kitMissing: (dish, kit) => `${dish} lässt sich hier nicht kochen: es braucht ${kit}.`,
+    none: "Für diese zusammen gibt es keinen Ablauf.",
+    ready: ({ minutes, at }) =>
+      at === undefined
+        ? `fertig in ${Math.round(minutes)} Minuten`
+        : `fertig um ${at.toLocaleTimeString("de", { hour: "2-digit", minute: "2-digit" })}`,
+    begin: "Ich fange an",
+    other: "Andere Gerichte",
+    now: "Jetzt",
+    nextIn: (minutes) => `In ${minutes} Min.`,
+    started: "Läuft von selbst",
+    done: "Fertig",
+    isDone: "fertig",
+    meanwhile: "Währenddessen",
+    left: (minutes) => (minutes > 0 ? `noch ${minutes} Min.` : "um"),
+    late: "Ich bin spät dran: den Rest neu einteilen",
+    end: "Abbrechen",
+    finish: "Alles ist fertig",
+    allSteps: "Alle Schritte",
+    ahead: "Vorher:",
+    oven: (tempC) => `Ofen auf ${tempC} °C`,
+    wash: (part) => `Abwaschen: ${part}`,
+    timeline: "Zeitplan",
+    timelineSays: (minutes, rows) =>
+      `Zeitplan von ${Math.round(minutes)} Minuten in ${rows} Reihen; alle Schritte stehen in der Liste darunter.`,
+    rows: {
+      hands: "Hände",
+      ring: "Platte",
+      oven: "Ofen",
+      microwave: "Mikrowelle",
+      kettle: "Kocher",
+      blender: "Mixer",
+      waiting: "Wartet",
+    },
+  },
   stores: {
     places: { "dry-store": "Vorratsschrank", fridge: "Kühlschrank", freezer: "Gefrierfach" },
     worth: (money) => `Alles hier hat ${money} gekostet.`,

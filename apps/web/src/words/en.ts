@@ -108,6 +108,44 @@ export const en = {
             ? "1 day left"
             : `${days} days left`,
   },
+  work: {
+    find: "Find a dish",
+    order: "Show the order of work",
+    kitMissing: (dish: string, kit: string) => `${dish} can't be cooked here: it needs ${kit}.`,
+    none: "There is no order of work for these together.",
+    ready: ({ minutes, at }: { minutes: number; at?: Date }) =>
+      at === undefined
+        ? `ready in ${Math.round(minutes)} minutes`
+        : `ready at ${at.toLocaleTimeString("en", { hour: "2-digit", minute: "2-digit" })}`,
+    begin: "I begin now",
+    other: "Other dishes",
+    now: "Now",
+    nextIn: (minutes: number) => `In ${minutes} min`,
+    started: "It goes on by itself",
+    done: "Done",
+    isDone: "done",
+    meanwhile: "Meanwhile",
+    left: (minutes: number) => (minutes > 0 ? `${minutes} min left` : "over"),
+    late: "I am late: time the rest anew",
+    end: "Break off",
+    finish: "All is done",
+    allSteps: "All steps",
+    ahead: "Ahead:",
+    oven: (tempC: number) => `Oven to ${tempC} °C`,
+    wash: (part: string) => `Wash: ${part}`,
+    timeline: "Timeline",
+    timelineSays: (minutes: number, rows: number) =>
+      `Timeline of ${Math.round(minutes)} minutes in ${rows} rows; all steps stand in the list below.`,
+    rows: {
+      hands: "Hands",
+      ring: "Ring",
+      oven: "Oven",
+      microwave: "Microwave",
+      kettle: "Kettle",
+      blender: "Blender",
+      waiting: "Waiting",
+    },
+  },
   stores: {
     places: { "dry-store": "Dry store", fridge: "Fridge", freezer: "Freezer" },
     worth: (money: string) => `All that is here cost ${money}.`,
