@@ -6,17 +6,28 @@
  */
 import * as v from "valibot";
 
-const FORM = /^(\d{4})-(\d{2})-(\d{2})$/;
+const HYPHEN = 45;
+const ZERO = 48;
 const DAYS_IN_4_YEARS = 1461;
 const DAYS_IN_100_YEARS = 36524;
 const DAYS_IN_400_YEARS = 146097;
 
 /** True for a text that names a day there is; 2026-02-29 is none. */
 export function isCivilDate(text: string): boolean {
-  const match = FORM.exec(text);
-  if (match === null) return false;
-  const [year, month, day] = match.slice(1).map(Number) as [number, number, number];
+  if (text.length !== 10 || text.charCodeAt(4) !== HYPHEN || text.charCodeAt(7) !== HYPHEN) return false;
+  const [year, month, day] = [digitsAt(text, 0, 4), digitsAt(text, 5, 7), digitsAt(text, 8, 10)];
   return year >= 1 && month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month);
+}
+
+/** The number that the digits from a place to before another make; no number where there is anything else. */
+function digitsAt(text: string, from: number, to: number): number {
+  let value = 0;
+  for (let at = from; at < to; at++) {
+    const digit = text.charCodeAt(at) - ZERO;
+    if (digit < 0 || digit > 9) return Number.NaN;
+    value = 10 * value + digit;
+  }
+  return value;
 }
 
 /** A day of the calendar, `YYYY-MM-DD`. */
@@ -48,7 +59,7 @@ function daysInMonth(year: number, month: number): number {
 
 function toDayNumber(date: CivilDate): number {
   if (!isCivilDate(date)) throw new RangeError(`"${date}" is no day; a day is written YYYY-MM-DD`);
-  const [year, month, day] = date.split("-").map(Number) as [number, number, number];
+  const [year, month, day] = [digitsAt(date, 0, 4), digitsAt(date, 5, 7), digitsAt(date, 8, 10)];
   const marchYear = month > 2 ? year : year - 1;
   const marchMonth = (month + 9) % 12;
   const leapDays = Math.floor(marchYear / 4) - Math.floor(marchYear / 100) + Math.floor(marchYear / 400);

@@ -1,8 +1,15 @@
-export { firstExpiredFirstOut, type LotInOrder } from "./firstExpiredFirstOut.ts";
+export { type Applied, applyMovement, type Doubt } from "./applyMovement.ts";
+export { firstExpiredFirstOut } from "./firstExpiredFirstOut.ts";
 export { isGoneOff, type KeepingLimit, type KeepsUntil, keepsUntil } from "./keepsUntil.ts";
 export { Lot } from "./lot.ts";
-export { type LotState, lotOfBought, lotOfStock, MASS_TOLERANCE_G, type Outflow } from "./lotState.ts";
-export { Movement, type MovementOf } from "./movement.ts";
+export {
+  type CookedPortions,
+  keepingOf,
+  type LotState,
+  MASS_TOLERANCE_G,
+  type Outflow,
+} from "./lotState.ts";
+export { type CookedUse, MOVEMENT_ENTRIES, Movement, type MovementOf } from "./movement.ts";
 export { accountOf, costsByUse, type StoresAccount } from "./storesAccount.ts";
 export { deriveStores, type StoresState } from "./storesState.ts";
 export { type Taken, take } from "./take.ts";

@@ -1,42 +1,88 @@
 import * as v from "valibot";
 import { Id, PLACES } from "../food/index.ts";
 import { CivilDate } from "../quantity/index.ts";
+import { Lot } from "./lot.ts";
 
 const massG = v.pipe(v.number(), v.gtValue(0));
+const costMinor = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+const wholeDays = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+const place = v.picklist(PLACES);
 const base = { on: CivilDate, lot: Id };
 
+/** So much of one lot that went into a cooking, and what became of the pack where some of it stays. */
+const CookedUse = v.strictObject({
+  lot: Id,
+  massG,
+  /** True where the pack was opened for it. */
+  opens: v.optional(v.literal(true)),
+  /** Where the rest was put; absent = it stays where it is. */
+  movesTo: v.optional(place),
+});
+export type CookedUse = v.InferOutput<typeof CookedUse>;
+
 /**
- * One thing that happened to a lot on a day; masses in g as purchased. Movements are only ever added: a mistake is set
- * right by counting.
+ * The keys of each kind of movement, for whoever keeps movements with more to say about them. What counts as one movement
+ * happened on one day.
  */
-export const Movement = v.variant("kind", [
+export const MOVEMENT_ENTRIES = {
+  /** It was at hand without having been bought here: when the record begins, a gift, a find. */
+  stocked: { kind: v.literal("stocked"), on: CivilDate, stock: Lot },
   /** A pack came home and became a lot. */
-  v.strictObject({
+  bought: {
     kind: v.literal("bought"),
     ...base,
     food: Id,
-    place: v.picklist(PLACES),
+    place,
     massG,
-    costMinor: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+    costMinor,
     useBy: v.optional(CivilDate),
     bestBefore: v.optional(CivilDate),
     loose: v.optional(v.literal(true)),
     pack: v.optional(Id),
-  }),
+  },
   /** It went to another place; with `part` only that much of it did, and became a lot of its own. */
-  v.strictObject({
-    kind: v.literal("moved"),
-    ...base,
-    to: v.picklist(PLACES),
-    part: v.optional(v.strictObject({ massG, lot: Id })),
-  }),
-  v.strictObject({ kind: v.literal("opened"), ...base }),
+  moved: { kind: v.literal("moved"), ...base, to: place, part: v.optional(v.strictObject({ massG, lot: Id })) },
+  opened: { kind: v.literal("opened"), ...base },
   /** It was cooked or eaten; `for` names what it went into. */
-  v.strictObject({ kind: v.literal("used"), ...base, massG, for: v.optional(Id) }),
+  used: { kind: v.literal("used"), ...base, massG, for: v.optional(Id) },
   /** It was thrown away. */
-  v.strictObject({ kind: v.literal("wasted"), ...base, massG, why: v.optional(v.pipe(v.string(), v.nonEmpty())) }),
-  /** Somebody looked: so much is there, 0 where nothing is. */
-  v.strictObject({ kind: v.literal("counted"), ...base, massG: v.pipe(v.number(), v.minValue(0)) }),
+  wasted: { kind: v.literal("wasted"), ...base, massG, why: v.optional(v.pipe(v.string(), v.nonEmpty())) },
+  /** Somebody looked: so much is there, 0 where nothing is. `as` says what became of what is missing; absent = nobody knows. */
+  counted: {
+    kind: v.literal("counted"),
+    ...base,
+    massG: v.pipe(v.number(), v.minValue(0)),
+    as: v.optional(v.picklist(["used", "wasted"])),
+  },
+  /** Lots became portions of a dish, which are a lot of their own at the cost of what went in. */
+  cooked: {
+    kind: v.literal("cooked"),
+    ...base,
+    dish: Id,
+    portions: v.pipe(v.number(), v.gtValue(0)),
+    /** Cooked mass of one portion in g. */
+    portionG: massG,
+    /** Whole days that portions keep after this day, as the dish said then; without `freezerDays` they are not frozen. */
+    keeps: v.strictObject({ fridgeDays: wholeDays, freezerDays: v.optional(wholeDays) }),
+    uses: v.array(CookedUse),
+    /** What went in besides and came from no lot, so that its cost is not known; without `massG` nobody knows how much. */
+    unbooked: v.optional(v.array(v.strictObject({ food: Id, massG: v.optional(massG) }))),
+  },
+} as const;
+
+/**
+ * One thing that happened to a lot on a day; masses in g as purchased, of cooked portions as cooked. Movements are only
+ * ever added: a mistake is set right by counting.
+ */
+export const Movement = v.variant("kind", [
+  v.strictObject(MOVEMENT_ENTRIES.stocked),
+  v.strictObject(MOVEMENT_ENTRIES.bought),
+  v.strictObject(MOVEMENT_ENTRIES.moved),
+  v.strictObject(MOVEMENT_ENTRIES.opened),
+  v.strictObject(MOVEMENT_ENTRIES.used),
+  v.strictObject(MOVEMENT_ENTRIES.wasted),
+  v.strictObject(MOVEMENT_ENTRIES.counted),
+  v.strictObject(MOVEMENT_ENTRIES.cooked),
 ]);
 export type Movement = v.InferOutput<typeof Movement>;
 

@@ -24,10 +24,11 @@ export type Taken =
 export function take(lots: Iterable<LotState>, food: Food, massG: number, on: CivilDate, use?: string): Taken {
   if (!(massG > 0)) throw new RangeError(`${massG} g cannot be taken`);
   const ours = [...lots].filter((lot) => lot.food === food.id && (lot.placedOn ?? lot.boughtOn) <= on);
-  const ordered = firstExpiredFirstOut(ours, new Map([[food.id, food]]));
+  const ordered = firstExpiredFirstOut(ours);
   const movements: Movement[] = [];
   let wantedG = massG;
-  for (const { lot, keeps } of ordered) {
+  for (const lot of ordered) {
+    const { keeps } = lot;
     if (wantedG <= MASS_TOLERANCE_G) break;
     if (!keeps?.ok || isGoneOff(keeps, on)) continue;
     const usedG = Math.min(wantedG, lot.leftG);
@@ -38,7 +39,7 @@ export function take(lots: Iterable<LotState>, food: Food, massG: number, on: Ci
     wantedG -= usedG;
   }
   if (wantedG <= MASS_TOLERANCE_G) return { ok: true, movements };
-  const doubtful = ordered.filter(({ keeps }) => !keeps?.ok).map(({ lot }) => lot.id);
+  const doubtful = ordered.filter(({ keeps }) => !keeps?.ok).map(({ id }) => id);
   return { ok: false, shortG: wantedG, doubtful };
 }
 

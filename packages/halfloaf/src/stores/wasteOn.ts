@@ -1,4 +1,3 @@
-import type { FoodTable } from "../food/index.ts";
 import type { CivilDate } from "../quantity/index.ts";
 import { firstExpiredFirstOut } from "./firstExpiredFirstOut.ts";
 import { isGoneOff } from "./keepsUntil.ts";
@@ -6,10 +5,10 @@ import type { LotState } from "./lotState.ts";
 import type { MovementOf } from "./movement.ts";
 
 /** What has gone off before a day, as the movements that throw it away; lots whose last day is not known are left alone. */
-export function wasteOn(lots: Iterable<LotState>, foods: FoodTable, on: CivilDate): MovementOf<"wasted">[] {
-  return firstExpiredFirstOut(lots, foods).flatMap(({ lot, keeps }) =>
+export function wasteOn(lots: Iterable<LotState>, on: CivilDate): MovementOf<"wasted">[] {
+  return firstExpiredFirstOut(lots).flatMap(({ id, keeps, leftG }) =>
     keeps?.ok && isGoneOff(keeps, on)
-      ? [{ kind: "wasted" as const, on, lot: lot.id, massG: lot.leftG, why: keeps.because }]
+      ? [{ kind: "wasted" as const, on, lot: id, massG: leftG, why: keeps.because }]
       : [],
   );
 }

@@ -1,0 +1,70 @@
+import type { CivilDate } from "../../quantity/index.ts";
+import type { Lot } from "../../stores/index.ts";
+import { type DayJob, jobsOfDay } from "../cooking/jobsOfDay.ts";
+import type { Pace } from "../cooking/pace.ts";
+import type { Tables } from "../tables.ts";
+import type { WeekPlan } from "../weekPlan.ts";
+import type { EditedKitchen } from "./kitchenRecord.ts";
+import { menuOn } from "./menuOn.ts";
+import { keyOfPlanned, keyOfSitting, type LotToCount, type RecordState } from "./recordState.ts";
+import { toKitchen } from "./toKitchen.ts";
+import { type UseUpLine, useUpList } from "./useUpList.ts";
+
+/** One thing that a person should be told on a day. */
+export type Reminder =
+  /** A job of the accepted week: to cook, to heat again, to thaw tonight, to soak now, … */
+  | { readonly kind: "job"; readonly job: DayJob }
+  /** A lot that may be eaten today for the last time. */
+  | { readonly kind: "last-day"; readonly line: UseUpLine }
+  /** A lot that has gone off and is still in the stores. */
+  | { readonly kind: "gone-off"; readonly line: UseUpLine }
+  /** A lot whose record is known to be wrong. */
+  | { readonly kind: "to-count"; readonly count: LotToCount };
+
+/**
+ * What to be told on a day: first the jobs of the accepted weeks by time, without those that were done and those for
+ * sittings at which nobody eats here, then what ends today, what has gone off and what is to be counted.
+ */
+export function remindersOf(
+  edited: EditedKitchen,
+  state: RecordState,
+  tables: Pick<Tables, "dishes" | "foods" | "safety">,
+  day: CivilDate,
+  pace: Pace = {},
+): Reminder[] {
+  const kitchen = toKitchen(edited, state, tables.foods, day);
+  const jobs = weeksAround(state, day).flatMap((week) =>
+    jobsOfDay(week, { ...kitchen, stores: namedAsIn(week, kitchen.stores, state) }, tables, day, pace),
+  );
+  const lines = useUpList(state, day, 0).filter(({ daysLeft }) => daysLeft !== undefined);
+  return [
+    ...jobs.filter((job) => isOpen(state, job)).map((job): Reminder => ({ kind: "job", job })),
+    ...lines.map((line): Reminder => ({ kind: line.daysLeft === 0 ? "last-day" : "gone-off", line })),
+    ...[...state.toCount.values()].map((count): Reminder => ({ kind: "to-count", count })),
+  ];
+}
+
+/** The week of the day and the weeks of the next two days, whose soaks and thawing may begin today; each once. */
+function weeksAround(state: RecordState, day: CivilDate): WeekPlan[] {
+  const next = state.menus.filter(({ week }) => week.from > day).map(({ week }) => week.from);
+  const first = next.reduce<string | undefined>(
+    (least, from) => (least === undefined || from < least ? from : least),
+    undefined,
+  );
+  const menus = [menuOn(state, day), first === undefined ? undefined : menuOn(state, first)];
+  return [...new Set(menus.flatMap((menu) => menu?.week ?? []))];
+}
+
+/** The stores with each lot under the name that the week has for it. */
+function namedAsIn(week: WeekPlan, stores: readonly Lot[], { planned }: RecordState): Lot[] {
+  const names = new Map(week.lots.map(({ id }) => [planned.get(keyOfPlanned(week.from, id)) ?? id, id]));
+  return stores.map((lot) => ({ ...lot, id: names.get(lot.id) ?? lot.id }));
+}
+
+function isOpen(state: RecordState, { dish, date, sitting, kind }: DayJob): boolean {
+  if (state.sittings.get(keyOfSitting(date, sitting))?.allAway) return false;
+  const isDone = (lot: { readonly dish?: string; readonly on: CivilDate; readonly sitting?: string }) =>
+    lot.dish === dish && lot.on === date && lot.sitting === sitting;
+  const plates = kind === "re-heat" || kind === "take-out" ? state.plates : [];
+  return !([...state.cookings.values()].some(isDone) || plates.some(isDone));
+}

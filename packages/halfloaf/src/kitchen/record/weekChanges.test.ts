@@ -1,0 +1,154 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, describe, expect, test } from "vitest";
+import { MenuSearch } from "../../menu/index.ts";
+import { addDays } from "../../quantity/index.ts";
+import { changeWeek } from "../changeWeek/changeWeek.ts";
+import { readDemoKitchens, readStarterTables } from "../kitchen.testing.ts";
+import type { Kitchen } from "../kitchen.ts";
+import { toMenuProblem } from "../toMenuProblem.ts";
+import { toWeekPlan } from "../toWeekPlan.ts";
+import type { WeekPlan } from "../weekPlan.ts";
+import { foods as frozenFoods } from "./frozen/frozen.testing.ts";
+import { menuOn } from "./menuOn.ts";
+import { type EventBody, penOf } from "./Pen.ts";
+import { fromKitchen, parseRecord } from "./parseRecord.ts";
+import { portionsAtHand } from "./portionsAtHand.ts";
+import { RecordLedger } from "./RecordLedger.ts";
+import { remindersOf } from "./remindersOf.ts";
+import { useUpList } from "./useUpList.ts";
+import { weekChanges } from "./weekChanges.ts";
+
+const tables = readStarterTables();
+let kitchen: Kitchen;
+let week: WeekPlan;
+
+beforeAll(() => {
+  kitchen = readDemoKitchens().find(({ name }) => name === "port-ansel")?.kitchen as Kitchen;
+  const stated = toMenuProblem(kitchen, tables, kitchen.startsOn, 7);
+  const search = new MenuSearch(stated.problem, 1, { expectedMoves: 6000 });
+  while (search.advance().moves < 6000);
+  const menu = search.best() ?? search.leastBroken();
+  if (menu === undefined) throw new Error("no menu");
+  const found = toWeekPlan(kitchen, tables, stated, menu, { seed: 1, moves: 6000, moneyMinor: 0 });
+  week = JSON.parse(JSON.stringify(found));
+}, 60_000);
+
+/** The kitchen with its week accepted and what happened since. */
+function stateOf(...bodies: EventBody[]) {
+  const ledger = new RecordLedger(tables.foods, fromKitchen(kitchen).events);
+  const pen = penOf(ledger, { device: "phone", nowMs: 9 });
+  ledger.add([pen.write({ kind: "menu-accepted", on: week.from, week }), ...bodies.map((body) => pen.write(body))]);
+  return ledger.state;
+}
+
+describe("what the plan has to follow", () => {
+  test("of a week that goes as planned there is nothing to tell", () => {
+    expect(weekChanges(stateOf(), week, week.from)).toEqual([]);
+  });
+
+  test("skips, guests, prices and losses are changes that the re-planner takes", () => {
+    const on = addDays(week.from, 4);
+    const sitting = week.sittings.find(({ date, kind }) => date === on && kind === "evening");
+    const line = week.trips.at(-1)?.lines[0];
+    const stock = kitchen.stores[0];
+    if (sitting === undefined || line === undefined || stock === undefined) throw new Error("the week lacks something");
+    const eater = sitting.eaters[0] as string;
+    const state = stateOf(
+      { kind: "skipped", on, sitting: "evening", eater },
+      { kind: "guest", on: addDays(week.from, 5), sitting: "evening", portions: 2 },
+      { kind: "price-seen", on: week.from, pack: line.pack, priceMinor: 7, at: "Corner" },
+      { kind: "wasted", on: week.from, lot: stock.id, massG: stock.massG },
+    );
+    const changes = weekChanges(state, week, week.from);
+    expect(changes).toEqual(
+      expect.arrayContaining([
+        { kind: "skip", at: { date: on, kind: "evening", eater } },
+        { kind: "guest", at: { date: addDays(week.from, 5), kind: "evening" }, portions: 2 },
+        { kind: "price", pack: line.pack, priceMinor: 7 },
+        { kind: "off", lot: stock.id, massG: stock.massG },
+      ]),
+    );
+    expect(changes).toHaveLength(4);
+    const changed = changeWeek(kitchen, tables, week, changes, week.from);
+    expect(changed.ok ? [] : changed.issues).toEqual([]);
+  });
+
+  test("a sitting at which nobody eats is skipped whole, and what is past is left alone", () => {
+    const on = addDays(week.from, 2);
+    const state = stateOf({ kind: "ate-out", on, sitting: "evening" });
+    expect(weekChanges(state, week, on)).toEqual([{ kind: "skip", at: { date: on, kind: "evening" } }]);
+    expect(weekChanges(state, week, addDays(on, 1))).toEqual([]);
+  });
+});
+
+describe("the accepted week of a day", () => {
+  test("is the last accepted by then, or the first where all were accepted later", () => {
+    const later = { ...week, kitchen: "later" };
+    const state = stateOf({ kind: "menu-accepted", on: addDays(week.from, 3), week: later });
+    const nameOn = (at: number) => menuOn(state, addDays(week.from, at))?.week.kitchen;
+    expect([0, 2, 3, 6].map(nameOn)).toEqual([week.kitchen, week.kitchen, "later", "later"]);
+    expect([nameOn(-1), nameOn(7)]).toEqual([undefined, undefined]);
+  });
+});
+
+describe("reminders", () => {
+  const jobsOn = (state: RecordLedger["state"], day: string) =>
+    remindersOf(kitchen, state, tables, day).flatMap((told) => (told.kind === "job" ? [told.job] : []));
+
+  test("every batch of the week is to be cooked on its day, until it was", () => {
+    const state = stateOf();
+    for (const [at, { date, dish, kind }] of week.batches.entries()) {
+      expect(jobsOn(state, date)).toContainEqual(expect.objectContaining({ kind: "cook", batch: at, dish }));
+      const cooked = stateOf({
+        kind: "cooked",
+        on: date,
+        lot: "done",
+        dish,
+        portions: 1,
+        portionG: 300,
+        keeps: { fridgeDays: 1 },
+        uses: [],
+        sitting: kind,
+      });
+      expect(jobsOn(cooked, date)).not.toContainEqual(expect.objectContaining({ kind: "cook", batch: at }));
+    }
+  });
+
+  test("a sitting at which nobody eats here has no job", () => {
+    const batch = week.batches[0];
+    if (batch === undefined) throw new Error("nothing is cooked");
+    const { date, kind } = batch;
+    const state = stateOf({ kind: "skipped", on: date, sitting: kind });
+    expect(jobsOn(state, date).filter((job) => job.date === date && job.sitting === kind)).toEqual([]);
+  });
+
+  test("the last day, what has gone off and what is to be counted are told", () => {
+    const read = parseRecord(JSON.parse(readFileSync(new URL("./frozen/record-1.json", import.meta.url), "utf8")));
+    if (!read.ok) throw new Error(JSON.stringify(read.issues));
+    const { kitchen: edited, events } = read.value;
+    const ledger = new RecordLedger(frozenFoods, events);
+    const told = (day: string) =>
+      remindersOf(edited, ledger.state, { ...tables, foods: frozenFoods, dishes: [] }, day).map((each) =>
+        each.kind === "job" ? each.kind : `${each.kind} ${each.kind === "to-count" ? each.count.lot : each.line.lot}`,
+      );
+    expect(told("2026-12-21")).toEqual([]);
+    expect(told("2026-12-22")).toEqual(["last-day onion-start"]);
+    const pen = penOf(ledger, { device: "phone", nowMs: 9 });
+    ledger.add([pen.write({ kind: "used", on: "2026-12-22", lot: "onion-start", massG: 900 })]);
+    expect(told("2026-12-23")).toEqual(["to-count onion-start"]);
+  });
+});
+
+test("what ends soon comes first, what has gone off before it, and portions are portions", () => {
+  const read = parseRecord(JSON.parse(readFileSync(new URL("./frozen/record-1.json", import.meta.url), "utf8")));
+  if (!read.ok) throw new Error(JSON.stringify(read.issues));
+  const { state } = new RecordLedger(frozenFoods, read.value.events);
+  const lines = useUpList(state, "2026-12-23", 60);
+  expect(lines.map(({ lot, daysLeft, portions }) => [lot, daysLeft, portions])).toEqual([
+    ["onion-start", -1, undefined],
+    ["bean-rice-pot-kitchen-phone-20", 41, 1],
+  ]);
+  expect(useUpList(state, "2026-12-23", 10)).toHaveLength(1);
+  expect(portionsAtHand(state, "2026-12-23")).toMatchObject([{ dish: "bean-rice-pot", portions: 1, place: "freezer" }]);
+  expect(portionsAtHand(state, "2027-03-01")).toEqual([]);
+});

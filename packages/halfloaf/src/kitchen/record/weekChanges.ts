@@ -1,0 +1,63 @@
+import { addDays, type CivilDate } from "../../quantity/index.ts";
+import { MASS_TOLERANCE_G } from "../../stores/index.ts";
+import type { WeekChange } from "../changeWeek/WeekChange.ts";
+import type { WeekPlan } from "../weekPlan.ts";
+import { keyOfPlanned, type RecordState } from "./recordState.ts";
+
+/**
+ * What came out otherwise than an accepted week took it to be, for `changeWeek`: sittings at which somebody does not eat
+ * here or guests do, packs at other prices, lots that went off or are missing. Lots have their names of the week. `today`
+ * is the first day that is not over; sittings before it are past and not changed.
+ */
+export function weekChanges(state: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {
+  return [...sittingChanges(state, week, today), ...priceChanges(state, week, today), ...lossChanges(state, week)];
+}
+
+function sittingChanges({ sittings }: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {
+  return [...sittings.values()].flatMap(({ on, sitting, allAway, away, guestPortions }): WeekChange[] => {
+    const planned = week.sittings.filter(({ date, kind }) => date === on && kind === sitting);
+    if (on < today || planned.length === 0) return [];
+    const at = { date: on, kind: sitting };
+    const gone = away.filter((eater) => planned.some(({ eaters }) => eaters.includes(eater)));
+    const skips = allAway
+      ? [{ kind: "skip" as const, at }]
+      : gone.map((eater) => ({ kind: "skip" as const, at: { ...at, eater } }));
+    const sitsHere = planned.flatMap(({ eaters }) => eaters).filter((eater) => !/^guest-\d+$/.test(eater));
+    const seated = planned.flatMap(({ eaters }) => eaters).length - sitsHere.length;
+    const more = guestPortions - seated;
+    return more > 0 ? [...skips, { kind: "guest", at, portions: more }] : skips;
+  });
+}
+
+/** The latest price of each pack on a list of the week, where it is another than the week took it to be. */
+function priceChanges({ prices }: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {
+  const expected = new Map(
+    week.trips
+      .filter(({ date }) => date >= today)
+      .flatMap(({ lines }) =>
+        lines.map(({ pack, priceMinor, savedMinor, count }) => [pack, (priceMinor + savedMinor) / count] as const),
+      ),
+  );
+  const latest = new Map(prices.map(({ pack, priceMinor }) => [pack, priceMinor]));
+  return [...expected].flatMap(([pack, shelfMinor]): WeekChange[] => {
+    const priceMinor = latest.get(pack);
+    return priceMinor === undefined || priceMinor === shelfMinor ? [] : [{ kind: "price", pack, priceMinor }];
+  });
+}
+
+/**
+ * What was thrown away or found missing of the week's lots before their time, beyond what the week says of that: what it
+ * wastes of a lot that keeps to its end is a loss told before, the rest is what goes off by itself.
+ */
+function lossChanges(state: RecordState, week: WeekPlan): WeekChange[] {
+  const lastDay = addDays(week.from, week.days - 1);
+  return week.lots.flatMap(({ id, wastedG, keepsUntil = lastDay }): WeekChange[] => {
+    const lot = state.lots.get(state.planned.get(keyOfPlanned(week.from, id)) ?? id);
+    const lost = (lot?.outflows ?? []).filter(
+      ({ kind, on }) => (kind === "wasted" || kind === "missing") && on >= week.from && on <= keepsUntil,
+    );
+    const toldG = keepsUntil >= lastDay ? wastedG : 0;
+    const massG = lost.reduce((sum, out) => sum + out.massG, 0) - toldG;
+    return massG <= MASS_TOLERANCE_G ? [] : [{ kind: "off", lot: id, massG }];
+  });
+}
