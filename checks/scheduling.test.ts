@@ -160,3 +160,82 @@ test("jobs that each take the whole of a resource take the sum of their times, w
     }),
   );
 });
+
+/** Least number of unit times by levels: in each the m free jobs that are furthest from the root. */
+function hu(parents: readonly (number | undefined)[], machines: number): number {
+  const level = (job: number): number => {
+    const parent = parents[job];
+    return parent === undefined ? 0 : 1 + level(parent);
+  };
+  const left = new Set(parents.keys());
+  let time = 0;
+  while (left.size > 0) {
+    const free = [...left].filter((job) => ![...left].some((other) => parents[other] === job));
+    for (const job of free.sort((a, b) => level(b) - level(a)).slice(0, machines)) left.delete(job);
+    time++;
+  }
+  return time;
+}
+
+test("trees of unit jobs on several machines take as long as Hu's rule makes them", () => {
+  // Source: Hu 1961, "Parallel sequencing and assembly line problems", Operations Research 9, 841-848.
+  const tree = fc
+    .integer({ min: 1, max: 11 })
+    .chain((size) =>
+      fc.tuple(...Array.from({ length: size }, (_, job) => (job === 0 ? fc.constant(undefined) : fc.nat(job - 1)))),
+    );
+  fc.assert(
+    fc.property(tree, fc.integer({ min: 2, max: 4 }), (parents, machines) => {
+      const end = parents.length + 1;
+      const lags = parents.flatMap((parent, job) => [
+        { from: 0, to: job + 1, lag: 0 },
+        { from: job + 1, to: parent === undefined ? end : parent + 1, lag: 1 },
+      ]);
+      const ones = parents.map(() => 1);
+      const resources = [{ capacity: machines, demands: [0, ...ones, 0] }];
+      expect(lengthOf({ minutes: [0, ...ones, 0], lags, resources })).toBe(hu(parents, machines));
+    }),
+    { numRuns: 60 },
+  );
+});
+
+function* permutations<T>(items: readonly T[]): Generator<readonly T[]> {
+  if (items.length === 0) yield [];
+  for (const [k, item] of items.entries())
+    for (const rest of permutations([...items.slice(0, k), ...items.slice(k + 1)])) yield [item, ...rest];
+}
+
+/** A job begins as soon as it will not have to wait between its two machines. */
+function noWaitLength(jobs: readonly (readonly [number, number])[]): number {
+  let [start, length] = [0, 0];
+  for (const [k, [a, b]] of jobs.entries()) {
+    const before = jobs[k - 1];
+    if (before !== undefined) start += Math.max(before[0], before[0] + before[1] - a);
+    length = start + a + b;
+  }
+  return length;
+}
+
+test("two machines with no wait in between, a maximal lag, take as long as the best sequence of all", () => {
+  // Source: Reddi, Ramamoorthy 1972, "On the flow-shop sequencing problem with no wait in process", Operational
+  // Research Quarterly 23, 323-331 (from memory).
+  const minutes = fc.integer({ min: 1, max: 12 });
+  fc.assert(
+    fc.property(fc.array(fc.tuple(minutes, minutes), { minLength: 1, maxLength: 6 }), (jobs) => {
+      const shop = shopOf(
+        jobs.map(
+          ([a, b]) =>
+            [
+              [0, a],
+              [1, b],
+            ] as const,
+        ),
+        2,
+      );
+      const atOnce = jobs.map(([a], job) => ({ from: 2 * job + 2, to: 2 * job + 1, lag: -a }));
+      const best = Math.min(...[...permutations(jobs)].map(noWaitLength));
+      expect(lengthOf({ ...shop, lags: [...shop.lags, ...atOnce] })).toBe(best);
+    }),
+    { numRuns: 60 },
+  );
+});

@@ -29,7 +29,7 @@ const PURE = [
   {
     name: "the reader",
     folder: "packages/reading/src/",
-    packages: ["halfloaf", "valibot", "parse5", "minisearch", "csv-parse", "@streamparser/json"],
+    packages: ["halfloaf", "valibot", "parse5"],
   },
 ];
 const SOLVERS = ["highs"];

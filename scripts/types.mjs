@@ -9,7 +9,7 @@ const tsc = join(root, "node_modules", "typescript", "bin", "tsc");
 
 const workspaces = ["packages", "apps"]
   .flatMap((folder) => readdirSync(join(root, folder)).map((name) => join(root, folder, name)))
-  .concat(["data", "checks", "bench", "tools"].map((name) => join(root, name)))
+  .concat(["data", "checks", "bench", "e2e", "tools"].map((name) => join(root, name)))
   .filter((folder) => existsSync(folder));
 
 let failed = 0;

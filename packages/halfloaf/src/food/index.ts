@@ -1,3 +1,5 @@
+export { componentsDerivedFrom, type DerivedComposition, deriveComponents } from "./deriveComponents.ts";
+export { type Contradiction, findContradictions } from "./findContradictions.ts";
 export {
   DIETS,
   type EnergyFactors,
@@ -21,4 +23,14 @@ export {
   type UnknownMass,
 } from "./measure.ts";
 export { type Composition, NUTRIENT_NAMES, NUTRIENTS, type Nutrient } from "./nutrient.ts";
+export {
+  FoodOverride,
+  formatOwnFoods,
+  NO_OWN_FOODS,
+  OwnFood,
+  OwnFoods,
+  overrideFigures,
+  parseOwnFoods,
+  withOwnFoods,
+} from "./ownFoods.ts";
 export { type CompositionRow, parseComposition } from "./parseComposition.ts";

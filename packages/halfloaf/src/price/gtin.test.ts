@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { gtinCheckDigit, isGtin } from "./gtin.ts";
+import { gtinCheckDigit, isGtin, toGtin14 } from "./gtin.ts";
 
 const bodies = fc
   .constantFrom(7, 11, 12, 13)
@@ -63,4 +63,10 @@ describe("cases", () => {
     expect(() => gtinCheckDigit("12a")).toThrow(RangeError);
     expect(() => gtinCheckDigit("")).toThrow(RangeError);
   });
+});
+
+test("numbers of all lengths that mean the same are the same with 14 digits", () => {
+  expect(toGtin14("036000291452")).toBe("00036000291452");
+  expect(toGtin14("0036000291452")).toBe("00036000291452");
+  expect(toGtin14("036000291453")).toBeUndefined();
 });

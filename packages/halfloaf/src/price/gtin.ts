@@ -19,5 +19,10 @@ export function isGtin(text: string): boolean {
   return FORM.test(text) && gtinCheckDigit(text.slice(0, -1)) === Number(text.at(-1));
 }
 
+/** A GTIN with the zeros in front that make it 14 digits long, so that equal numbers are equal texts; undefined for none. */
+export function toGtin14(text: string): string | undefined {
+  return isGtin(text) ? text.padStart(14, "0") : undefined;
+}
+
 /** The number under the bars of a pack, as text, since leading zeros count. */
 export const Gtin = v.pipe(v.string(), v.check(isGtin, "a GTIN of 8, 12, 13 or 14 digits with its check digit"));

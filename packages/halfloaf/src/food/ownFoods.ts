@@ -1,0 +1,125 @@
+import * as v from "valibot";
+import { CivilDate, type Issue, type Parsed, parseWith } from "../quantity/index.ts";
+import { type Food, FoodFacts, Id } from "./food.ts";
+import type { FoodTable } from "./foodTable.ts";
+import { type Composition, NUTRIENT_NAMES, type Nutrient } from "./nutrient.ts";
+
+const text = v.pipe(v.string(), v.nonEmpty());
+const figure = v.pipe(v.number(), v.finite(), v.minValue(0));
+const Component = v.picklist(NUTRIENT_NAMES as readonly [Nutrient, ...Nutrient[]]);
+const factor = v.pipe(v.number(), v.finite(), v.minValue(0));
+
+/**
+ * The figures of one food that a kitchen takes from elsewhere, per 100 g edible portion. Components that are not named
+ * stay as the table has them.
+ */
+export const FoodOverride = v.pipe(
+  v.strictObject({
+    food: Id,
+    /** What the figures were taken from, for people: the table and the food in it. */
+    from: text,
+    /** The day the choice was made; absent where it was not noted. */
+    chosenOn: v.optional(CivilDate),
+    figures: v.record(Component, figure),
+    /** Where each of `figures` comes from; every one has a source. */
+    sources: v.record(Component, text),
+    /** Components that are to count as unknown although the table knows them. */
+    unknown: v.optional(v.array(Component), []),
+    note: v.optional(text),
+  }),
+  v.forward(
+    v.partialCheck(
+      [["figures"], ["sources"]],
+      ({ figures, sources }) => Object.keys(figures).sort().join() === Object.keys(sources).sort().join(),
+      "a source for every figure and for nothing else",
+    ),
+    ["sources"],
+  ),
+  v.forward(
+    v.partialCheck(
+      [["figures"], ["unknown"]],
+      ({ figures, unknown }) => unknown.every((name) => figures[name] === undefined),
+      "no component that has a figure as well",
+    ),
+    ["unknown"],
+  ),
+);
+export type FoodOverride = v.InferOutput<typeof FoodOverride>;
+
+/** A food of the kitchen's own: what a food of the table holds, in one place. */
+export const OwnFood = v.strictObject({
+  ...FoodFacts.entries,
+  source: text,
+  /** Per 100 g edible portion; what is absent is unknown. */
+  composition: v.record(Component, figure),
+  energyFactors: v.optional(
+    v.strictObject({ proteinKcalPerG: factor, fatKcalPerG: factor, carbohydrateKcalPerG: factor }),
+  ),
+});
+export type OwnFood = v.InferOutput<typeof OwnFood>;
+
+/** The file beside a kitchen that holds its own foods and the figures it takes from elsewhere. */
+export const OwnFoods = v.strictObject({
+  /** Where an editor finds the schema; not read here. */
+  $schema: v.optional(v.string()),
+  format: v.literal("halfloaf-foods"),
+  version: v.literal(1),
+  foods: v.optional(v.array(OwnFood), []),
+  overrides: v.optional(v.array(FoodOverride), []),
+});
+export type OwnFoods = v.InferOutput<typeof OwnFoods>;
+
+/** Own foods of a kitchen that has none yet. */
+export const NO_OWN_FOODS: OwnFoods = { format: "halfloaf-foods", version: 1, foods: [], overrides: [] };
+
+/** Reads the content of a file of own foods; on failure gives all faults at once. */
+export function parseOwnFoods(input: unknown): Parsed<OwnFoods> {
+  return parseWith(OwnFoods, input);
+}
+
+/** The text of a file of own foods, which `parseOwnFoods` reads back the same once its JSON is read. */
+export function formatOwnFoods(own: OwnFoods): string {
+  return `${JSON.stringify(own, undefined, 2)}\n`;
+}
+
+/**
+ * The table with a kitchen's own foods behind its foods and the kitchen's overrides laid over both; the table itself stays
+ * as it is. A food of an id that the table has, an override of a food that nobody has, and a second one of the same food
+ * are faults, all told at once.
+ */
+export function withOwnFoods(
+  table: FoodTable,
+  own: OwnFoods,
+): { readonly ok: true; readonly table: FoodTable } | { readonly ok: false; readonly issues: readonly Issue[] } {
+  const joined = new Map(table);
+  const issues: Issue[] = [];
+  for (const [at, { energyFactors, ...food }] of own.foods.entries()) {
+    if (joined.has(food.id)) issues.push(unique(["foods", at, "id"], "an id that no food has yet", food.id));
+    else joined.set(food.id, energyFactors === undefined ? food : { ...food, energyFactors });
+  }
+  const overridden = new Set<string>();
+  for (const [at, override] of own.overrides.entries()) {
+    const path = ["overrides", at, "food"];
+    const food = joined.get(override.food);
+    if (food === undefined) issues.push({ code: "food", path, expected: "a food there is", received: override.food });
+    else if (overridden.has(food.id)) issues.push(unique(path, "one override of a food", food.id));
+    else {
+      overridden.add(food.id);
+      joined.set(food.id, overrideFigures(food, override));
+    }
+  }
+  return issues.length === 0 ? { ok: true, table: joined } : { ok: false, issues };
+}
+
+/** A food with the figures of an override in place of its own, each with its source; the food given stays as it is. */
+export function overrideFigures(food: Food, override: Pick<FoodOverride, "figures" | "sources" | "unknown">): Food {
+  const forgotten = new Set<string>(override.unknown);
+  const kept = <Value>(record: Readonly<Record<string, Value>>): Record<string, Value> =>
+    Object.fromEntries(Object.entries(record).filter(([name]) => !forgotten.has(name)));
+  const composition: Composition = { ...kept(food.composition), ...override.figures };
+  return { ...food, composition, figureSources: { ...kept(food.figureSources), ...override.sources } };
+}
+
+function unique(path: Issue["path"], expected: string, received: string): Issue {
+  return { code: "unique", path, expected, received };
+}

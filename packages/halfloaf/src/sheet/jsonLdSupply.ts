@@ -1,0 +1,69 @@
+import type { Making } from "../dish/index.ts";
+import type { FoodTable } from "../food/index.ts";
+import { UNITS_IN_TRADE } from "./commonCodes.ts";
+import { type JsonLd, ownProperty } from "./ownProperty.ts";
+
+type English = "british" | "american";
+type Chosen = Pick<Making, "food" | "amount" | "as">;
+
+/** A making as a line to be read: amount, food, how it is made ready, what may stand in for it. */
+export function toIngredient(making: Making, foods: FoodTable, english: English): string {
+  const others = making.alternatives.map((each) => `or ${toPhrase(each, foods, english)}`);
+  return [
+    [toPhrase(making, foods, english), ...others].join(" "),
+    ...(making.cut === undefined ? [] : [making.cut]),
+    ...(making.amount === "to-taste" ? ["to taste"] : []),
+    ...(making.optional ? ["optional"] : []),
+  ].join(", ");
+}
+
+/** A making for programs, as schema.org's HowToSupply; how it is handled stands in `additionalProperty`. */
+export function jsonLdSupply(making: Making, foods: FoodTable, english: English): JsonLd {
+  return {
+    "@type": "HowToSupply",
+    name: nameOf(making.food, foods, english),
+    ...quantity("requiredQuantity", making.amount),
+    additionalProperty: [
+      ownProperty("food", making.food),
+      ...(making.as === undefined ? [] : [ownProperty("as", making.as)]),
+      ...(making.cut === undefined ? [] : [ownProperty("cut", making.cut)]),
+      ...(making.retention === undefined ? [] : [ownProperty("retention", making.retention)]),
+      ...(making.optional ? [ownProperty("optional", true)] : []),
+      ...making.alternatives.map((each) =>
+        ownProperty("alternative", each.food, {
+          name: nameOf(each.food, foods, english),
+          ...quantity("valueReference", each.amount),
+          ...(each.as === undefined ? {} : { additionalProperty: [ownProperty("as", each.as)] }),
+        }),
+      ),
+    ],
+  };
+}
+
+function toPhrase({ food, amount }: Chosen, foods: FoodTable, english: English): string {
+  const name = nameOf(food, foods, english);
+  if (amount === "to-taste") return name;
+  const value = "value" in amount ? `${amount.value}` : `${amount.from}-${amount.to}`;
+  const word = amount.unit === "piece" ? (amount.size ?? "") : UNITS_IN_TRADE[amount.unit].word;
+  return [value, word, name].filter((part) => part !== "").join(" ");
+}
+
+function nameOf(food: string, foods: FoodTable, english: English): string {
+  return foods.get(food)?.names[english][0] ?? food;
+}
+
+/** The amount with its UCUM code as the text of the unit, since codes of trade don't tell one spoon from another. */
+function quantity(key: string, amount: Making["amount"]): JsonLd {
+  if (amount === "to-taste") return {};
+  const size: JsonLd =
+    "size" in amount && amount.size !== undefined ? { additionalProperty: [ownProperty("size", amount.size)] } : {};
+  return {
+    [key]: {
+      "@type": "QuantitativeValue",
+      ...("value" in amount ? { value: amount.value } : { minValue: amount.from, maxValue: amount.to }),
+      unitCode: UNITS_IN_TRADE[amount.unit].code,
+      unitText: amount.unit,
+      ...size,
+    },
+  };
+}

@@ -1,0 +1,74 @@
+import { describe, expect, test } from "vitest";
+import { PackIndex, rememberMatch } from "./PackIndex.ts";
+import { gtinOf, makePack } from "./price.testing.ts";
+
+const gtin = gtinOf("501234567890");
+const oats = makePack({ gtin, brand: "Ebbing Mill" });
+const beans = makePack({ id: "beans", label: "Kidney beans in water, 400 g", food: "kidney-beans-tinned" });
+const tomatoes = makePack({ id: "tomatoes", label: "Chopped tomatoes, 400 g", food: "tomatoes-tinned" });
+const oatsElsewhere = makePack({ id: "oats-quay", shop: "quay-market", gtin });
+const shop = "tally-store";
+
+function match(
+  goods: { text: string; shop?: string; gtin?: string; brand?: string },
+  memory = [] as { text: string; shop: string; pack: string }[],
+) {
+  const found = new PackIndex([oats, beans, tomatoes, oatsElsewhere], memory).match(goods);
+  return found.kind === "known"
+    ? [found.by, found.pack.id]
+    : [
+        "open",
+        ...found.nearest.map(({ pack }) => pack.id),
+        ...(found.sameGoods ? [`same as ${found.sameGoods.id}`] : []),
+      ];
+}
+
+describe("goods are matched to a known pack", () => {
+  test("by number within their shop, whatever the text says", () => {
+    expect(match({ text: "xyz", shop, gtin })).toEqual(["gtin", "oats-500"]);
+    expect(match({ text: "xyz", shop, gtin: `0${gtin}` })).toEqual(["gtin", "oats-500"]);
+    expect(match({ text: "xyz", shop: "quay-market", gtin })).toEqual(["gtin", "oats-quay"]);
+  });
+
+  test("by what was matched before in the same shop, however it is spaced or in capitals", () => {
+    const memory = [{ text: "KDNY BNS 400G", shop, pack: "beans" }];
+    expect(match({ text: "kdny  bns 400 g", shop }, memory)).toEqual(["memory", "beans"]);
+    expect(match({ text: "KDNY BNS 400G", shop: "quay-market" }, memory)[0]).toBe("open");
+    expect(match({ text: "KDNY BNS 400G" }, memory)[0]).toBe("open");
+  });
+
+  test("by their own label, with or without the brand", () => {
+    expect(match({ text: "ROLLED OATS 500G", shop })).toEqual(["label", "oats-500"]);
+    expect(match({ text: "Ebbing Mill rolled oats, 500 g", shop })).toEqual(["label", "oats-500"]);
+    expect(match({ text: "rolled oats 500 g", brand: "Ebbing Mill", shop })).toEqual(["label", "oats-500"]);
+  });
+
+  test("never by likeness alone: the nearest are offered, the likeliest first", () => {
+    expect(match({ text: "Chpd tomatos 400 g", shop })).toEqual(["open", "tomatoes"]);
+    expect(match({ text: "Chopped tomatoes, 800 g", shop })[0]).toBe("open");
+    expect(match({ text: "Motor oil", shop })).toEqual(["open"]);
+  });
+
+  test("not to a pack of another number, whose goods are offered instead", () => {
+    const other = gtinOf("501234567891");
+    expect(match({ text: "Rolled oats, 500 g", shop, gtin: other })).toEqual(["open", "oats-500"]);
+    expect(match({ text: "xyz", shop: "elsewhere", gtin })).toEqual(["open", "same as oats-500"]);
+  });
+
+  test("not where two packs could be meant", () => {
+    expect(match({ text: "Rolled oats, 500 g" })[0]).toBe("open");
+    expect(match({ text: "x", gtin })[0]).toBe("open");
+  });
+
+  test("names of an object's own parts are texts like any other", () => {
+    expect(match({ text: "__proto__", shop: "constructor" })).toEqual(["open"]);
+  });
+});
+
+test("a later match of the same text and shop replaces the earlier one", () => {
+  const first = rememberMatch([], { text: "Oats", shop, pack: "a" });
+  const second = rememberMatch(first, { text: "oats ", shop, pack: "b" });
+  const third = rememberMatch(second, { text: "oats", shop: "quay-market", pack: "c" });
+  expect(first).toEqual([{ text: "Oats", shop, pack: "a" }]);
+  expect(third.map(({ pack }) => pack)).toEqual(["b", "c"]);
+});

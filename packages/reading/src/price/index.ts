@@ -1,0 +1,19 @@
+export { type NoObservation, observeReceipt, type ReceiptPrices, toCandidate } from "./observeReceipt.ts";
+export { type PackCandidate, toObservation, toPack } from "./PackCandidate.ts";
+export {
+  type Goods,
+  type NearPack,
+  PackIndex,
+  type PackMatch,
+  RememberedMatch,
+  rememberMatch,
+} from "./PackIndex.ts";
+export { type Customary, parseContent, type ReadContent } from "./parseContent.ts";
+export { PriceListMapping, parsePriceListMapping } from "./priceListMapping.ts";
+export type { Receipt, ReceiptBalance, ReceiptExtra, ReceiptItem } from "./Receipt.ts";
+export type { Measured, Rate } from "./ReceiptLexer.ts";
+export { type Barcode, type EmbeddedValue, type RestrictedLayout, readBarcode } from "./readBarcode.ts";
+export { type DateOrder, type ReadDay, readDay } from "./readDay.ts";
+export { type PriceListContext, type PriceListReading, type PriceRow, readPriceList } from "./readPriceList.ts";
+export { type ReceiptContext, readReceipt } from "./readReceipt.ts";
+export { ENGLISH_RECEIPT, type ReceiptWords } from "./receiptWords.ts";
