@@ -354,6 +354,12 @@ describe("findFoodOfChoice", () => {
     expect(missed).toEqual([]);
   });
 
+  it("takes what follows a noun that stands first for part of its name, but not what is done to the food", () => {
+    expect(find("sugar, brown, 50 g")).toMatchObject({ kind: "found", best: { food: "sugar-brown" } });
+    expect(find("flour, rye, 200 g")).toMatchObject({ kind: "unsure" });
+    expect(find("4 tomatoes, chopped")).toMatchObject({ best: { food: "tomato" } });
+  });
+
   it("answers that a line's food is not in the table", () => {
     expect(NOT_IN_TABLE.filter((line) => find(line).kind !== "not-in-table")).toEqual([]);
   });

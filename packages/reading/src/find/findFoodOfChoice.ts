@@ -8,21 +8,42 @@ import type { Standing } from "./foodSynonyms.ts";
 /**
  * Finds the food that a choice of a makings line means, with all that the line says of it: states, preparation, pack,
  * unit. Where juice is asked of a fruit, the juice is looked for. Where "and" joins the names of two foods of the table
- * and no food bears the whole name, both are offered, as unsure: a line holds one food.
+ * and no food bears the whole name, both are offered, as unsure: a line holds one food. Lists put the noun first, so what
+ * follows it after a comma may belong to its name ("sugar, brown").
  */
 export function findFoodOfChoice(
   index: FoodIndex,
-  line: Pick<MakingsLine, "preparation">,
+  line: Pick<MakingsLine, "preparation" | "notes" | "purpose">,
   choice: MakingsChoice,
   english: English,
 ): FoodFinding {
   const query = toQuery(line, choice, english);
-  const whole = findFood(index, query);
+  const whole = turnedRound(index, line, query) ?? findFood(index, query);
   if (whole.kind === "found" || !choice.together) return whole;
   const apart = choice.together.map(({ text }) => findFood(index, { ...query, name: text }));
   const found = apart.flatMap((finding) => (finding.kind === "found" ? [finding.best] : []));
   const [first] = found;
   return first && found.length === apart.length ? { kind: "unsure", best: first, nearest: found.slice(0, 3) } : whole;
+}
+
+/**
+ * The food that the name means with what follows it put before it, where that surely is another one. Where a word that
+ * nobody understands follows, it may be of a food that the table has not: then nothing is sure.
+ */
+function turnedRound(
+  index: FoodIndex,
+  { notes, purpose }: Pick<MakingsLine, "notes" | "purpose">,
+  query: FoodQuery,
+): FoodFinding | undefined {
+  // What was understood, such as "chopped", is done to the food and is no part of its name.
+  const strange = notes.filter(({ reason }) => reason === "not-understood").map(({ text }) => text);
+  const followers = purpose === undefined ? strange : [...strange, purpose.text.replace(/^for /i, "")];
+  const plain = findFood(index, query);
+  for (const text of followers.filter((each) => !each.includes(" "))) {
+    const turned = findFood(index, { ...query, name: `${text} ${query.name}` });
+    if (turned.kind === "found" && turned.best.food !== plain.nearest[0]?.food) return turned;
+  }
+  return plain.kind === "found" && strange.length > 0 ? { ...plain, kind: "unsure" } : undefined;
 }
 
 function toQuery(
