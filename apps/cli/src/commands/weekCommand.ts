@@ -1,4 +1,4 @@
-import { type KitchenProblem, toMenuProblem, toWeekPlan, type WeekPlan } from "halfloaf/kitchen";
+import { type KitchenProblem, toMenuProblem, toWeekPlan, type WeekPlan, withStandRise } from "halfloaf/kitchen";
 import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
@@ -9,10 +9,10 @@ import { layFaults } from "../output/layFaults.ts";
 import { wrap } from "../output/layout.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { layWeek } from "../week/layWeek.ts";
-import { proveWeek } from "../week/proveWeek.ts";
 import { findPlace, nameWeekFile, saveWeek } from "../week/saveWeek.ts";
 import { EFFORTS, type Effort, type SearchOutcome, searchWeek } from "../week/searchWeek.ts";
 import { tellBroken, tellGaps } from "../week/tellNoPlan.ts";
+import { WeekProof } from "../week/WeekProof.ts";
 import { tellCount, tellMoney } from "../words/amountWords.ts";
 import { tellDayShort } from "../words/calendarWords.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
@@ -30,6 +30,8 @@ export interface WeekWish {
   readonly effort: Effort;
   /** Seconds to prove how close to the best the plan is; 0 = not at all. */
   readonly proof: number;
+  /** Percent by which estimated prices may rise and the budget still holds; absent: as the kitchen says. */
+  readonly stand?: number;
   /** Absent: a file named after kitchen and day, or none where data was asked for. */
   readonly out?: string;
   readonly json: boolean;
@@ -50,16 +52,26 @@ export async function weekCommand(wish: WeekWish, terminal: Terminal): Promise<E
   if (!task.ok) return refuseInput(wish.kitchen, task.faults, wish.json, terminal);
   const { stated, opened } = task.value;
   const { kitchen } = opened;
+  const proof = new WeekProof(stated.problem, wish.proof);
   terminal.talk(
-    `Planning ${harmless(kitchen.name)}, ${tellCount(wish.days, "day")} from ${tellDayShort(stated.from)}: ${stated.sittings.length} sittings, ` +
+    `Planning ${harmless(kitchen.name)}, ${tellCount(wish.days, "day")} from ${tellDayShort(stated.from)}: ${stated.sittings.filter(({ putBy }) => !putBy).length} sittings, ` +
       `${stated.problem.dishes.length} dishes, ${stated.packs.length} packs.`,
   );
-  const { currency } = kitchen;
-  const outcome = await searchWeek({ stated, currency, seed: wish.seed, moves: EFFORTS[wish.effort] }, terminal);
-  if (outcome.kind !== "found") return tellNoPlan(wish, task.value, outcome, terminal);
-  const plan = toSoundWeek(task.value, outcome, wish.seed);
-  const code = finish(wish, task.value, plan, outcome, terminal);
-  if (code === EXIT.done) await proveWeek(stated.problem, outcome.moneyMinor, currency, wish.proof, terminal);
+  try {
+    return await planAndProve(wish, task.value, proof, terminal);
+  } finally {
+    proof.dispose();
+  }
+}
+
+async function planAndProve(wish: WeekWish, task: Task, proof: WeekProof, terminal: Terminal): Promise<ExitCode> {
+  const { currency } = task.opened.kitchen;
+  const search = { stated: task.stated, currency, seed: wish.seed, moves: EFFORTS[wish.effort] };
+  const outcome = await searchWeek({ ...search, onBetter: (moneyMinor) => proof.hear(moneyMinor) }, terminal);
+  if (outcome.kind !== "found") return tellNoPlan(wish, task, outcome, terminal);
+  const plan = toSoundWeek(task, outcome, wish.seed);
+  const code = finish(wish, task, plan, outcome, terminal);
+  if (code === EXIT.done) await proof.tell(outcome.moneyMinor, currency, terminal);
   return code;
 }
 
@@ -67,7 +79,8 @@ export async function weekCommand(wish: WeekWish, terminal: Terminal): Promise<E
 function prepare(wish: WeekWish, cwd: string): Found<Task> {
   const opened = openKitchen(wish.kitchen, cwd, loadTables());
   if (!opened.ok) return opened;
-  const { kitchen, tables, name } = opened.value;
+  const { tables, name, kitchen: written } = opened.value;
+  const kitchen = wish.stand === undefined ? written : withStandRise(written, wish.stand);
   const from = wish.from ?? kitchen.startsOn;
   if (!endsInTime(from, wish.days)) return refuse(tellTooLate(from));
   const file = wish.out ?? (wish.json ? undefined : nameWeekFile(name, from));
@@ -76,7 +89,7 @@ function prepare(wish: WeekWish, cwd: string): Found<Task> {
   const stated = toMenuProblem(kitchen, tables, from, wish.days);
   if (stated.sittings.length === 0) return refuse(tellNoSittings(from));
   const out = file === undefined || place === undefined ? undefined : { name: file, path: place.value };
-  return { ok: true, value: { opened: opened.value, stated, names: toNames(kitchen, tables), out } };
+  return { ok: true, value: { opened: { ...opened.value, kitchen }, stated, names: toNames(kitchen, tables), out } };
 }
 
 /** The plan with names and sums. What does not hold here is a defect of the program, never of what was given. */

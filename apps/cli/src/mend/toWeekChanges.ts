@@ -1,8 +1,9 @@
 import type { Kitchen, SittingName, Tables, WeekChange, WeekPlan } from "halfloaf/kitchen";
-import { type Issue, parseMoney } from "halfloaf/quantity";
+import type { Issue } from "halfloaf/quantity";
 import { findDish } from "../card/findDish.ts";
+import { findPrice } from "../input/findPrice.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
-import { findNearest } from "../words/nearest.ts";
+import { tellUnknown } from "../words/unknownWords.ts";
 import { quote, tellPath } from "../words/valueWords.ts";
 import type { AskedChange } from "./parseMendOptions.ts";
 
@@ -33,9 +34,9 @@ function toWeekChange(change: AskedChange, context: Context): Found<WeekChange> 
       return checkEater(change.at, kitchen) ?? { ok: true, value: { kind: "want", at: change.at, dish: id } };
     }
     case "price": {
-      const money = parseMoney(change.price, kitchen.currency);
-      if (!money.ok || money.value.minor < 0) return refuse(tellNoPrice(change, kitchen));
-      return findPack(change.pack, kitchen, { kind: "price", pack: change.pack, priceMinor: money.value.minor });
+      const price = findPrice(change.price, kitchen.currency, change.text);
+      if (!price.ok) return price;
+      return findPack(change.pack, kitchen, { kind: "price", pack: change.pack, priceMinor: price.value });
     }
     case "gone":
       return findPack(change.pack, kitchen, { kind: "gone", pack: change.pack });
@@ -65,27 +66,6 @@ function checkEater({ eater }: SittingName, { eaters }: Kitchen): Found<never> |
 function findPack(id: string, { packs }: Kitchen, change: WeekChange): Found<WeekChange> {
   const ids = packs.map((pack) => pack.id);
   return ids.includes(id) ? { ok: true, value: change } : refuse(tellUnknown("pack", id, ids, "of this kitchen"));
-}
-
-function tellUnknown(noun: string, id: string, ids: readonly string[], where: string): Fault {
-  const near = findNearest(id, ids, 3, 0);
-  return {
-    code: `${noun}-unknown`,
-    path: [],
-    value: quote(id),
-    sentence: `There is no ${noun} ${quote(id)} ${where}.`,
-    remedy: near.length > 0 ? `Nearest to it: ${near.join(", ")}.` : "Look the id up in the file.",
-  };
-}
-
-function tellNoPrice({ text, price }: Extract<AskedChange, { kind: "price" }>, { currency }: Kitchen): Fault {
-  return {
-    code: "price",
-    path: [],
-    value: quote(price),
-    sentence: `${quote(text)}: ${quote(price)} is no price in ${currency}.`,
-    remedy: "Write it as a decimal number, such as 1.29.",
-  };
 }
 
 /** Issues of a week that can't be changed, in words: what of the file does not fit, or which change can't be made. */

@@ -6,6 +6,10 @@ import { choosePaint, type Paint } from "./paint.ts";
 export interface Terminal {
   /** Folder that file names are taken from. */
   readonly cwd: string;
+  /** Variables of the environment. */
+  readonly env: Readonly<Record<string, string | undefined>>;
+  /** Milliseconds since 1970-01-01 UTC by the clock. */
+  readonly nowMs: () => number;
   /** The page that results are laid out for. */
   readonly page: Page;
   /** How talk is coloured. */
@@ -30,6 +34,8 @@ export function toTerminal(process: NodeJS.Process): Terminal {
   const { stdout, stderr, env } = process;
   return {
     cwd: process.cwd(),
+    env,
+    nowMs: () => Date.now(),
     page: {
       width: chooseWidth(stdout.isTTY ? stdout.columns : Number(env.COLUMNS)),
       paint: choosePaint(stdout.isTTY === true, env),

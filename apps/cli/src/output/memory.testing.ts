@@ -17,6 +17,8 @@ export function toMemory(cwd: string, width = 80, stopAfter = Number.POSITIVE_IN
   let pauses = 0;
   return {
     cwd,
+    env: {},
+    nowMs: () => Date.now(),
     page: { width, paint: PLAIN },
     talkPaint: PLAIN,
     printed,

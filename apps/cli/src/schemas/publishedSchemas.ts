@@ -5,6 +5,9 @@ import { ChoicesReport } from "../choices/ChoicesReport.ts";
 import { MendReport } from "../mend/MendReport.ts";
 import { WhyReport } from "../why/WhyReport.ts";
 import { FaultReport } from "../words/FaultReport.ts";
+import { DayData } from "../work/day/DayData.ts";
+import { PaceFile } from "../work/pace/PaceFile.ts";
+import { PaceReport } from "../work/pace/PaceReport.ts";
 import { WorkData } from "../work/WorkData.ts";
 
 /** One published file format: its schema, and what a reader should know before the rest. */
@@ -44,6 +47,24 @@ export const PUBLISHED_SCHEMAS: readonly PublishedSchema[] = [
     description:
       "When to begin each step of one cooking. Minutes from the beginning; clock times follow from serveAtMinutes.",
     schema: WorkData,
+  },
+  {
+    name: "day",
+    title: "Halfloaf jobs of a day, version 1",
+    description: "What there is to do on one day of a week, by time, and how long its cookings take as a whole.",
+    schema: DayData,
+  },
+  {
+    name: "pace",
+    title: "Halfloaf pace, version 1",
+    description: "How long steps took in finished cookings of a kitchen, as it is kept in a file.",
+    schema: PaceFile,
+  },
+  {
+    name: "pace-report",
+    title: "Halfloaf learned pace, version 1",
+    description: "By kind of step what stated minutes are multiplied by, and what that rests on.",
+    schema: PaceReport,
   },
   {
     name: "why",

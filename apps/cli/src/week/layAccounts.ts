@@ -1,5 +1,6 @@
 import { layTable, wrap } from "../output/layout.ts";
-import { tellMinutes } from "../words/amountWords.ts";
+import { tellMinutes, tellNumber } from "../words/amountWords.ts";
+import { tellDay } from "../words/calendarWords.ts";
 import { headingOf, moneyOf, type WeekPage } from "./WeekPage.ts";
 
 /** The accounts: what was there and what was paid equals plates, waste and what is carried over. */
@@ -38,6 +39,11 @@ function tellRest(page: WeekPage): string[] {
     ...(budgetMinor === undefined && faresMinor > 0 ? [`Money paid: ${moneyOf(page, paid)}${fares}.`] : []),
     ...left,
     ...(estimatedMinor > 0 ? [`Estimated prices make up ${moneyOf(page, estimatedMinor)} of the tills.`] : []),
+    ...tellRisen(page),
+    ...(page.plan.boxes ?? []).map(
+      ({ dish, portions, on, keepsUntil, costMinor }) =>
+        `Put by on ${tellDay(on)}, carried over: ${tellNumber(portions)} portions of ${page.names.dish(dish)} for ${moneyOf(page, costMinor)}, good in the freezer until ${keepsUntil}.`,
+    ),
     `Hands-on cooking: ${tellMinutes(handsOnMinutes)} in ${days} ${days === 1 ? "day" : "days"}.`,
   ];
 }
@@ -46,4 +52,12 @@ function tellBudget(page: WeekPage, budgetMinor: number, paid: number, fares: st
   const rest = budgetMinor - paid;
   const verdict = rest >= 0 ? `${moneyOf(page, rest)} left` : `${moneyOf(page, -rest)} too much`;
   return `Budget ${moneyOf(page, budgetMinor)}, paid ${moneyOf(page, paid)}${fares}: ${verdict}.`;
+}
+
+function tellRisen(page: WeekPage): string[] {
+  const { risen, faresMinor, budgetMinor } = page.plan.accounts;
+  if (risen === undefined) return [];
+  const paid = risen.tillMinor + faresMinor;
+  const rest = budgetMinor === undefined ? "" : `, ${moneyOf(page, budgetMinor - paid)} within the budget`;
+  return [`If estimated prices rise by ${risen.pct} %: ${moneyOf(page, paid)} to be paid${rest}.`];
 }

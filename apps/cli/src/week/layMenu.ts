@@ -49,7 +49,9 @@ function tellWork({ plan, begunAhead }: WeekPage, sitting: Sitting): string[] {
   const servings = plan.sittings.filter((other) => other.batch === sitting.batch);
   const work = sitting.leftover
     ? `left over from ${batch === undefined ? "before" : `${tellWeekday(batch.date)} ${batch.kind}`}`
-    : `${keepTogether(`${tellMinutes(sitting.handsOnMinutes)} hands-on`)}, ${keepTogether(`ready in ${tellMinutes(sitting.elapsedMinutes)}`)}`;
+    : batch?.putBy !== undefined
+      ? `put by, from the ${batch.putBy}`
+      : `${keepTogether(`${tellMinutes(sitting.handsOnMinutes)} hands-on`)}, ${keepTogether(`ready in ${tellMinutes(sitting.elapsedMinutes)}`)}`;
   const later = servings.length - 1;
   return [
     ...(sitting.packed ? ["packed"] : []),

@@ -1,20 +1,26 @@
-import { closeSync, fsyncSync, openSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { basename, dirname, join, resolve } from "node:path";
+import { realpathSync, statSync } from "node:fs";
+import { dirname, resolve } from "node:path";
 import type { WeekPlan } from "halfloaf/kitchen";
 import { readJsonFile } from "../input/readJsonFile.ts";
 import { toJsonText } from "../output/harmless.ts";
+import { writeWhole } from "../output/writeWhole.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { quote, valueAt } from "../words/valueWords.ts";
 
 /** The usual name of a week's file: kitchen and first day, in signs that every disk takes. */
 export function nameWeekFile(kitchen: string, from: string): string {
+  return `halfloaf-week-${toFileWord(kitchen)}-${from}.json`;
+}
+
+/** The name of a kitchen as a word in the name of a file, in signs that every disk takes. */
+export function toFileWord(kitchen: string): string {
   const plain = kitchen
     .normalize("NFKD")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-+|-+$/g, "")
     .slice(0, 60);
-  return `halfloaf-week-${plain === "" ? "kitchen" : plain}-${from}.json`;
+  return plain === "" ? "kitchen" : plain;
 }
 
 /**
@@ -41,33 +47,15 @@ export function findPlace(name: string, cwd: string): Found<string> {
 
 /** Writes a plan whole or not at all: a crash half-way leaves what was there before. */
 export function saveWeek(plan: WeekPlan, path: string, name: string): Found<string> {
-  const draft = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
-  try {
-    writeWhole(draft, `${toJsonText(plan)}\n`);
-    renameSync(draft, path);
-    return { ok: true, value: path };
-  } catch (error) {
-    rmSync(draft, { force: true });
-    const { code } = error as NodeJS.ErrnoException;
-    if (code === undefined) throw error;
-    return refuse({
-      code: "out-not-written",
-      path: [],
-      value: quote(name),
-      sentence: `${quote(name)} can't be written (${code}).`,
-      remedy: "Check that you may write there and that the disk is not full, or name another file with --out.",
-    });
-  }
-}
-
-function writeWhole(path: string, text: string): void {
-  const handle = openSync(path, "wx");
-  try {
-    writeFileSync(handle, text);
-    fsyncSync(handle);
-  } finally {
-    closeSync(handle);
-  }
+  const trouble = writeWhole(`${toJsonText(plan)}\n`, path);
+  if (trouble === undefined) return { ok: true, value: path };
+  return refuse({
+    code: "out-not-written",
+    path: [],
+    value: quote(name),
+    sentence: `${quote(name)} can't be written (${trouble}).`,
+    remedy: "Check that you may write there and that the disk is not full, or name another file with --out.",
+  });
 }
 
 function tellTaken(name: string): Fault {

@@ -13,6 +13,8 @@ export interface SearchWish {
   readonly currency: string;
   readonly seed: number;
   readonly moves: number;
+  /** Told the money of each better plan. */
+  readonly onBetter?: (moneyMinor: number) => void;
 }
 
 /** What the search came to. */
@@ -47,6 +49,7 @@ export async function searchWeek(wish: SearchWish, terminal: Terminal): Promise<
     const report = search.advance();
     moves = report.moves;
     moneyMinor = report.costMinor ?? moneyMinor;
+    if (report.improved && moneyMinor !== undefined) wish.onBetter?.(moneyMinor);
     const progress = tellProgress(wish, moves, moneyMinor);
     if (progress !== shown) terminal.showProgress(progress);
     shown = progress;

@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { resolve } from "node:path";
 import { loadDemoKitchens } from "@halfloaf/data";
-import { type Kitchen, readWeekPlan, type Tables, toMenuProblem, WeekPlan } from "halfloaf/kitchen";
+import { type Kitchen, readWeekPlan, type Tables, toMenuProblem, WeekPlan, withStandRise } from "halfloaf/kitchen";
 import { checkPlan } from "halfloaf/menu/check";
 import { type Issue, parseWith } from "halfloaf/quantity";
 import { openKitchen } from "../input/openKitchen.ts";
@@ -56,7 +56,8 @@ function openWeek(week: WeekPlan, kitchenName: string | undefined, cwd: string, 
   const opened = openKitchen(name, cwd, starter);
   if (!opened.ok) return opened;
   const { kitchen, tables } = opened.value;
-  const task = toTask(kitchen, tables, week.from, week.days);
+  const asked = withStandRise(kitchen, week.accounts.risen?.pct ?? 0);
+  const task = toTask(asked, tables, week.from, week.days);
   const plan = readWeekPlan(week, task.stated);
   if (!plan.ok) return { ok: false, faults: plan.issues.map(tellMisfit) };
   const context = { ...task, plan: plan.value };

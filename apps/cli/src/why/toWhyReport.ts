@@ -124,9 +124,9 @@ function answerPack(task: WhyTask, word: string): Found<NonNullable<WhyReport["p
   });
 }
 
-/** The first sittings of the batches that cost most a portion, and of those that share most lots with others. */
+/** The first sittings of the dishes that cost most a portion, and of those that share most lots with others. */
 function chooseTelling({ stated: { problem, packs, lots }, plan }: WhyTask): number[] {
-  const facts = plan.batches.map(({ sittings }, batch) => {
+  const facts = plan.batches.map(({ dish, sittings }, batch) => {
     const portions = sittings.reduce((sum, k) => sum + (problem.sittings[k]?.portions ?? 0), 0);
     const taken = listLots(problem, plan, batch);
     const money = taken.reduce((sum, { lot, massG }) => {
@@ -135,11 +135,17 @@ function chooseTelling({ stated: { problem, packs, lots }, plan }: WhyTask): num
       return sum + (massG * (packs[bought]?.priceMinor ?? 0)) / (problem.packs[bought]?.massG ?? 1);
     }, 0);
     const shares = new Set(taken.flatMap(({ withBatches }) => withBatches)).size;
-    return { sitting: sittings[0] as number, dear: money / Math.max(portions, 1e-9), shares };
+    return { dish, sitting: sittings[0] as number, dear: money / Math.max(portions, 1e-9), shares };
   });
   const dearest = [...facts].sort((a, b) => b.dear - a.dear).slice(0, MOST_TELLING);
   const sharing = [...facts].sort((a, b) => b.shares - a.shares).slice(0, MOST_TELLING);
-  return [...new Set([...dearest, ...sharing].map(({ sitting }) => sitting))];
+  // A dish that is cooked more than once has much the same reasons each time.
+  const told = new Map<string | undefined, number>();
+  for (const { dish, sitting } of [...dearest, ...sharing]) {
+    const id = problem.dishes[dish]?.id;
+    told.set(id, told.get(id) ?? sitting);
+  }
+  return [...told.values()];
 }
 
 function pricePerG(lot: Kitchen["stores"][number] | undefined): number {

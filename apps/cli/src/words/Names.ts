@@ -20,7 +20,8 @@ export function toNames(
   const look = (found: string | undefined, id: string): string => harmless(found ?? id);
   return {
     dish: (id) => look(dishes.get(id), id),
-    food: (id) => look(tables.foods.get(id)?.names[kitchen.english][0], id),
+    // Cooked portions go by the name of their dish.
+    food: (id) => look(tables.foods.get(id)?.names[kitchen.english][0] ?? dishes.get(id), id),
     eater: (id) => look(eaters.get(id), id),
     shop: (id) => look(shops.get(id), id),
   };

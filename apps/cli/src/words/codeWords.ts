@@ -74,7 +74,7 @@ export const CODE_WORDS: Readonly<Record<string, CodeWords>> = {
   "food-unknown": unknownName("food of the food table", "Write the id of a food."),
   "shop-unknown": unknownName("shop of this kitchen", 'Write the id of a shop in "shops", or add the shop.'),
   "eater-unknown": unknownName("eater of this kitchen", 'Write the id of an eater in "eaters", or add the eater.'),
-  "lot-unknown": unknownName("lot of the stores", 'Write the id of a lot in "stores".'),
+  "lot-unknown": unknownName("lot of the stores", 'Write the id of a lot in "stores" or "putBy".'),
   "dish-unknown": unknownName("dish", 'Write the id of a starter dish or of one in "dishes".'),
   "sitting-kind-unknown": ({ received, expected }) => ({
     says: `is ${quote(received)}, which is no kind of sitting`,
@@ -87,6 +87,22 @@ export const CODE_WORDS: Readonly<Record<string, CodeWords>> = {
   "energy-share-missing": () => ({
     says: "is missing, though there are sittings of this kind",
     remedy: "Give its share of the day's energy in percent.",
+  }),
+  "wish-no-sitting": () => ({
+    says: "speaks of no sitting of this kitchen",
+    remedy: 'Check "on", "at" and "eaters" of the wish against "sittings".',
+  }),
+  "wish-beyond": ({ received, expected }) => ({
+    says: `is ${received}, and can be ${expected}`,
+    remedy: "Wish for fewer, or for more days.",
+  }),
+  "wish-unmet": () => ({
+    says: "means no dish that could be had at its sittings",
+    remedy: "Mean other dishes, or add packs, kit or sittings that let one be cooked.",
+  }),
+  "not-kept-there": (_issue, value) => ({
+    says: `is ${value}, where the dish does not keep or for which the kit has no room`,
+    remedy: "Write the other place, or the room that the kit has.",
   }),
   "density-unknown": (_issue, value) => ({
     says: `is ${value}, a volume of a food whose density is not known`,

@@ -91,23 +91,90 @@ Examples:
   $ halfloaf card red-lentil-cumin-soup-pitta
   $ halfloaf card red-lentil-cumin-soup-pitta my-kitchen.json --portions 6
   $ halfloaf card red-lentil-cumin-soup-pitta --json`,
-  work: "Print the order of work of one cooking: when to begin each step so that all is ready together.",
+  work: "Print the order of work of one cooking, or the jobs of a day: when to begin each step so that all is ready together.",
   workAfter: `
 Steps, hands, rings, pans, oven and board are timed to the minute; what is raw
-and what is ready to eat never share an unwashed board. The same dishes and
-kitchen give the same order of work.
+and what is ready to eat never share an unwashed board. The same dishes,
+kitchen and pace give the same order of work.
+
+With a week it lists the jobs of a day: cooking, leftovers, what is soaked,
+thawed or set aside for later; with --sitting what is cooked then, all at once.
+
+While you cook: say with --now what time it is and mark what has happened;
+steps go by the names on the page (A:cut). The rest is timed anew.
 
 Examples:
   $ halfloaf work red-lentil-cumin-soup-pitta
   $ halfloaf work chicken-pepper-paprika-rice red-lentils-spinach-pitta --serve 19:00
   $ halfloaf work potato-corn-cheese-soup --portions 6 --kitchen six-flat --cooks 2
-  $ halfloaf work potato-corn-cheese-soup --svg evening.svg`,
+  $ halfloaf work potato-corn-cheese-soup --svg evening.svg
+  $ halfloaf work --week halfloaf-week-port-ansel-2026-11-30.json --on 2026-12-01
+  $ halfloaf work red-lentil-cumin-soup-pitta --serve 19:00 --as-planned 18:40 --late A:simmer=9 --now 18:45`,
   workDishes: "ids or titles of the dishes that are cooked together",
+  workKitchen: "a kitchen file, or the name of a demo kitchen (default: that of the week, else the demo Port Ansel)",
+  workWeek: "a week's file, in place of dishes",
+  workOn: "day of the week, YYYY-MM-DD (default: its first)",
+  workSitting: "order of work of what the week has cooked for this sitting",
+  workPacked: "of that sitting what is taken along",
+  workNow: "what time it is, such as 18:45, or the minute of the cooking",
+  workAsPlanned: "until then all went as planned, but for what is marked",
+  workBegun: "a step that was begun",
+  workDone: "a step that was done",
+  workLate: "a step that still takes so many minutes from now on",
+  workWashed: "the board, or a pan, pot or blender, that was washed up for what comes next",
+  workLearn: "keep how long the steps took that are marked as begun and done",
+  pace: "Show the pace that was learned from finished cookings, and forget it.",
+  paceAfter: `
+How long steps took is kept by "halfloaf work" with --learn, and "halfloaf work"
+reckons with it from then on.
+
+Examples:
+  $ halfloaf pace
+  $ halfloaf pace my-kitchen.json --forget cut
+  $ halfloaf pace my-kitchen.json --forget all`,
+  paceFile: "file of the pace (default: halfloaf-pace-KITCHEN.json)",
+  paceForget: "kind of step whose pace is forgotten, or all",
   workPortions: "portions of each dish, 1 to 1000 (default: as each is written)",
   workMinutes: "minutes at hand; tells by how much it is too long",
   serve: "time of day at which all is served, such as 19:00",
   cooks: "how many cook, 1 or 2",
   svg: "file to draw the timeline in, as SVG",
+  read: "Read in what is written somewhere: dishes, makings, food tables, price lists, receipts; show it beside its source.",
+  readAfter: `
+FILE is found out by what stands in it: a saved page or JSON-LD, a pasted dish,
+lines of makings, a receipt, a folder or JSON file of FoodData Central, a file of
+own foods; a price list or any other table needs a mapping (docs/reading.md).
+"-" reads standard input. Nothing is kept without --keep, and no guess is hidden.
+Lines go by the numbers that stand before them.
+
+Examples:
+  $ halfloaf read pea-soup.html
+  $ halfloaf read pea-soup.txt --food "3=split-pea-green" --portions 4 --keep --kitchen my-kitchen.json
+  $ halfloaf read pea-soup.txt --keep
+  $ halfloaf read receipt.txt --kitchen my-kitchen.json --pack "7=oats-1kg" --keep
+  $ halfloaf read prices.csv --mapping prices-mapping.json --kitchen my-kitchen.json
+  $ halfloaf read FoodData_Central_csv --near onion
+  $ halfloaf read FoodData_Central_csv --food "170000=onion" --kitchen my-kitchen.json --keep`,
+  readFiles: "files, a folder, - for standard input, or a web address with --fetch",
+  readAs: "what the file is, where that is not plain",
+  readKitchen:
+    "kitchen whose packs and foods are meant, and which keeps what is read (default: the demo Port Ansel, which keeps nothing)",
+  readMapping: "file that says what the columns of a table or price list hold",
+  readEnglish: "whose cups, spoons and pints are meant (default: that of the kitchen)",
+  readDish: "which dish of a page, counted from 1",
+  readTitle: "title of the dish",
+  readPortions: "portions the dish makes, 1 to 1000",
+  readFood: "the food a line means; of a table NUMBER=ID, of prices a new pack of this food",
+  readAmount: "how much a line means, or what a new pack holds",
+  readLeaveOut: "a making that is no part of the dish",
+  readPack: "the pack of the kitchen that a line of a receipt or price list means; it is remembered",
+  readShop: "shop of the receipt or list, by its id in the kitchen",
+  readOn: "day of the receipt or list, or of the choice of figures, YYYY-MM-DD",
+  readDateOrder: "how dates in numbers are written",
+  readNear: "one of our foods, whose nearest three in the table are shown",
+  readFetch: "fetch the web addresses among the files, once each",
+  readKeep: "keep what was read in the kitchen and beside it, a dish without a kitchen in a file of its own",
+  readOut: "file to write the dish in, as JSON-LD of schema.org",
   check: "Look for everything that is wrong with a kitchen file, all at once.",
   checkAfter: `
 Each fault comes with its place, its value and what to do about it. The exit
@@ -124,6 +191,7 @@ Examples:
   seed: "start of the search; another one gives another plan",
   effort: "how long to search",
   proof: "seconds to prove how close to the best the plan is, told as talk",
+  stand: "let the budget hold even if every estimated price rises by so many percent",
   out: "file to keep the plan in (default: halfloaf-week-KITCHEN-FROM.json)",
   weekJson: "print the plan as data and keep no file, unless --out names one",
   json: "print data and nothing else",

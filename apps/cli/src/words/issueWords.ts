@@ -16,6 +16,8 @@ const OWNERS: Readonly<Record<string, readonly [noun: string, ...keys: string[]]
   dishes: ["dish", "id", "title"],
   sittings: ["sitting", "kind"],
   ratings: ["rating", "dish"],
+  wishes: ["wish"],
+  putBy: ["lot put by", "id", "dish"],
 };
 
 /** Names that could have been meant, by the code of an issue about a name that leads nowhere. */

@@ -5,7 +5,7 @@ import { tellCount, tellMass, tellMoney, tellNumber } from "./amountWords.ts";
 import { tellDay } from "./calendarWords.ts";
 import { tellComponent } from "./componentWords.ts";
 import type { Names } from "./Names.ts";
-import { eatersOf, sittingAt } from "./planFaultWords.ts";
+import { eatersOf, meantDishes, sittingAt } from "./planFaultWords.ts";
 
 /** What the limits of a kitchen's problem are told with. */
 export interface LimitContext {
@@ -24,6 +24,7 @@ export const LIMIT_NAMES: Readonly<Record<LimitKind, string>> = {
   uses: "how often a dish may be served",
   main: "how often one main ingredient may be served",
   distinct: "the different dishes in the evenings",
+  wish: "what is wished for",
   trips: "the number of trips",
   pot: "the size of the pot",
   carry: "what can be carried",
@@ -42,6 +43,7 @@ export const LIMIT_KEYS: Readonly<Record<LimitKind, string>> = {
   uses: "usesPerDish",
   main: "mainMax",
   distinct: "distinctEvenings",
+  wish: "wishes",
   trips: "tripsPerWeek",
   pot: "potPortions",
   carry: "carryKg",
@@ -72,6 +74,11 @@ export function tellLoosened(limit: MenuLimit, amount: number, context: LimitCon
       return `${tellCount(whole, "more evening", "more evenings")} with ${mainOf(context, limit.main)}`;
     case "distinct":
       return `${tellCount(whole, "different dish", "different dishes")} fewer in the evenings`;
+    case "wish": {
+      const wish = stated.wishes[limit.wish];
+      const what = wish === undefined ? "a wish" : meantDishes(wish.what, names);
+      return `${tellCount(whole, "serving")} less strict on ${what}`;
+    }
     case "trips":
       return tellCount(whole, "more trip");
     case "pot":

@@ -13,6 +13,7 @@ const WOULD: Readonly<Record<string, string>> = {
   distinct: "the evenings would have too few different dishes",
   main: "one main ingredient would come too often",
   uses: "the dish would come too often",
+  wish: "what is wished for would not be",
   "cooked-twice": "it would be cooked twice on that day",
   keeps: "what is left of it would not keep",
   "batch-size": "the pot is too small",

@@ -24,6 +24,14 @@ function tighten(stated: KitchenProblem): KitchenProblem {
   const { problem } = stated;
   return {
     ...stated,
+    wishes: [
+      {
+        menu: { dishes: [], sittings: [0], least: 1 },
+        path: ["wishes", 0],
+        what: { group: "fish", manner: "soup" },
+        days: [0, 3],
+      },
+    ],
     problem: {
       ...problem,
       dishes: problem.dishes.map((dish) => ({
@@ -42,6 +50,7 @@ function tighten(stated: KitchenProblem): KitchenProblem {
         ...profile,
         bounds: [{ component: 0, kind: "at-least" as const, amount: 1e6, hard: true }],
       })),
+      wishes: [{ dishes: [], sittings: [0], least: 1 }],
       limits: {
         budgetMinor: 1,
         handsOnMinutes: problem.limits.handsOnMinutes.map(() => 1),
@@ -79,6 +88,7 @@ test("the limits of a kitchen have words of their own", () => {
     "distinct",
     "main",
     "uses",
+    "wish",
     "max-trips",
     "carry",
     "fridge",

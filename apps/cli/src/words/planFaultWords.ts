@@ -1,4 +1,4 @@
-import type { KitchenProblem } from "halfloaf/kitchen";
+import type { KitchenProblem, StatedWish } from "halfloaf/kitchen";
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import type { PlanFault, PlanFaultCode } from "halfloaf/menu/check";
 import { addDays } from "halfloaf/quantity";
@@ -7,6 +7,7 @@ import { tellDay } from "./calendarWords.ts";
 import { tellAmountOf, tellComponent } from "./componentWords.ts";
 import type { Fault } from "./Fault.ts";
 import type { Names } from "./Names.ts";
+import { quote, tellPath } from "./valueWords.ts";
 
 /** What a fault of a plan points into. */
 export interface PlanContext {
@@ -37,11 +38,12 @@ const RAISE = (key: string): string => `Raise "${key}" in the limits of the kitc
 
 /** Words by code. Codes of plans that no search gives are told by what the checker expected. */
 const TELL: Readonly<Partial<Record<PlanFaultCode, Tell>>> = {
-  budget: ({ expected, received }, { currency }) => {
+  budget: ({ expected, received }, { currency, stated }) => {
     const [most, paid] = [numberIn(expected), numberIn(received)];
+    const rise = stated.standRisePct > 0 ? ` if estimated prices rose by ${stated.standRisePct} %` : "";
     const money = (minor: number) => `${tellMoney(Math.round(minor), currency)} ${currency}`;
     return {
-      sentence: `Money: ${money(paid)} would be paid, the budget is ${money(most)}: ${money(paid - most)} too much.`,
+      sentence: `Money: ${money(paid)} would be paid${rise}, the budget is ${money(most)}: ${money(paid - most)} too much.`,
       remedy: `${RAISE("budgetMinor")} Cheaper packs, or more of what is in the stores, help too.`,
     };
   },
@@ -76,6 +78,7 @@ const TELL: Readonly<Partial<Record<PlanFaultCode, Tell>>> = {
     sentence: `Variety: "${dishAt(context, path[1])}" would be served ${received} times, wanted are ${expected}.`,
     remedy: RAISE("usesPerDish"),
   }),
+  wish: (fault, context) => tellWish(fault, context),
   "max-trips": ({ expected, received }) => ({
     sentence: `Trips: ${received} would be made, wanted are ${expected}.`,
     remedy: RAISE("tripsPerWeek"),
@@ -139,6 +142,27 @@ const TELL: Readonly<Partial<Record<PlanFaultCode, Tell>>> = {
     remedy: "Put other packs of this food on the list.",
   }),
 };
+
+function tellWish({ path, expected, received }: PlanFault, context: PlanContext): Told {
+  const wish = context.stated.wishes[Number(path[1])];
+  if (wish === undefined) return { sentence: `A wish is met ${received} times.`, remedy: "Take the wish out." };
+  const [from, to] = wish.days.map((day) => dayAt(context, day)) as [string, string];
+  const when = from === to ? `on ${from}` : `from ${from} to ${to}`;
+  return {
+    sentence: `Wishes: ${meantDishes(wish.what, context.names)} would be served ${received} times ${when}, wanted are ${expected}.`,
+    remedy: `Change ${quote(tellPath([...wish.path]))} of the kitchen, or allow more dishes for these sittings.`,
+  };
+}
+
+/** "soup" or "soup, fish": what the dishes of a wish have in common. */
+export function meantDishes({ dish, main, ...others }: StatedWish["what"], names: Names): string {
+  const named = [
+    dish === undefined ? undefined : `"${names.dish(dish)}"`,
+    main === undefined ? undefined : names.food(main),
+  ];
+  const all = [...named, ...Object.values(others)].filter((each) => each !== undefined);
+  return all.length === 0 ? "boxes for later weeks" : all.join(", ");
+}
 
 function tellCold(place: string, key: string, { expected, received }: PlanFault, context: PlanContext): Told {
   const [most = 0, day = 0] = (expected.match(/[\d.]+/g) ?? []).map(Number);

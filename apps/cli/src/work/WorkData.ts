@@ -65,6 +65,17 @@ export const WorkData = v.strictObject({
       isHot: v.boolean(),
       /** What the largest pot takes, where more is cooked. */
       potPortions: v.optional(count),
+      /** The time it is stated with against that of its steps, cooked by itself; absent where none is stated. */
+      stated: v.optional(
+        v.strictObject({
+          portions: amount,
+          statedMinutes: amount,
+          computedMinutes: count,
+          /** Computed less stated. */
+          offMinutes: v.number(),
+          isProven: v.boolean(),
+        }),
+      ),
     }),
   ),
   lines: v.array(Line),
@@ -82,6 +93,17 @@ export const WorkData = v.strictObject({
   /** Waits that are longer than the dish says, because the holds collide. */
   brokenHolds: v.array(
     v.strictObject({ dish: place, step: v.string(), text: v.string(), waitMinutes: count, holdMinutes: amount }),
+  ),
+  /** What stated minutes are multiplied by, for the pace of this kitchen's cook; a kind that is not there counts 1. */
+  pace: v.array(v.strictObject({ kind: v.picklist(STEP_KINDS), factor: amount })),
+  /** Only where something has happened already: lines hold what was done and the rest as it is timed now. */
+  retimed: v.optional(
+    v.strictObject({
+      kind: v.picklist(["same", "timed", "shifted"]),
+      nowMinutes: count,
+      /** When it was to be served before. */
+      wasServeMinutes: count,
+    }),
   ),
   /** Only where minutes at hand were given and do not suffice. */
   tooLong: v.optional(

@@ -1,4 +1,11 @@
-import { clockMinutes, type TooLong, type WorkSheet } from "halfloaf/kitchen";
+import {
+  clockMinutes,
+  type PaceOfKind,
+  type Retimed,
+  type StatedTime,
+  type TooLong,
+  type WorkSheet,
+} from "halfloaf/kitchen";
 import { letterOf } from "halfloaf/sheet";
 import type { Page } from "../output/Page.ts";
 
@@ -7,6 +14,19 @@ export interface WorkPage extends Page {
   readonly sheet: WorkSheet;
   readonly kitchen: string;
   readonly tooLong: TooLong | undefined;
+  /** The stated times of dishes against their own, by place; undefined where none is stated. */
+  readonly stated: readonly (StatedTime | undefined)[];
+  /** What is reckoned with of the cook's pace. */
+  readonly pace: readonly PaceOfKind[];
+  readonly retimed: RetimedNow | undefined;
+}
+
+/** How a cooking that goes on was timed anew. */
+interface RetimedNow {
+  readonly kind: Retimed["kind"];
+  readonly nowMinutes: number;
+  /** When it was to be served before. */
+  readonly wasServeMinutes: number;
 }
 
 const DAY = 24 * 60;

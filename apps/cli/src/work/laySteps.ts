@@ -7,14 +7,15 @@ import { tellLetters, tellMoment, type WorkPage } from "./WorkPage.ts";
 
 const COLUMNS = [{ title: "", right: true }, { title: "", right: true }, { title: "" }, { title: "", wraps: true }];
 
-/** The steps by time, each with its cautions below it. */
+/** The steps by time, each with its cautions below it; those that are over already are left out. */
 export function laySteps(page: WorkPage): string[] {
-  const { sheet, width, paint } = page;
-  const rows = sheet.lines.flatMap((line): string[][] => [
+  const { sheet, width, paint, retimed } = page;
+  const left = sheet.lines.filter(({ endMinutes }) => retimed === undefined || endMinutes > retimed.nowMinutes);
+  const rows = left.flatMap((line): string[][] => [
     [
       tellMoment(sheet, line.startMinutes),
       tellLength(line),
-      line.kind === "step" ? letterOf(line.dish) : "",
+      line.kind === "step" ? `${letterOf(line.dish)}:${harmless(line.step)}` : "",
       tellWork(page, line),
     ],
     ...(line.kind === "step" ? line.cautions.map((caution) => ["", "", "", `! ${tellCaution(caution)}`]) : []),

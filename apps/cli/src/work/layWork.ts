@@ -4,22 +4,38 @@ import { harmless } from "../output/harmless.ts";
 import { layTable, wrap, wrapBehind } from "../output/layout.ts";
 import { tellMinutes, tellNumber } from "../words/amountWords.ts";
 import { CLOSING } from "../words/careWords.ts";
+import { layRetimed } from "./layRetimed.ts";
+import { layStated } from "./layStated.ts";
 import { layCaution, laySteps, tellCaution } from "./laySteps.ts";
 import { layTimeline } from "./layTimeline.ts";
 import { daysBefore, tellClock, tellLetters, tellMoment, type WorkPage } from "./WorkPage.ts";
 
 /** An order of work as lines: when to begin, the picture, what is done ahead, the steps, what waits, the cautions. */
 export function layWork(page: WorkPage): string[] {
-  const parts = [layTitle, layTooLong, layTimeline, layAhead, laySteps, layWaits, layBefore, layAfter, layClosing];
+  const parts = [
+    layTitle,
+    layRetimed,
+    layTooLong,
+    layTimeline,
+    layAhead,
+    laySteps,
+    layWaits,
+    layBefore,
+    layAfter,
+    layClosing,
+  ];
   const laid = parts.map((part) => part(page)).filter((lines) => lines.length > 0);
   return laid.flatMap((lines, at) => (at === 0 ? lines : ["", ...lines]));
 }
 
-function layTitle({ sheet, kitchen, width, paint }: WorkPage): string[] {
+function layTitle(page: WorkPage): string[] {
+  const { sheet, kitchen, width, paint, pace } = page;
   const { serveMinutes, isProven, dishes, cooks } = sheet;
   const clock =
     sheet.serveAtMinutes === undefined ? "" : `, from ${tellMoment(sheet, 0)} to ${tellMoment(sheet, serveMinutes)}`;
-  const proof = isProven ? "No order of work is quicker with this kit." : "A quicker order of work may exist.";
+  const best =
+    page.retimed === undefined ? "No order of work is quicker with this kit." : "What is left can't be done quicker.";
+  const proof = isProven ? best : "A quicker order of work may exist.";
   const who = cooks === 2 ? "two cooks" : "one cook";
   const where = `${tellMinutes(serveMinutes)} from the first step to the plate${clock}; ${who}, kit of ${harmless(kitchen)}. ${proof}`;
   const titles = dishes.flatMap(({ title, portions }) => wrap(`${harmless(title)}, ${tellPortions(portions)}`, width));
@@ -28,7 +44,14 @@ function layTitle({ sheet, kitchen, width, paint }: WorkPage): string[] {
       ? []
       : wrap(`${letterOf(at)}: the largest pot takes ${tellPortions(potPortions)}.`, width),
   );
-  return [...titles.map(paint.strong), ...wrap(where, width), ...tooMuch.map(paint.warning)];
+  const paced = pace.length === 0 ? [] : wrap(`At the pace of this kitchen's cook (see "halfloaf pace").`, width);
+  return [
+    ...titles.map(paint.strong),
+    ...wrap(where, width),
+    ...layStated(page),
+    ...paced,
+    ...tooMuch.map(paint.warning),
+  ];
 }
 
 function tellPortions(portions: number): string {

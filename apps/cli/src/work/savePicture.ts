@@ -1,5 +1,6 @@
-import { closeSync, openSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { basename, dirname, join, resolve } from "node:path";
+import { readFileSync, statSync } from "node:fs";
+import { dirname, resolve } from "node:path";
+import { writeWhole } from "../output/writeWhole.ts";
 import { type Found, refuse } from "../words/Fault.ts";
 import { quote } from "../words/valueWords.ts";
 
@@ -22,22 +23,10 @@ export function findPicturePlace(name: string, cwd: string): Found<string> {
 
 /** Writes a picture whole or not at all. */
 export function savePicture(text: string, path: string, name: string): Found<string> {
-  const draft = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
-  try {
-    const handle = openSync(draft, "wx");
-    try {
-      writeFileSync(handle, text);
-    } finally {
-      closeSync(handle);
-    }
-    renameSync(draft, path);
-    return { ok: true, value: path };
-  } catch (error) {
-    rmSync(draft, { force: true });
-    const { code } = error as NodeJS.ErrnoException;
-    if (code === undefined) throw error;
-    return refuseFile("svg-not-written", name, `can't be written (${code})`);
-  }
+  const trouble = writeWhole(text, path);
+  return trouble === undefined
+    ? { ok: true, value: path }
+    : refuseFile("svg-not-written", name, `can't be written (${trouble})`);
 }
 
 function refuseFile(code: string, name: string, says: string) {

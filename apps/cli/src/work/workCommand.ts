@@ -1,7 +1,9 @@
 import {
   type CookingOutcome,
+  compareStated,
   findTooLong,
-  type SittingKitchen,
+  observeSteps,
+  retime,
   solveCooking,
   stopAfter,
   type TimedCooking,
@@ -9,89 +11,119 @@ import {
   toWorkSheet,
 } from "halfloaf/kitchen";
 import { timelineSvg } from "halfloaf/sheet";
-import { findDish } from "../card/findDish.ts";
 import { refuseInput } from "../commands/refuseInput.ts";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
-import { loadTables } from "../input/loadTables.ts";
-import { type OpenKitchen, openKitchen } from "../input/openKitchen.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import { layFaults } from "../output/layFaults.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import type { Fault, Found } from "../words/Fault.ts";
+import { tellCount } from "../words/amountWords.ts";
+import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
+import { dayOfWeek } from "./day/dayOfWeek.ts";
+import { findDishes, findSitting, type ToCook } from "./findToCook.ts";
 import { layWork } from "./layWork.ts";
+import { type OpenWork, openWork } from "./openWork.ts";
+import { savePace } from "./pace/savePace.ts";
 import { findPicturePlace, savePicture } from "./savePicture.ts";
 import { toSvgWords } from "./svgWords.ts";
+import { type Happened, toHappenings } from "./toHappenings.ts";
 import { toWorkData } from "./toWorkData.ts";
-
-/** What `halfloaf work` was asked. */
-export interface WorkWish {
-  readonly dishes: readonly string[];
-  readonly kitchen: string;
-  /** Absent: of each dish as many as it is written for. */
-  readonly portions?: number;
-  /** Minutes after midnight; absent: no clock times. */
-  readonly serve?: number;
-  /** Minutes at hand; absent: as many as it takes. */
-  readonly minutes?: number;
-  readonly cooks: 1 | 2;
-  /** File for the picture; absent: none. */
-  readonly svg?: string;
-  readonly json: boolean;
-}
+import type { WorkPage } from "./WorkPage.ts";
+import type { WorkWish } from "./WorkWish.ts";
 
 /** Questions of the search, some seconds of work, after which the best order of work so far is taken. */
 const MOST_QUESTIONS = 3000;
 
-/** Prints the order of work of one cooking; or says why there is none. */
+/** Prints the order of work of one cooking, or the jobs of a day of a week; or says why there is none. */
 export function workCommand(wish: WorkWish, terminal: Terminal): ExitCode {
-  const about = wish.dishes.join(", ");
-  const opened = openKitchen(wish.kitchen, terminal.cwd, loadTables());
-  if (!opened.ok) return refuseInput(wish.kitchen, opened.faults, wish.json, terminal);
+  const about = wish.week ?? (wish.dishes.length === 0 ? "halfloaf work" : wish.dishes.join(", "));
+  const refuseWith = (faults: readonly Fault[]) => refuseInput(about, faults, wish.json, terminal);
   const place = wish.svg === undefined ? undefined : findPicturePlace(wish.svg, terminal.cwd);
-  if (place?.ok === false) return refuseInput(about, place.faults, wish.json, terminal);
-  const timed = timeWork(wish, opened.value);
-  if (!timed.ok) return refuseInput(about, timed.faults, wish.json, terminal);
-  if (timed.value.kind !== "timed") return tellNone(about, timed.value, wish.json, terminal);
-  return finish(wish, opened.value, timed.value.timed, place?.value, terminal);
-}
-
-function timeWork(wish: WorkWish, { kitchen, tables }: OpenKitchen): Found<CookingOutcome> {
-  const found = wish.dishes.map((word) => findDish(word, tables.dishes));
-  const faults = found.flatMap((each) => (each.ok ? [] : [...each.faults]));
-  if (faults.length > 0) return { ok: false, faults };
-  const dishes = found.flatMap((each) => (each.ok ? [each.value] : []));
-  const { kit, authorities } = kitchen;
-  const sitting: SittingKitchen = { kit, cooks: wish.cooks, tables, authority: authorities.safety };
-  const toCook = dishes.map((dish) => ({ dish, portions: wish.portions ?? dish.portions }));
-  const stated = toWorkProblem({ ...sitting, dishes: toCook });
-  if (stated.ok) return { ok: true, value: solveCooking(stated.cooking, { shouldStop: stopAfter(MOST_QUESTIONS) }) };
-  const fault: Fault = {
-    code: "kit-missing",
-    path: [],
-    sentence: `${harmless(dishes[stated.dish]?.title ?? "")} can't be cooked here: the kit has no ${stated.kit}, or not enough of them.`,
-    remedy: "Choose another dish, or another kitchen with --kitchen.",
-  };
-  return { ok: false, faults: [fault] };
-}
-
-function finish(
-  wish: WorkWish,
-  { kitchen }: OpenKitchen,
-  timed: TimedCooking,
-  path: string | undefined,
-  terminal: Terminal,
-): ExitCode {
-  const sheet = toWorkSheet(timed, wish.serve);
-  const tooLong = wish.minutes === undefined ? undefined : findTooLong(timed, wish.minutes);
-  if (path !== undefined && wish.svg !== undefined) {
-    const saved = savePicture(timelineSvg(sheet, toSvgWords(sheet)), path, wish.svg);
-    if (!saved.ok) return refuseInput(wish.dishes.join(", "), saved.faults, wish.json, terminal);
+  if (place?.ok === false) return refuseWith(place.faults);
+  const open = openWork(wish, terminal.cwd);
+  if (!open.ok) return refuseWith(open.faults);
+  const { week } = open.value;
+  if (week !== undefined && wish.sitting === undefined)
+    return dayOfWeek({ ...open.value, week }, wish, MOST_QUESTIONS, terminal);
+  const toCook = findToCook(wish, open.value);
+  if (!toCook.ok) return refuseWith(toCook.faults);
+  const planned = timeWork(toCook.value, open.value);
+  if (!planned.ok) return refuseWith(planned.faults);
+  if (planned.value.kind !== "timed") return tellNone(about, planned.value, wish.json, terminal);
+  const { timed } = planned.value;
+  const happened = toHappenings(wish.marks, timed, wish.serve);
+  if (!happened.ok) return refuseWith(happened.faults);
+  const learned = wish.learn ? learn(timed, happened.value, open.value, terminal) : undefined;
+  if (learned?.ok === false) return refuseWith(learned.faults);
+  const shown = show(wish, open.value, toCook.value, timed, happened.value);
+  if (place?.ok === true && wish.svg !== undefined) {
+    const saved = savePicture(timelineSvg(shown.sheet, toSvgWords(shown.sheet)), place.value, wish.svg);
+    if (!saved.ok) return refuseWith(saved.faults);
     terminal.talk(`Drawn as ${harmless(wish.svg)}.`);
   }
-  if (wish.json) terminal.print(toJsonText(toWorkData(sheet, kitchen.name, tooLong)));
-  else for (const line of layWork({ ...terminal.page, sheet, kitchen: kitchen.name, tooLong })) terminal.print(line);
+  if (wish.json) terminal.print(toJsonText(toWorkData(shown)));
+  else for (const line of layWork({ ...terminal.page, ...shown })) terminal.print(line);
   return EXIT.done;
+}
+
+function findToCook(wish: WorkWish, { opened, week }: OpenWork): Found<ToCook> {
+  if (week === undefined || wish.sitting === undefined) return findDishes(wish.dishes, wish.portions, opened);
+  return findSitting(week, wish.on ?? week.from, wish.sitting, wish.packed, opened);
+}
+
+function timeWork({ dishes }: ToCook, { sitting }: OpenWork): Found<CookingOutcome> {
+  const stated = toWorkProblem({ ...sitting, dishes });
+  if (stated.ok) return { ok: true, value: solveCooking(stated.cooking, { shouldStop: stopAfter(MOST_QUESTIONS) }) };
+  return refuse({
+    code: "kit-missing",
+    path: [],
+    sentence: `${harmless(dishes[stated.dish]?.dish.title ?? "")} can't be cooked here: the kit has no ${stated.kit}, or not enough of them.`,
+    remedy: "Choose another dish, or another kitchen with --kitchen.",
+  });
+}
+
+/** Keeps what the marks say of the cook's pace. */
+function learn(
+  timed: TimedCooking,
+  happened: Happened | undefined,
+  { opened, pace }: OpenWork,
+  terminal: Terminal,
+): Found<unknown> {
+  const seen = observeSteps(timed, happened?.marked ?? []);
+  if (seen.length === 0) {
+    return refuse({
+      code: "nothing-to-learn",
+      path: [],
+      sentence: "No step is marked with both its begin and its end, so nothing can be learned.",
+      remedy: "Mark steps with --begun and --done, or leave out --learn.",
+    });
+  }
+  const saved = savePace([...pace.observed, ...seen], opened.kitchen.name, pace.file, terminal.cwd);
+  if (saved.ok) terminal.talk(`${tellCount(seen.length, "step")} kept for the pace, in ${harmless(pace.file)}.`);
+  return saved;
+}
+
+function show(
+  wish: WorkWish,
+  { opened, pace, sitting }: OpenWork,
+  { dishes, atHandMinutes }: ToCook,
+  planned: TimedCooking,
+  happened: Happened | undefined,
+): Omit<WorkPage, "width" | "paint"> {
+  const again = happened && retime(planned, happened.happenings, happened.nowMinutes, stopAfter(MOST_QUESTIONS));
+  const timed = again?.timed ?? planned;
+  const wasServeMinutes = planned.plan.serveMinutes;
+  // Clock times stay where they are; serving moves.
+  const serveAt = wish.serve === undefined ? undefined : wish.serve + timed.plan.serveMinutes - wasServeMinutes;
+  const minutes = wish.minutes ?? atHandMinutes;
+  return {
+    sheet: toWorkSheet(timed, serveAt),
+    kitchen: opened.kitchen.name,
+    tooLong: minutes === undefined || again !== undefined ? undefined : findTooLong(timed, minutes),
+    stated: dishes.map(({ dish }) => compareStated(dish, sitting)),
+    pace: pace.learned,
+    retimed: again && happened && { kind: again.kind, nowMinutes: happened.nowMinutes, wasServeMinutes },
+  };
 }
 
 function tellNone(

@@ -87,7 +87,7 @@ export const Step = v.strictObject({
   text,
   kind: v.picklist(STEP_KINDS),
   minutes: v.strictObject({ fixed: minutes, perPortion: v.optional(minutes, 0) }),
-  /** full: both hands; eye: keep an eye on it, another job may be done beside it; none: it does itself. */
+  /** full: both hands; eye: keep an eye on it, one more such job may go on beside it; none: it does itself. */
   hands: v.picklist(["full", "eye", "none"]),
   kit: v.optional(v.array(v.picklist(KIT_PARTS)), []),
   /** Oven or fat temperature in degrees Celsius, where the step has one. */
@@ -116,6 +116,11 @@ export const Dish = v.strictObject({
   portions: v.pipe(v.number(), v.integer(), v.minValue(1)),
   /** Cooked mass of one portion in g, as served; an estimate of the author. */
   portionMassG: v.pipe(v.number(), v.gtValue(0)),
+  /**
+   * Minutes from the first step to the plate for its portions, as its author says, without what is done ahead; absent =
+   * the author says nothing. No plan reckons with it: `compareStated` of the kitchen holds it against the order of work.
+   */
+  statedMinutes: v.optional(v.pipe(v.number(), v.gtValue(0))),
   makings: v.pipe(v.array(Making), v.minLength(1)),
   method: v.pipe(v.array(Step), v.minLength(1)),
   keeps: v.strictObject({

@@ -67,7 +67,7 @@ function listLots(kitchen: KitchenProblem, plan: MenuPlan): Map<string, OpenLot>
       massG: menu.massG,
       costMinor: lot.costMinor,
       keepsDay: menu.lastDay,
-      openedDays: problem.foods[menu.food]?.openedDays ?? 0,
+      openedDays: menu.openedDays ?? problem.foods[menu.food]?.openedDays ?? 0,
       opensOnUse: !menu.opened,
     });
   });

@@ -98,9 +98,53 @@ describe("checking a kitchen", () => {
       { ratings: [{ dish: "rice-bowl", points: 3 }] },
       ["dish-unknown ratings.0.dish"],
     ],
+    [
+      "a wish for what is none, by someone who is none",
+      { wishes: [{ what: { dish: "rice-bowl", main: "oat" }, eaters: ["bob"], least: 1 }] },
+      ["eater-unknown wishes.0.eaters.0", "dish-unknown wishes.0.what.dish", "food-unknown wishes.0.what.main"],
+    ],
+    [
+      "a wish for a sitting that is none",
+      { sittings: [sitting], wishes: [{ what: { dish: "oat-bowl" }, on: [3], most: 1 }] },
+      ["wish-no-sitting wishes.0"],
+    ],
+    [
+      "a wish for more servings than there are sittings",
+      { sittings: [sitting], packs: [makePack()], wishes: [{ what: { dish: "oat-bowl" }, least: 3 }] },
+      ["wish-beyond wishes.0.least"],
+    ],
+    [
+      "a wish that no dish can meet",
+      {
+        packs: [makePack()],
+        wishes: [
+          { what: { dish: "oat-bowl" }, least: 1 },
+          { what: { manner: "soup" }, least: 1 },
+          { what: { dish: "oat-bowl", group: "fish" }, least: 1 },
+          { what: { manner: "soup" }, most: 1 },
+        ],
+      },
+      ["wish-unmet wishes.1.what", "wish-unmet wishes.2.what"],
+    ],
+    [
+      "a wish that no food is there for",
+      { wishes: [{ what: { dish: "oat-bowl" }, least: 1 }] },
+      ["wish-unmet wishes.0.what"],
+    ],
     ["a dish refused that is none", { refusedDishes: ["rice-bowl"] }, ["dish-unknown refusedDishes.0"]],
   ])("finds %s, once", (_title, over, faults) => {
     expect(faultsOf(makeKitchen(over), tables)).toEqual(faults);
+  });
+
+  it("refuses a wish without an end, one that means nothing and one of crossed ends", () => {
+    const asked = (wish: object) => {
+      const read = parseKitchen({ ...makeKitchen(), wishes: [wish] });
+      return read.ok ? [] : read.issues.map(({ path }) => path.join("."));
+    };
+    expect(asked({ what: { manner: "soup" }, least: 1, most: 1 })).toEqual([]);
+    expect(asked({ what: { manner: "soup" } })).toEqual(["wishes.0"]);
+    expect(asked({ what: {}, most: 1 })).toEqual(["wishes.0.what"]);
+    expect(asked({ what: { manner: "soup" }, least: 2, most: 1 })).toEqual(["wishes.0.least"]);
   });
 
   it("lets an eater sit at other times and on other days, and a weekday stand twice", () => {

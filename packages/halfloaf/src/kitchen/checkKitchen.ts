@@ -1,6 +1,8 @@
 import { checkDish, SITTING_KINDS } from "../dish/index.ts";
 import { massOfPack } from "../price/index.ts";
 import { type Issue, type Parsed, parseWith } from "../quantity/index.ts";
+import { checkPutBy } from "./checkPutBy.ts";
+import { checkWishes } from "./checkWishes.ts";
 import { Kitchen } from "./kitchen.ts";
 import type { Tables } from "./tables.ts";
 
@@ -13,7 +15,7 @@ export function parseKitchen(input: unknown): Parsed<Kitchen> {
 
 /**
  * All that is wrong in a kitchen whose shape is right: names that lead nowhere or stand twice, packs whose mass
- * can't be known, eaters in two places at once, dishes that can't be cooked as written. Empty = nothing.
+ * can't be known, eaters in two places at once, dishes that can't be cooked as written, wishes that can't be met. Empty = nothing.
  */
 export function checkKitchen(kitchen: Kitchen, tables: Tables): Issue[] {
   return [
@@ -22,6 +24,8 @@ export function checkKitchen(kitchen: Kitchen, tables: Tables): Issue[] {
     ...checkFoods(kitchen, tables),
     ...checkSittings(kitchen),
     ...checkDishes(kitchen, tables),
+    ...checkPutBy(kitchen, tables),
+    ...checkWishes(kitchen, tables),
   ];
 }
 
@@ -35,6 +39,7 @@ function checkNames(kitchen: Kitchen): Issue[] {
     shops: kitchen.shops,
     packs: kitchen.packs,
     stores: kitchen.stores,
+    putBy: kitchen.putBy,
     dishes: kitchen.dishes,
   };
   return Object.entries(lists).flatMap(([list, items]) => {
@@ -82,7 +87,7 @@ function checkFoods(kitchen: Kitchen, { foods }: Tables): Issue[] {
       ? []
       : [issue(mass.reason, ["packs", at, "content"], "a content whose mass is known", JSON.stringify(pack.content))];
   });
-  const lots = new Set(kitchen.stores.map(({ id }) => id));
+  const lots = new Set([...kitchen.stores, ...kitchen.putBy].map(({ id }) => id));
   const lost = kitchen.useUp.flatMap((id, at) =>
     lots.has(id) ? [] : [issue("lot-unknown", ["useUp", at], "a lot of the stores", id)],
   );

@@ -13,6 +13,8 @@ export interface DatedSitting {
   readonly minutes: number;
   readonly heat: boolean;
   readonly packed: boolean;
+  /** True where nobody sits down and a box is put by for later weeks. */
+  readonly putBy?: true;
 }
 
 /** Position of a kind of sitting in the day, from 0. */

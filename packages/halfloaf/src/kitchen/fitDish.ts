@@ -25,6 +25,8 @@ export interface FittedDish {
   readonly makings: readonly Extract<MakingAmount, { ok: true }>[];
   /** Which food stands for each making; undefined where an optional one is left out. */
   readonly choose: (making: Making) => ChosenFood | undefined;
+  /** Where it lies cooked already; absent = it is cooked. */
+  readonly putBy?: "fridge" | "freezer";
 }
 
 /** True if the eater takes this food: diet, allergens and single foods. */
@@ -57,8 +59,22 @@ export function findLackingKit(dish: Dish, kit: Kitchen["kit"]): Unfit | undefin
 /** The food that stands for each making of a dish; optional makings have none. */
 export type ChosenFoods = ReadonlyMap<Making, ChosenFood>;
 
+/** The foods of a making that can be had and that all the eaters take, as its author orders them; or why it has none. */
+export function listTaken(
+  making: Making,
+  foods: FoodTable,
+  eaters: readonly Eater[],
+  isToBeHad: (food: string) => boolean,
+): readonly ChosenFood[] | Unfit {
+  const options: ChosenFood[] = [making, ...making.alternatives];
+  const had = options.filter(({ food }) => isToBeHad(food));
+  if (had.length === 0) return { reason: "not-to-be-had", food: making.food };
+  const taken = had.filter(({ food }) => eaters.every((eater) => takesFood(eater, foods.get(food) as Food)));
+  return taken.length > 0 ? taken : { reason: "not-for-these-eaters", food: making.food };
+}
+
 /** The first food of each making that can be had and that all the eaters take; or why a making has none. */
-export function chooseFoods(
+function chooseFoods(
   dish: Dish,
   foods: FoodTable,
   eaters: readonly Eater[],
@@ -67,12 +83,9 @@ export function chooseFoods(
   const chosen = new Map<Making, ChosenFood>();
   for (const making of dish.makings) {
     if (making.optional) continue;
-    const options: ChosenFood[] = [making, ...making.alternatives];
-    const had = options.filter(({ food }) => isToBeHad(food));
-    if (had.length === 0) return { reason: "not-to-be-had", food: making.food };
-    const taken = had.find(({ food }) => eaters.every((eater) => takesFood(eater, foods.get(food) as Food)));
-    if (taken === undefined) return { reason: "not-for-these-eaters", food: making.food };
-    chosen.set(making, taken);
+    const taken = listTaken(making, foods, eaters, isToBeHad);
+    if ("reason" in taken) return taken;
+    chosen.set(making, taken[0] as ChosenFood);
   }
   return chosen;
 }

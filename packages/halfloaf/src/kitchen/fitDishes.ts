@@ -1,12 +1,13 @@
 import type { Dish, Making } from "../dish/index.ts";
+import { chooseVariants, type FoodMerits, weighFoods } from "./chooseVariants.ts";
 import type { DatedSitting } from "./datedSittings.ts";
-import { type ChosenFoods, chooseFoods, type FittedDish, findLackingKit, type Unfit, weighChosen } from "./fitDish.ts";
+import { type ChosenFoods, type FittedDish, findLackingKit, type Unfit, weighChosen } from "./fitDish.ts";
 import type { Eater, Kitchen } from "./kitchen.ts";
 import type { Tables } from "./tables.ts";
 
 /** The dishes of a kitchen as its sittings can have them. */
 export interface FittedDishes {
-  /** A dish may stand here twice, cooked with other foods for other eaters. */
+  /** A dish stands here several times, one after the other, where it may be cooked with other foods or for other eaters. */
   readonly fitted: readonly FittedDish[];
   /** For each sitting, positions in `fitted`. */
   readonly servedAt: readonly (readonly number[])[];
@@ -14,7 +15,10 @@ export interface FittedDishes {
   readonly unfit: readonly { readonly dish: string; readonly why: Unfit }[];
 }
 
-/** Fits every dish to every sitting's eaters; sittings whose eaters lead to the same foods share one fitted dish. */
+/**
+ * Fits every dish to every sitting's eaters, in the ways that are worth cooking it (see `chooseVariants`); sittings whose
+ * eaters lead to the same foods share one fitted dish.
+ */
 export function fitDishes(
   kitchen: Kitchen,
   tables: Tables,
@@ -24,18 +28,27 @@ export function fitDishes(
   const fitted: FittedDish[] = [];
   const servedAt: number[][] = sittings.map(() => []);
   const unfit: { dish: string; why: Unfit }[] = [];
+  const days = 1 + Math.max(0, ...sittings.map(({ day }) => day));
+  const merits = weighFoods(kitchen, tables, days);
   const companies = sittings.map(({ eaters }) => eaters.join(" "));
   for (const dish of tables.dishes) {
     if (kitchen.refusedDishes.includes(dish.id)) continue;
-    const variants = new DishVariants(dish, kitchen, tables, isToBeHad, fitted);
+    const variants = new DishVariants(dish, { kitchen, tables, isToBeHad, merits }, fitted);
     sittings.forEach((sitting, k) => {
-      if (!dish.fits.includes(sitting.kind)) return;
-      const at = variants.find(companies[k] as string, sitting.eaters);
-      if (at !== undefined) servedAt[k]?.push(at);
+      if (sitting.putBy || !dish.fits.includes(sitting.kind)) return;
+      servedAt[k]?.push(...variants.find(companies[k] as string, sitting.eaters));
     });
     if (variants.why && !variants.isFitted) unfit.push({ dish: dish.id, why: variants.why });
   }
   return { fitted, servedAt, unfit };
+}
+
+/** What dishes are fitted to. */
+interface Fitting {
+  readonly kitchen: Kitchen;
+  readonly tables: Tables;
+  readonly isToBeHad: (food: string) => boolean;
+  readonly merits: FoodMerits;
 }
 
 /** The ways in which one dish is cooked, each found once. */
@@ -44,50 +57,41 @@ class DishVariants {
   why: Unfit | undefined;
   isFitted = false;
   private readonly dish: Dish;
-  private readonly kitchen: Kitchen;
-  private readonly tables: Tables;
-  private readonly isToBeHad: (food: string) => boolean;
+  private readonly fitting: Fitting;
   private readonly fitted: FittedDish[];
   private readonly lacking: Unfit | undefined;
-  private readonly byCompany = new Map<string, number | undefined>();
+  private readonly byCompany = new Map<string, readonly number[]>();
   private readonly byFoods = new Map<string, number | undefined>();
 
-  constructor(
-    dish: Dish,
-    kitchen: Kitchen,
-    tables: Tables,
-    isToBeHad: (food: string) => boolean,
-    fitted: FittedDish[],
-  ) {
+  constructor(dish: Dish, fitting: Fitting, fitted: FittedDish[]) {
     this.dish = dish;
-    this.kitchen = kitchen;
-    this.tables = tables;
-    this.isToBeHad = isToBeHad;
+    this.fitting = fitting;
     this.fitted = fitted;
-    this.lacking = findLackingKit(dish, kitchen.kit);
+    this.lacking = findLackingKit(dish, fitting.kitchen.kit);
   }
 
-  /** Position in `fitted` of the dish for these eaters, added where it is new; undefined where they can't have it. */
-  find(company: string, eaters: readonly string[]): number | undefined {
-    if (this.byCompany.has(company)) return this.byCompany.get(company);
-    const at = this.fit(eaters);
-    this.byCompany.set(company, at);
-    return at;
+  /** Positions in `fitted` of the dish for these eaters, added where they are new; none where they can't have it. */
+  find(company: string, eaters: readonly string[]): readonly number[] {
+    const known = this.byCompany.get(company) ?? this.fit(eaters);
+    this.byCompany.set(company, known);
+    return known;
   }
 
-  private fit(ids: readonly string[]): number | undefined {
-    const { dish, kitchen, tables } = this;
+  private fit(ids: readonly string[]): readonly number[] {
+    const { dish, fitting } = this;
+    const { kitchen, tables, isToBeHad, merits } = fitting;
     const eaters = ids.map((id) => kitchen.eaters.find((eater) => eater.id === id) as Eater);
-    const chosen = this.lacking ?? chooseFoods(dish, tables.foods, eaters, this.isToBeHad);
-    if ("reason" in chosen) {
-      this.why = chosen;
-      return undefined;
+    const variants = this.lacking ?? chooseVariants(dish, tables.foods, eaters, isToBeHad, merits);
+    if ("reason" in variants) {
+      this.why = variants;
+      return [];
     }
-    const key = keyOf(dish.makings, chosen);
-    if (this.byFoods.has(key)) return this.byFoods.get(key);
-    const at = this.add(weighChosen(dish, tables.foods, chosen));
-    this.byFoods.set(key, at);
-    return at;
+    return variants.flatMap((chosen) => {
+      const key = keyOf(dish.makings, chosen);
+      const at = this.byFoods.has(key) ? this.byFoods.get(key) : this.add(weighChosen(dish, tables.foods, chosen));
+      this.byFoods.set(key, at);
+      return at === undefined ? [] : [at];
+    });
   }
 
   private add(one: FittedDish | Unfit): number | undefined {

@@ -4,13 +4,25 @@ export type { RestoredWeek } from "./changeWeek/restoreWeek.ts";
 export type { SittingName, WeekChange } from "./changeWeek/WeekChange.ts";
 export { writeWeek } from "./changeWeek/writeWeek.ts";
 export { checkKitchen, parseKitchen } from "./checkKitchen.ts";
-export type { AheadStep, Cooking, CookingStep, CookingWish, DishToCook, StatedCooking } from "./cooking/Cooking.ts";
+export type {
+  AheadStep,
+  Cooking,
+  CookingStep,
+  CookingWish,
+  DishToCook,
+  SittingKitchen,
+  StatedCooking,
+} from "./cooking/Cooking.ts";
+export { compareStated, type StatedTime } from "./cooking/compareStated.ts";
 export { type EarlierStep, findTooLong, type TooLong } from "./cooking/findTooLong.ts";
 export type { BoardWashed, Happening, KitWashed, StepHappened } from "./cooking/Happening.ts";
+export { happenedAsPlanned } from "./cooking/happenedAsPlanned.ts";
 export { type DayJob, jobsOfDay } from "./cooking/jobsOfDay.ts";
+export { listCookings, type SittingCooking } from "./cooking/listCookings.ts";
+export { observeSteps } from "./cooking/observeSteps.ts";
 export { learnPace, type ObservedStep, type Pace, type PaceOfKind, stepMinutes, toPace } from "./cooking/pace.ts";
 export { type Retimed, retime } from "./cooking/retime.ts";
-export { type SittingKitchen, type SittingMinutes, sittingMinutes } from "./cooking/sittingMinutes.ts";
+export { type SittingMinutes, sittingMinutes } from "./cooking/sittingMinutes.ts";
 export { type CookingOutcome, solveCooking, stopAfter, type TimedCooking } from "./cooking/solveCooking.ts";
 export { toWorkProblem } from "./cooking/toWorkProblem.ts";
 export { toWorkSheet } from "./cooking/toWorkSheet.ts";
@@ -34,9 +46,13 @@ export { type EaterShare, eaterShares, STANDARD_DAY_KJ } from "./eaterShares.ts"
 export { type FittedDish, fitDish, takesFood, type Unfit } from "./fitDish.ts";
 export { type FoodLife, foodLife } from "./foodLife.ts";
 export { Eater, Kit, Kitchen, Limits, WeeklySitting, Worth } from "./kitchen.ts";
+export { PutBy, PuttingBy } from "./putBy.ts";
 export { readWeekPlan } from "./readWeekPlan.ts";
+export { withStandRise } from "./standRise.ts";
 export { parseTables, type TableFiles, type Tables, withOwnDishes } from "./tables.ts";
 export { PLANNED_COMPONENTS } from "./toMenuDish.ts";
 export { type KitchenProblem, toMenuProblem } from "./toMenuProblem.ts";
 export { toWeekPlan } from "./toWeekPlan.ts";
+export type { StatedWish } from "./toWishes.ts";
 export { WeekPlan } from "./weekPlan.ts";
+export { Meant, VarietyRule, Wish } from "./wish.ts";

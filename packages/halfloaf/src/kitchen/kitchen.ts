@@ -5,6 +5,8 @@ import { ACTIVITIES, SEXES, STAGES } from "../intake/index.ts";
 import { Pack, Shop } from "../price/index.ts";
 import { CivilDate, Currency } from "../quantity/index.ts";
 import { Lot } from "../stores/index.ts";
+import { PutBy, PuttingBy } from "./putBy.ts";
+import { VarietyRule, Wish } from "./wish.ts";
 
 const text = v.pipe(v.string(), v.nonEmpty());
 const count = v.pipe(v.number(), v.integer(), v.minValue(0));
@@ -69,6 +71,8 @@ export const WeeklySitting = v.strictObject({
 export const Limits = v.strictObject({
   /** Most money at the tills in a week, trips included. */
   budgetMinor: v.optional(minor),
+  /** The budget must also hold where every estimated price comes out so many percent higher. */
+  standRisePct: v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(100)), 0),
   /** Most hands-on minutes of a day; seven numbers give each weekday its own, Monday first. */
   handsOnMinutes: v.union([minutes, v.pipe(v.array(minutes), v.length(7))]),
   energyTolerancePct: v.optional(v.pipe(v.number(), v.minValue(2), v.maxValue(50)), 10),
@@ -76,6 +80,7 @@ export const Limits = v.strictObject({
   mainMax: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1)), 3),
   usesPerDish: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1)), 3),
   tripsPerWeek: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  variety: v.optional(v.array(VarietyRule), []),
 });
 
 /** What things that are not money are worth to this kitchen, in minor units. */
@@ -112,6 +117,10 @@ export const Kitchen = v.strictObject({
   shops: v.pipe(v.array(Shop), v.minLength(1)),
   packs: v.array(Pack),
   stores: v.array(Lot),
+  /** Cooked portions from earlier weeks. */
+  putBy: v.optional(v.array(PutBy), []),
+  /** Portions that are cooked for later weeks; absent = none. */
+  puttingBy: v.optional(PuttingBy),
   /** Share of a day's energy that each kind of sitting brings, in percent. */
   energySharePct: v.record(v.picklist(SITTING_KINDS), positive),
   sittings: v.pipe(v.array(WeeklySitting), v.minLength(1)),
@@ -122,9 +131,10 @@ export const Kitchen = v.strictObject({
     v.array(v.strictObject({ dish: Id, points: v.pipe(v.number(), v.minValue(0), v.maxValue(10)) })),
     [],
   ),
-  /** Lots of the stores that must be used up within the days planned. */
+  /** Lots of the stores, or of what is put by, that must be used up within the days planned. */
   useUp: v.optional(v.array(Id), []),
   refusedDishes: v.optional(v.array(Id), []),
+  wishes: v.optional(v.array(Wish), []),
   /** Dishes of this kitchen's own, beside the starter dishes. */
   dishes: v.optional(v.array(Dish), []),
 });

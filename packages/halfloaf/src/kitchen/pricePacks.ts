@@ -4,6 +4,7 @@ import { limitOfPack, massOfPack, type Pack } from "../price/index.ts";
 import { type CivilDate, daysBetween } from "../quantity/index.ts";
 import { foodLife, placesOf } from "./foodLife.ts";
 import type { Kitchen } from "./kitchen.ts";
+import { raisePrice } from "./standRise.ts";
 
 const NO_LIMIT = 9999;
 
@@ -50,15 +51,23 @@ function toMenuPack(
   if (!mass.ok) return undefined;
   const shop = kitchen.shops.findIndex(({ id }) => id === pack.shop);
   const life = foodLife(food, placesOf(kitchen.kit));
+  const risePct = pack.estimate ? kitchen.limits.standRisePct : 0;
   const base = {
     food: foodAt,
     shop,
     massG: mass.massG,
     priceMinor: pack.priceMinor,
+    ...raisePrice(pack.priceMinor, risePct),
     limit: limitOfPack(pack) ?? NO_LIMIT,
     fromDay: 0,
     toDay: days - 1,
-    ...(pack.offer && { offer: { count: pack.offer.count, priceMinor: pack.offer.priceMinor } }),
+    ...(pack.offer && {
+      offer: {
+        count: pack.offer.count,
+        priceMinor: pack.offer.priceMinor,
+        ...raisePrice(pack.offer.priceMinor, risePct),
+      },
+    }),
     ...(pack.loose && { openedDays: life.unopenedDays }),
   };
   if (!pack.reduced) return base;

@@ -1,5 +1,6 @@
 import type { MenuPlan, PlannedBatch, Purchase, Use } from "../menu/index.ts";
 import type { Issue, Parsed } from "../quantity/index.ts";
+import { NOTHING_ID } from "./puttingBy.ts";
 import type { KitchenProblem } from "./toMenuProblem.ts";
 import type { WeekPlan } from "./weekPlan.ts";
 
@@ -18,7 +19,7 @@ export function readWeekPlan(week: WeekPlan, stated: KitchenProblem): Parsed<Men
   if (week.days !== stated.problem.days) report("week-days", ["days"], `${stated.problem.days}`, `${week.days}`);
   if (issues.length > 0) return { ok: false, issues };
   const sittings = findSittings(week, stated, report);
-  const batches = readBatches(week, stated, sittings, report);
+  const batches = readBatches(week, stated, sittings, findBoxes(week, stated, report), report);
   const trips = findTrips(week, stated, report);
   const purchases = readPurchases(week, stated, trips, report);
   const uses = readUses(week, stated, purchases, report);
@@ -32,25 +33,31 @@ function findSittings(week: WeekPlan, stated: KitchenProblem, report: Report): n
   const found = week.sittings.map(({ date, kind, eaters }, at) => {
     const who = [...eaters].sort().join(" ");
     const index = stated.sittings.findIndex(
-      (one, k) => !taken.has(k) && one.date === date && one.kind === kind && [...one.eaters].sort().join(" ") === who,
+      (one, k) =>
+        !one.putBy &&
+        !taken.has(k) &&
+        one.date === date &&
+        one.kind === kind &&
+        [...one.eaters].sort().join(" ") === who,
     );
     if (index < 0) report("sitting-unknown", ["sittings", at], "a sitting of the kitchen", `${date} ${kind}`);
     else taken.add(index);
     return index;
   });
-  stated.sittings.forEach(({ date, kind }, k) => {
-    if (!taken.has(k)) report("sitting-missing", ["sittings"], `a dish for ${date} ${kind}`, "none");
+  stated.sittings.forEach(({ date, kind, putBy }, k) => {
+    if (!putBy && !taken.has(k)) report("sitting-missing", ["sittings"], `a dish for ${date} ${kind}`, "none");
   });
   return found;
 }
 
 function readBatches(
   week: WeekPlan,
-  { problem }: KitchenProblem,
+  { problem, dishes }: KitchenProblem,
   sittings: readonly number[],
+  boxes: readonly number[],
   report: Report,
 ): PlannedBatch[] {
-  return week.batches.flatMap(({ dish: id }, batch): PlannedBatch[] => {
+  const cooked = week.batches.flatMap(({ dish: id, putBy, uses }, batch): PlannedBatch[] => {
     const members = week.sittings.flatMap((sitting, at) => (sitting.batch === batch ? [at] : []));
     const first = members.find((at) => sittings[at] !== -1);
     if (first === undefined) {
@@ -58,7 +65,8 @@ function readBatches(
       return [];
     }
     const dishesOf = (at: number): readonly number[] => problem.sittings[sittings[at] as number]?.dishes ?? [];
-    const dish = dishesOf(first).find((index) => problem.dishes[index]?.id === id);
+    const ways = dishesOf(first).filter((index) => problem.dishes[index]?.id === id && dishes[index]?.putBy === putBy);
+    const dish = chooseWay(ways, dishes, uses);
     for (const at of members) {
       const misses = dish === undefined || !dishesOf(at).includes(dish);
       if (sittings[at] !== -1 && misses)
@@ -67,9 +75,39 @@ function readBatches(
       if (named !== id) report("batch-dish", ["sittings", at, "dish"], id, named);
     }
     if (dish === undefined) return [];
-    const known = members.map((at) => sittings[at] as number).filter((k) => k >= 0);
+    const eaten = members.map((at) => sittings[at] as number);
+    const boxed = (week.boxes ?? []).map((box, at) => (box.batch === batch ? (boxes[at] as number) : -1));
+    const known = [...eaten, ...boxed].filter((k) => k >= 0);
     return [{ dish, sittings: known.sort((a, b) => a - b) }];
   });
+  const nothing = problem.dishes.findIndex(({ id }) => id === NOTHING_ID);
+  const empty = problem.sittings.flatMap(({ putBy }, k): PlannedBatch[] =>
+    putBy && !boxes.includes(k) ? [{ dish: nothing, sittings: [k] }] : [],
+  );
+  return [...cooked, ...empty];
+}
+
+/** The problem's sitting of each box of the file; -1 where there is none. */
+function findBoxes(week: WeekPlan, stated: KitchenProblem, report: Report): number[] {
+  return (week.boxes ?? []).map(({ on }, at) => {
+    const index = stated.sittings.findIndex(({ putBy, date }) => putBy && date === on);
+    if (index < 0) report("box-unknown", ["boxes", at], "a kitchen that puts portions by on that day", on);
+    return index;
+  });
+}
+
+/** Of the ways to cook a dish the one whose foods are those that were used, or else that shares most with them. */
+function chooseWay(
+  ways: readonly number[],
+  dishes: KitchenProblem["dishes"],
+  uses: WeekPlan["batches"][number]["uses"],
+): number | undefined {
+  const used = new Set(uses.map(({ food }) => food));
+  const missesOf = (way: number): number => {
+    const foods = new Set(dishes[way]?.makings.map(({ food }) => food));
+    return [...foods].filter((food) => !used.has(food)).length + [...used].filter((food) => !foods.has(food)).length;
+  };
+  return [...ways].sort((a, b) => missesOf(a) - missesOf(b))[0];
 }
 
 function findTrips(week: WeekPlan, stated: KitchenProblem, report: Report): number[] {

@@ -32,7 +32,7 @@ export const PLANNED_COMPONENTS = [
 
 const UNRATED_POINTS = 6;
 
-/** A dish as the planner sees it, per standard portion; `mains` and `foodAt` say what its indices mean. */
+/** A dish as the planner sees it, per standard portion, one that is put by without makings; `mains` and `foodAt` say what its indices mean. */
 export function toMenuDish(
   one: FittedDish,
   kitchen: Kitchen,
@@ -43,7 +43,7 @@ export function toMenuDish(
 ): MenuDish {
   const { dish, choose } = one;
   const massOf = new Map<number, number>();
-  for (const { food, purchasedG } of one.makings) {
+  for (const { food, purchasedG } of one.putBy ? [] : one.makings) {
     const at = foodAt.get(food) as number;
     massOf.set(at, (massOf.get(at) ?? 0) + purchasedG.middle);
   }

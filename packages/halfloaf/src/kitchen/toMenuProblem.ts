@@ -9,11 +9,14 @@ import type { FittedDish, Unfit } from "./fitDish.ts";
 import { fitDishes } from "./fitDishes.ts";
 import type { Kitchen } from "./kitchen.ts";
 import { type PossibleTrip, pricePacks } from "./pricePacks.ts";
+import { isFreezable, listFreezable, makeNothing, wishBoxes, withBoxes, withWorth } from "./puttingBy.ts";
+import { statePutBy, toMenuPutBy } from "./statePutBy.ts";
 import type { Tables } from "./tables.ts";
 import { toLimits } from "./toLimits.ts";
 import { PLANNED_COMPONENTS, rememberRetained, toMenuDish } from "./toMenuDish.ts";
 import { toMenuFood } from "./toMenuFood.ts";
 import { toProfiles } from "./toProfiles.ts";
+import { listWeeks, type StatedWish, toWishes } from "./toWishes.ts";
 
 const LEFTOVER_MINUTES = 2;
 const SHORTFALL_KNEE = 0.1;
@@ -25,11 +28,18 @@ export interface KitchenProblem {
   readonly sittings: readonly DatedSitting[];
   readonly shares: readonly EaterShare[];
   readonly foods: readonly Food[];
-  /** A dish may stand here twice, cooked with other alternatives for other eaters. */
+  /**
+   * A dish may stand here several times: cooked with other alternatives for other eaters, or put by already. Where boxes are
+   * put by, the problem has one dish more at its end: nothing.
+   */
   readonly dishes: readonly FittedDish[];
   readonly packs: readonly Pack[];
   readonly lots: readonly Lot[];
   readonly trips: readonly { readonly shop: string; readonly date: CivilDate }[];
+  /** How many percent higher the estimated prices may come out for the budget to hold still. */
+  readonly standRisePct: number;
+  /** What the problem's wishes are about, each by its index. */
+  readonly wishes: readonly StatedWish[];
   /** Dishes that no sitting can have, and why. */
   readonly unfit: readonly { readonly dish: string; readonly why: Unfit }[];
   /** Lots of the stores that are past their time on the first day. */
@@ -38,12 +48,14 @@ export interface KitchenProblem {
 
 /** States the kitchen's days from a date on as a problem for `menu/`; the kitchen must have passed `checkKitchen`. */
 export function toMenuProblem(kitchen: Kitchen, tables: Tables, from: CivilDate, days: number): KitchenProblem {
-  const sittings = datedSittings(kitchen, from, days);
+  const sittings = withBoxes(kitchen, datedSittings(kitchen, from, days));
   const shares = eaterShares(kitchen, sittings, days);
   const stock = kitchen.stores.map((lot) => ({ lot, lastDay: lastDayOf(lot, tables, from) }));
   const good = stock.filter(({ lastDay }) => lastDay >= 0);
   const hadFoods = new Set([...kitchen.packs.map(({ food }) => food), ...good.map(({ lot }) => lot.food)]);
-  const { fitted, servedAt, unfit } = fitDishes(kitchen, tables, sittings, (food) => hadFoods.has(food));
+  const { fitted: cooked, servedAt, unfit } = fitDishes(kitchen, tables, sittings, (food) => hadFoods.has(food));
+  const putBy = statePutBy(kitchen, tables, sittings, from);
+  const fitted = [...cooked, ...putBy.map(({ dish }) => dish)];
   const arrivals = [...new Set(kitchen.shops.map((shop) => orderInDay(shop.beforeSitting as SittingKind)))].sort(
     (a, b) => a - b,
   );
@@ -52,7 +64,7 @@ export function toMenuProblem(kitchen: Kitchen, tables: Tables, from: CivilDate,
 
   const foodIds = [
     ...new Set([
-      ...fitted.flatMap((dish) => dish.makings.map((making) => making.food)),
+      ...cooked.flatMap((dish) => dish.makings.map((making) => making.food)),
       ...good.map(({ lot }) => lot.food),
     ]),
   ];
@@ -60,8 +72,10 @@ export function toMenuProblem(kitchen: Kitchen, tables: Tables, from: CivilDate,
   const foodAt = new Map(foodIds.map((id, at) => [id, at]));
   const trips = listTrips(kitchen, from, days);
   const priced = pricePacks(kitchen, foods, trips, from, days);
-  const portions = sittings.map(({ eaters }) =>
-    eaters.reduce((sum, id) => sum + (shares.find(({ eater }) => eater.id === id)?.portions ?? 1), 0),
+  const portions = sittings.map(({ eaters, putBy: isBox }) =>
+    isBox
+      ? (kitchen.puttingBy?.portions ?? 0)
+      : eaters.reduce((sum, id) => sum + (shares.find(({ eater }) => eater.id === id)?.portions ?? 1), 0),
   );
   const cached = { ...tables, retain: rememberRetained(tables.retain) };
   const lots = good.map(
@@ -73,20 +87,48 @@ export function toMenuProblem(kitchen: Kitchen, tables: Tables, from: CivilDate,
       mustUse: kitchen.useUp.includes(lot.id),
     }),
   );
-  const mains = [...new Set(fitted.map(({ dish }) => dish.main))];
-  const problem: MenuProblem = {
-    days,
-    periodDay: Array.from({ length: days * (arrivals.length + 1) }, (_, period) =>
-      Math.floor(period / (arrivals.length + 1)),
+  const portionLots = putBy.flatMap((one, i) =>
+    one.lots.flatMap(({ lot, lastDay, menu }) =>
+      lastDay >= 0 ? [{ lot, menu: { ...menu, food: foods.length + i } satisfies MenuLot }] : [],
     ),
-    foods: foods.map((food, at) =>
+  );
+  const wishes = [
+    ...toWishes(kitchen, tables.foods, fitted, sittings, days),
+    ...wishBoxes(kitchen, fitted, sittings, listWeeks(days)),
+  ];
+  const mains = [...new Set(fitted.map(({ dish }) => dish.main))];
+  const menuFoods = [
+    ...foods.map((food, at) =>
       toMenuFood(
         food,
         kitchen,
         priced.filter(({ menu }) => menu.food === at).map(({ menu }) => menu),
       ),
     ),
-    dishes: fitted.map((one) => toMenuDish(one, kitchen, cached, foodAt, mains, days)),
+    ...putBy.map(({ menuFood }) => menuFood),
+  ];
+  const hasBoxes = sittings.some((sitting) => sitting.putBy);
+  const dishes = fitted.map((one, at) => {
+    const family = fitted.findIndex(({ dish }) => dish === one.dish);
+    const alone = toMenuDish(one, kitchen, cached, foodAt, mains, days);
+    const dish = family < at ? { ...alone, family } : alone;
+    const ready = putBy[at - cooked.length];
+    if (ready !== undefined) return toMenuPutBy(dish, ready, foods.length + at - cooked.length);
+    return hasBoxes && isFreezable(one) ? withWorth(dish, one, menuFoods) : dish;
+  });
+  const dishesAt = sittings.map((sitting, k): number[] =>
+    sitting.putBy
+      ? [...listFreezable(fitted, servedAt, sittings, sitting.day), fitted.length]
+      : [...(servedAt[k] ?? []), ...putBy.flatMap((one, i) => (one.sittings.includes(k) ? [cooked.length + i] : []))],
+  );
+  const seated = sittings.flatMap((sitting, k) => (sitting.putBy ? [] : [k]));
+  const problem: MenuProblem = {
+    days,
+    periodDay: Array.from({ length: days * (arrivals.length + 1) }, (_, period) =>
+      Math.floor(period / (arrivals.length + 1)),
+    ),
+    foods: menuFoods,
+    dishes: hasBoxes ? [...dishes, makeNothing(mains.length, PLANNED_COMPONENTS.length, sittings.length)] : dishes,
     sittings: sittings.map(
       (sitting, k): MenuSitting => ({
         day: sitting.day,
@@ -95,11 +137,12 @@ export function toMenuProblem(kitchen: Kitchen, tables: Tables, from: CivilDate,
         heat: sitting.heat,
         packed: sitting.packed,
         portions: portions[k] as number,
-        dishes: servedAt[k] as readonly number[],
-        variety: sitting.kind === "evening",
+        dishes: dishesAt[k] as readonly number[],
+        variety: sitting.kind === "evening" && !sitting.putBy,
+        ...(sitting.putBy && { putBy: true }),
       }),
     ),
-    lots,
+    lots: [...lots, ...portionLots.map(({ menu }) => menu)],
     packs: priced.map(({ menu }) => menu),
     shopCount: kitchen.shops.length,
     trips: trips.map(({ shop, day }): MenuTrip => {
@@ -116,7 +159,13 @@ export function toMenuProblem(kitchen: Kitchen, tables: Tables, from: CivilDate,
     }),
     components: PLANNED_COMPONENTS,
     profiles: toProfiles(kitchen, tables, shares, days),
-    limits: toLimits(kitchen, sittings, portions, from, days),
+    limits: toLimits(
+      kitchen,
+      seated.map((k) => sittings[k] as DatedSitting),
+      seated.map((k) => portions[k] as number),
+      from,
+      days,
+    ),
     worth: {
       minuteMinor: kitchen.worth.minuteMinor,
       leftoverMinutes: LEFTOVER_MINUTES,
@@ -124,19 +173,22 @@ export function toMenuProblem(kitchen: Kitchen, tables: Tables, from: CivilDate,
       shortfallRestMinor: kitchen.worth.shortfallRestMinor,
       shortfallKnee: SHORTFALL_KNEE,
     },
+    ...(wishes.length > 0 && { wishes: wishes.map(({ menu }) => menu) }),
   };
   return {
     problem,
     from,
     sittings,
     shares,
-    foods,
+    foods: [...foods, ...putBy.map(({ food }) => food)],
     dishes: fitted,
     packs: priced.map(({ pack }) => pack),
-    lots: good.map(({ lot }) => lot),
+    lots: [...good, ...portionLots].map(({ lot }) => lot),
     trips: trips.map(({ shop, date }) => ({ shop: (kitchen.shops[shop] as Kitchen["shops"][number]).id, date })),
+    standRisePct: kitchen.limits.standRisePct,
+    wishes,
     unfit,
-    goneOff: stock.filter(({ lastDay }) => lastDay < 0).map(({ lot }) => lot),
+    goneOff: [...stock, ...putBy.flatMap((one) => one.lots)].filter(({ lastDay }) => lastDay < 0).map(({ lot }) => lot),
   };
 }
 

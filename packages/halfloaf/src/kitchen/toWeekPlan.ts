@@ -3,29 +3,40 @@ import { NUTRIENT_NAMES, type Nutrient } from "../food/index.ts";
 import { assess, type KnownIntakes, referencesFor } from "../intake/index.ts";
 import type { MenuPlan } from "../menu/index.ts";
 import { limitOfPack, type Pack, priceOfCount } from "../price/index.ts";
-import { addDays, splitByLargestRemainder } from "../quantity/index.ts";
+import { addDays } from "../quantity/index.ts";
 import { cautionsOf } from "../safety/index.ts";
 import { accountLots, type LotThrough } from "./accountLots.ts";
 import type { EaterShare } from "./eaterShares.ts";
 import type { Kitchen } from "./kitchen.ts";
+import { withoutEmptyBoxes } from "./puttingBy.ts";
+import { payRisen } from "./standRise.ts";
 import type { Tables } from "./tables.ts";
 import type { KitchenProblem } from "./toMenuProblem.ts";
+import { portionsOf, toPlates } from "./toPlates.ts";
 import type { WeekPlan } from "./weekPlan.ts";
 
-type Sitting = WeekPlan["sittings"][number];
 type Cooking = WeekPlan["batches"][number];
+type Box = NonNullable<WeekPlan["boxes"]>[number];
+
+/** **Source**: UK Food Standards Agency, on freezing and reheating (from memory). */
+const PUT_BY_CAUTION = {
+  code: "put-by",
+  text: "Thaw what was frozen in the fridge and eat it within a day, or heat it from frozen. Heat until steaming hot all through, once; never freeze again.",
+  authority: "UK Food Standards Agency (from memory)",
+};
 
 /** A plan of `menu/` with names, dates and sums, ready to be kept as a file, printed or shown. */
 export function toWeekPlan(
   kitchen: Kitchen,
   tables: Tables,
   stated: KitchenProblem,
-  plan: MenuPlan,
+  found: MenuPlan,
   search: WeekPlan["search"],
 ): WeekPlan {
+  const plan = withoutEmptyBoxes(stated.problem, found);
   const lots = accountLots(stated, plan);
   const batches = plan.batches.map((_, batch) => toCooking(stated, plan, lots, batch));
-  const sittings = toSittings(stated, plan, batches);
+  const { sittings, boxes } = toPlates(stated, plan, batches);
   const trips = plan.trips.map((trip) => toTrip(kitchen, stated, plan, trip));
   const lotAccounts = lots.map((lot) => toLotAccount(stated, lot));
   return {
@@ -40,14 +51,11 @@ export function toWeekPlan(
     batches,
     trips,
     lots: lotAccounts,
-    accounts: addUp(stated, batches, trips, lotAccounts),
+    ...(boxes.length > 0 && { boxes }),
+    accounts: addUp(stated, plan, batches, trips, lotAccounts, boxes),
     intake: stated.shares.map((share) => toIntake(kitchen, tables, stated, plan, share)),
     cautions: cautionsOfPlan(kitchen, tables, stated, plan),
   };
-}
-
-function portionsOf(stated: KitchenProblem, sittings: readonly number[]): number {
-  return sittings.reduce((sum, k) => sum + (stated.problem.sittings[k]?.portions ?? 0), 0);
 }
 
 function toCooking(stated: KitchenProblem, plan: MenuPlan, lots: readonly LotThrough[], batch: number): Cooking {
@@ -56,6 +64,7 @@ function toCooking(stated: KitchenProblem, plan: MenuPlan, lots: readonly LotThr
   const first = stated.sittings[sittings[0] as number];
   if (!facts || !first) throw new RangeError(`batch ${batch} names a dish or sitting that is not the problem's`);
   const portions = portionsOf(stated, sittings);
+  const putBy = stated.dishes[dish]?.putBy;
   const uses = lots.flatMap((lot) =>
     lot.uses
       .filter((use) => use.batch === batch)
@@ -73,48 +82,10 @@ function toCooking(stated: KitchenProblem, plan: MenuPlan, lots: readonly LotThr
     portions,
     handsOnMinutes: facts.handsOn.fixed + facts.handsOn.perPortion * portions,
     elapsedMinutes: facts.elapsed.fixed + facts.elapsed.perPortion * portions,
+    ...(putBy && { putBy }),
     uses,
     costMinor: uses.reduce((sum, use) => sum + use.costMinor, 0),
   };
-}
-
-/**
- * Splits each batch's cost over the plates it feeds, by the portions of each eater at each sitting. A sitting that no
- * batch feeds is left out.
- */
-function toSittings(stated: KitchenProblem, plan: MenuPlan, batches: readonly Cooking[]): Sitting[] {
-  const portionsOfEater = new Map(stated.shares.map((share) => [share.eater.id, share.portions]));
-  const placed: Sitting[] = [];
-  plan.batches.forEach(({ sittings }, batch) => {
-    const cooking = batches[batch] as Cooking;
-    const plates = sittings.flatMap((k) =>
-      (stated.sittings[k]?.eaters ?? []).map((eater) => ({ k, portions: portionsOfEater.get(eater) ?? 1 })),
-    );
-    const costs = splitByLargestRemainder(
-      cooking.costMinor,
-      plates.map((plate) => plate.portions),
-    );
-    sittings.forEach((k, i) => {
-      const at = stated.sittings[k];
-      if (!at) return;
-      const leftover = i > 0;
-      placed[k] = {
-        date: at.date,
-        kind: at.kind,
-        eaters: [...at.eaters],
-        heat: at.heat,
-        packed: at.packed,
-        dish: cooking.dish,
-        batch,
-        leftover,
-        portions: portionsOf(stated, [k]),
-        handsOnMinutes: leftover ? stated.problem.worth.leftoverMinutes : cooking.handsOnMinutes,
-        elapsedMinutes: leftover ? stated.problem.worth.leftoverMinutes : cooking.elapsedMinutes,
-        plateMinor: costs.filter((_, plate) => plates[plate]?.k === k),
-      };
-    });
-  });
-  return placed.filter((sitting) => sitting !== undefined);
 }
 
 function toTrip(kitchen: Kitchen, stated: KitchenProblem, plan: MenuPlan, trip: number): WeekPlan["trips"][number] {
@@ -178,20 +149,26 @@ function toLotAccount(stated: KitchenProblem, lot: LotThrough): WeekPlan["lots"]
 
 function addUp(
   stated: KitchenProblem,
+  plan: MenuPlan,
   batches: readonly Cooking[],
   trips: WeekPlan["trips"],
   lots: WeekPlan["lots"],
+  boxes: readonly Box[],
 ): WeekPlan["accounts"] {
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+  const boxedMinor = sum(boxes.map(({ costMinor }) => costMinor));
   const lines = trips.flatMap((trip) => trip.lines);
   return {
     openingMinor: sum(lots.filter((lot) => lot.from === "stores").map((lot) => lot.costMinor)),
     tillMinor: sum(trips.map((trip) => trip.tillMinor)),
     estimatedMinor: sum(lines.filter((line) => line.estimate).map((line) => line.priceMinor)),
+    ...(stated.standRisePct > 0 && {
+      risen: { pct: stated.standRisePct, tillMinor: sum(plan.purchases.map((one) => payRisen(stated.problem, one))) },
+    }),
     faresMinor: sum(trips.map((trip) => trip.fareMinor)),
-    platesMinor: sum(batches.map((batch) => batch.costMinor)),
+    platesMinor: sum(batches.map((batch) => batch.costMinor)) - boxedMinor,
     wasteMinor: sum(lots.map((lot) => lot.wastedMinor)),
-    carryOverMinor: sum(lots.map((lot) => lot.leftMinor)),
+    carryOverMinor: sum(lots.map((lot) => lot.leftMinor)) + boxedMinor,
     ...(stated.problem.limits.budgetMinor !== undefined && { budgetMinor: stated.problem.limits.budgetMinor }),
     handsOnMinutes: sum(batches.map((batch) => batch.handsOnMinutes)),
   };
@@ -275,11 +252,12 @@ function cautionsOfPlan(
   for (const at of new Set(plan.batches.map((batch) => batch.dish))) {
     const fitted = stated.dishes[at];
     if (!fitted) continue;
-    const { dish, choose } = fitted;
+    const { dish, choose, putBy } = fitted;
     const own = dish.cautions.map((text) => ({ code: "dish", text, authority: "the dish's author" }));
     for (const { code, text, authority } of [
       ...cautionsOf(dish, tables.foods, tables.safety, kitchen.authorities.safety, choose),
       ...own,
+      ...(putBy ? [PUT_BY_CAUTION] : []),
     ]) {
       const key = `${code} ${text} ${authority}`;
       const known = said.get(key);

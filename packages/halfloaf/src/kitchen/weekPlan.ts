@@ -29,7 +29,7 @@ const PlannedSitting = v.strictObject({
   plateMinor: v.array(minor),
 });
 
-/** So much of one lot in one batch, at the lot's cost. */
+/** So much of one lot in one batch, at the lot's cost; the food of portions put by is their dish. */
 const BatchUse = v.strictObject({ lot: Id, food: Id, massG: amount, costMinor: minor });
 
 /** One cooking: what goes into it, from which lot, and what that cost. */
@@ -40,6 +40,8 @@ const PlannedCooking = v.strictObject({
   portions: amount,
   handsOnMinutes: amount,
   elapsedMinutes: amount,
+  /** Where its portions lay cooked already; absent = it is cooked. */
+  putBy: v.optional(v.picklist(["fridge", "freezer"])),
   uses: v.array(BatchUse),
   costMinor: minor,
 });
@@ -72,6 +74,23 @@ const PlannedTrip = v.strictObject({
   minutes: amount,
 });
 
+/** A box of portions that a batch leaves for later weeks, at its share of the batch's cost. */
+const PlannedBox = v.strictObject({
+  id: Id,
+  dish: Id,
+  /** Position in `batches`. */
+  batch: index,
+  portions: amount,
+  place: v.literal("freezer"),
+  cookedOn: CivilDate,
+  /** Day it goes into the freezer. */
+  on: CivilDate,
+  keepsUntil: CivilDate,
+  costMinor: minor,
+  /** What went into it. */
+  foods: v.array(Id),
+});
+
 /** A lot of the plan with where its grams and its cost went; each adds up. */
 const LotAccount = v.strictObject({
   id: Id,
@@ -96,6 +115,8 @@ const WeekAccounts = v.strictObject({
   tillMinor: minor,
   /** Part of the till that rests on estimated prices. */
   estimatedMinor: minor,
+  /** What the tills would come to if the estimated prices rose by so many percent; absent where that was not asked. */
+  risen: v.optional(v.strictObject({ pct: amount, tillMinor: minor })),
   faresMinor: minor,
   platesMinor: minor,
   wasteMinor: minor,
@@ -153,6 +174,8 @@ export const WeekPlan = v.strictObject({
   batches: v.array(PlannedCooking),
   trips: v.array(PlannedTrip),
   lots: v.array(LotAccount),
+  /** Boxes put by for later weeks; what they cost is part of the carry-over. */
+  boxes: v.optional(v.array(PlannedBox)),
   accounts: WeekAccounts,
   intake: v.array(EaterIntake),
   cautions: v.array(PlanCaution),

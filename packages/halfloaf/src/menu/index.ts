@@ -16,6 +16,7 @@ export type {
   MenuProfile,
   MenuSitting,
   MenuTrip,
+  MenuWish,
   MenuWorth,
 } from "./problem.ts";
 export { isLasting } from "./problem.ts";

@@ -9,7 +9,7 @@
  * The plan minimises, in minor units:
  *
  *     till + trips + waste x its price - carry-over credit + hands-on minutes x their worth
- *       + dislike + shortfalls + changes
+ *       + dislike + shortfalls + wishes not met + changes - portions put by x their worth
  *
  * where the credit is `creditMinorPerG x (closing - opening)` over unopened and lasting stock, plus
  * `creditOpenedMinorPerG` on what is open and still good on the last day.
@@ -34,6 +34,8 @@ export interface MenuProblem {
   readonly profiles: readonly MenuProfile[];
   readonly limits: MenuLimits;
   readonly worth: MenuWorth;
+  /** How often dishes are to be served beyond what `limits` says; absent = as often as it comes. */
+  readonly wishes?: readonly MenuWish[];
 }
 
 export interface MenuFood {
@@ -73,13 +75,20 @@ export interface MenuDish {
   readonly travels: boolean;
   /** Dishes with the same number share a main ingredient. */
   readonly main: number;
-  /** Most sittings of the plan that it may be served at. */
+  /**
+   * One dish cooked with one or the other food is several dishes of one family, named by the position of its first: uses,
+   * different dishes and changes count by family. Absent = it has none but itself.
+   */
+  readonly family?: number;
+  /** Most sittings of the plan that it may be served at; the same for a whole family. */
   readonly maxUses: number;
   /** Cost of serving it once. */
   readonly dislikeMinor: number;
   readonly energyKj: number;
   /** Amounts per standard portion, in the order of `MenuProblem.components`. */
   readonly components: readonly number[];
+  /** What a standard portion put into the freezer is worth after the plan and the room it takes; absent = nothing. */
+  readonly putBy?: { readonly creditMinor: number; readonly litres: number };
 }
 
 export interface MenuSitting {
@@ -99,6 +108,8 @@ export interface MenuSitting {
   readonly variety: boolean;
   /** The dish of an earlier plan, and what serving another one costs; absent = anything is as good. */
   readonly keep?: { readonly dish: number; readonly changeMinor: number };
+  /** True where nobody sits down and the portions are put into the freezer for later than the plan. */
+  readonly putBy?: true;
 }
 
 /** Stock at the start. An unopened lot starts its opened life when it is first used. */
@@ -108,6 +119,8 @@ export interface MenuLot {
   readonly opened: boolean;
   /** Last day it may be used (opened or not). */
   readonly lastDay: number;
+  /** Opened life of an unopened lot where it differs from the food's own, as that of separate pieces does. */
+  readonly openedDays?: number;
   /** True where leaving any of it breaks a limit. */
   readonly mustUse: boolean;
 }
@@ -117,6 +130,8 @@ export interface MenuPack {
   readonly shop: number;
   readonly massG: number;
   readonly priceMinor: number;
+  /** Its price where prices come out as high as the budget must stand; absent = `priceMinor` is sure. */
+  readonly highMinor?: number;
   /** Most packs of this kind in the plan. */
   readonly limit: number;
   /** Days of trips on which it can be bought. */
@@ -127,7 +142,7 @@ export interface MenuPack {
   /** Longer opened life than the food's own (separate pieces, never opened as a whole). */
   readonly openedDays?: number;
   /** `count` packs bought on one trip cost `priceMinor` together, as often as wanted. */
-  readonly offer?: { readonly count: number; readonly priceMinor: number };
+  readonly offer?: { readonly count: number; readonly priceMinor: number; readonly highMinor?: number };
 }
 
 export interface MenuTrip {
@@ -163,7 +178,7 @@ export interface MenuBound {
 }
 
 export interface MenuLimits {
-  /** Most money at the tills over the plan, trips included; absent = no limit. */
+  /** Most money at the tills over the plan, trips included, with all packs at their high prices; absent = no limit. */
   readonly budgetMinor?: number;
   /** Most hands-on minutes of each day. */
   readonly handsOnMinutes: readonly number[];
@@ -180,6 +195,23 @@ export interface MenuLimits {
   readonly freezerLitres?: number;
 }
 
+/**
+ * How often some dishes are served at some sittings, fresh or left over: a wish ("fish on Friday"), a cap on one manner of
+ * cooking, or one of two days running on which a main ingredient may stand.
+ */
+export interface MenuWish {
+  /** Dishes that count, each once. */
+  readonly dishes: readonly number[];
+  /** Sittings at which they count, each once. */
+  readonly sittings: readonly number[];
+  /** Fewest servings; absent = none. */
+  readonly least?: number;
+  /** Most servings; absent = as many as there are sittings. */
+  readonly most?: number;
+  /** Price of each serving too few or too many, in minor units; absent = the wish must hold. */
+  readonly missMinor?: number;
+}
+
 export interface MenuWorth {
   readonly minuteMinor: number;
   /** Minutes it takes to serve a leftover. */
@@ -194,4 +226,9 @@ export interface MenuWorth {
 export function isLasting(problem: MenuProblem, food: number): boolean {
   const { openedDays, unopenedDays } = problem.foods[food] as MenuFood;
   return openedDays >= problem.days && unopenedDays >= problem.days;
+}
+
+/** The family of a dish, as the position of its first member. */
+export function familyOf({ dishes }: Pick<MenuProblem, "dishes">, dish: number): number {
+  return dishes[dish]?.family ?? dish;
 }

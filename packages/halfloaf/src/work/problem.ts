@@ -28,7 +28,10 @@ export interface WorkStep {
   readonly id: string;
   readonly dish: number;
   readonly minutes: number;
-  /** 2 = both hands, 1 = keep an eye on it, 0 = it does itself. One cook gives 2 at a time, an eye can be handed over. */
+  /**
+   * 2 = both hands, 1 = keep an eye on it, 0 = it does itself. One cook gives 2 at a time: both hands, or an eye on two
+   * things and no more. An eye can be handed over.
+   */
   readonly hands: 0 | 1 | 2;
   /** What is handled at the board: `raw` leaves it unfit for what is `ready` to eat until it is washed. */
   readonly board?: "raw" | "ready";

@@ -62,6 +62,28 @@ test("firm holds that collide are impossible, and only the rules that matter are
   expect(outcome).toEqual({ kind: "impossible", conflict: { rules: ["hands", "dish 0", "dish 1"], isLeast: true } });
 });
 
+test("two things under an eye go on beside each other; work with both hands waits for an eye to be free", () => {
+  const serveOf = (hands: 1 | 2, cooks: 1 | 2) => {
+    const problem: WorkProblem = {
+      cooks,
+      steps: [
+        { id: "simmer", dish: 0, minutes: 6, hands: 1 },
+        { id: "other", dish: 1, minutes: 4, hands },
+      ],
+      dishes: [
+        { id: "stew", last: 0, holdWeight: 1 },
+        { id: "side", last: 1, holdWeight: 1 },
+      ],
+      waits: [],
+      kit: [],
+      uses: [],
+    };
+    const outcome = solveWork(problem, options);
+    return outcome.kind === "optimal" ? outcome.measures.serveMinutes : undefined;
+  };
+  expect([serveOf(1, 1), serveOf(2, 1), serveOf(2, 2)]).toEqual([6, 10, 6]);
+});
+
 test("with a second cook the same holds are kept", () => {
   const outcome = solveWork({ ...colliding(false), cooks: 2 }, options);
   expect(outcome).toMatchObject({ kind: "optimal", measures: { excessMinutes: 0, serveMinutes: 7, turns: 0 } });

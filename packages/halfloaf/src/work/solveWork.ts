@@ -69,8 +69,8 @@ interface Found {
 const FIRST_STRETCH = 1.25;
 const FIRST_ROOM_MINUTES = 5;
 const MOST_KEEPING = 16_000;
-/** Conflicts of one question about the serving of relaxed holds before it is looked at from above. */
-const SERVE_PATIENCE = 800;
+/** Conflicts of one question about the serving of relaxed holds before it is left open for a larger value. */
+const SERVE_PATIENCE = 1600;
 
 class WorkSearch {
   private readonly problem: WorkProblem;

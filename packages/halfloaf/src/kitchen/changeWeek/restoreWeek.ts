@@ -3,6 +3,7 @@ import { addDays, type CivilDate, daysBetween, type Issue, type Parsed } from ".
 import type { DatedSitting } from "../datedSittings.ts";
 import type { Kitchen } from "../kitchen.ts";
 import { readWeekPlan } from "../readWeekPlan.ts";
+import { withStandRise } from "../standRise.ts";
 import type { Tables } from "../tables.ts";
 import { type KitchenProblem, toMenuProblem } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
@@ -27,7 +28,8 @@ const DUST_G = 1e-3;
 export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan): Parsed<RestoredWeek> {
   const strangers = findStrangers(kitchen, week);
   if (strangers.length > 0) return { ok: false, issues: strangers };
-  const fresh = toMenuProblem(kitchen, tables, week.from, week.days);
+  const asked = withStandRise(kitchen, week.accounts.risen?.pct ?? 0);
+  const fresh = toMenuProblem(asked, tables, week.from, week.days);
   const seats = restoreSeats(kitchen, week, toSeats(fresh));
   const stated = restorePrices(kitchen, week, seats.stated);
   const read = readWeekPlan(week, stated);
@@ -53,7 +55,7 @@ function matchSittings(week: WeekPlan, stated: KitchenProblem): Map<number, numb
   const found = new Map<number, number>();
   const pairs = week.sittings.flatMap((sitting, at) =>
     stated.sittings.flatMap((own, k) => {
-      if (own.date !== sitting.date || own.kind !== sitting.kind) return [];
+      if (own.putBy || own.date !== sitting.date || own.kind !== sitting.kind) return [];
       const shared = own.eaters.filter((id) => sitting.eaters.includes(id)).length;
       const alike = Number(own.packed === sitting.packed) + Number(own.heat === sitting.heat);
       return [{ at, k, likeness: 10 * shared + alike }];
@@ -76,13 +78,18 @@ function restoreSeats(kitchen: Kitchen, week: WeekPlan, fresh: Seats): Seats {
     const away = sittings.filter((k) => !eatersAt(k).includes(eater.id));
     seats = leaveSeats(seats, kitchen, eater.id, away);
   }
-  const kept = fresh.stated.sittings.flatMap((_, k) => (fileOf.has(k) ? [k] : []));
-  const gone = fresh.stated.sittings.flatMap((_, k) => (fileOf.has(k) ? [] : [k]));
+  // Boxes that are put by have nobody at them and stay.
+  const isKept = (k: number): boolean => fileOf.has(k) || fresh.stated.sittings[k]?.putBy === true;
+  const kept = fresh.stated.sittings.flatMap((_, k) => (isKept(k) ? [k] : []));
+  const gone = fresh.stated.sittings.flatMap((_, k) => (isKept(k) ? [] : [k]));
   const problem = withoutSittings(seats.stated.problem, gone);
   const sittings = kept.map(
     (k): DatedSitting => ({ ...(fresh.stated.sittings[k] as DatedSitting), eaters: eatersAt(k) }),
   );
-  const plates = setPlates(problem, (k) => week.sittings[fileOf.get(kept[k] as number) as number]?.portions ?? 0);
+  const plates = setPlates(problem, (k) => {
+    const at = fileOf.get(kept[k] as number);
+    return (at === undefined ? problem.sittings[k]?.portions : week.sittings[at]?.portions) ?? 0;
+  });
   return { ...seats, stated: reseat(kitchen, { ...seats.stated, problem: plates }, sittings) };
 }
 

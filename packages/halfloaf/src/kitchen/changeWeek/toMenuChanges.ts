@@ -21,7 +21,7 @@ interface Context {
 /** The sittings of a name, in order of time. */
 export function findSittings({ sittings }: KitchenProblem, { date, kind, eater }: SittingName): number[] {
   return sittings.flatMap((sitting, k) => {
-    const isMeant = sitting.date === date && sitting.kind === kind;
+    const isMeant = !sitting.putBy && sitting.date === date && sitting.kind === kind;
     return isMeant && (eater === undefined || sitting.eaters.includes(eater)) ? [k] : [];
   });
 }

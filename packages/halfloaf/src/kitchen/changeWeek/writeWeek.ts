@@ -24,10 +24,11 @@ export function writeWeek(
   const lossOf = new Map(week.losses.map(({ lot, massG }) => [idOfLot(lot, stated, week.plan), massG]));
   const lots = written.lots.map((lot) => (lossOf.has(lot.id) ? throwAway(lot, lossOf.get(lot.id)) : lot));
   const sum = (of: (lot: LotAccount) => number): number => lots.reduce((total, lot) => total + of(lot), 0);
+  const boxedMinor = (written.boxes ?? []).reduce((total, { costMinor }) => total + costMinor, 0);
   const accounts = {
     ...written.accounts,
     wasteMinor: sum(({ wastedMinor }) => wastedMinor),
-    carryOverMinor: sum(({ leftMinor }) => leftMinor),
+    carryOverMinor: sum(({ leftMinor }) => leftMinor) + boxedMinor,
   };
   return { ...written, lots, accounts };
 }

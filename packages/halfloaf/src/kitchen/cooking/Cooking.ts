@@ -23,6 +23,9 @@ export interface CookingWish {
   readonly pace?: Pace;
 }
 
+/** What a dish is cooked with: all that its minutes depend on besides the dish. */
+export type SittingKitchen = Omit<CookingWish, "dishes">;
+
 /** A step of the problem: the dish by its place in the wish, and the step of its method. */
 export interface CookingStep {
   readonly dish: number;

@@ -4,6 +4,7 @@ import { makeStep } from "../../dish/dish.testing.ts";
 import { checkWork, findExcesses } from "../../work/check/index.ts";
 import { dishOf, makeKit, readDemoKitchens, readStarterTables, timeWork, wishFor } from "./cooking.testing.ts";
 import type { Happening } from "./Happening.ts";
+import { happenedAsPlanned } from "./happenedAsPlanned.ts";
 import { retime } from "./retime.ts";
 import type { TimedCooking } from "./solveCooking.ts";
 
@@ -23,30 +24,11 @@ const meals = [3, 31, 58, 77, 102].map((first) => {
   });
 });
 
-/** Everything that the plan has by a minute, marked as it was planned. */
-function asPlanned({ cooking, plan }: TimedCooking, now: number): Happening[] {
-  const { steps, board } = cooking.problem;
-  return [
-    ...steps.flatMap(({ minutes }, step): Happening[] => {
-      const begunMinutes = plan.starts[step] as number;
-      if (cooking.steps[step]?.step === undefined || begunMinutes >= now) return [];
-      const end = begunMinutes + minutes;
-      return [{ kind: "step", step, begunMinutes, ...(end <= now && { doneMinutes: end }) }];
-    }),
-    ...plan.boardWashes
-      .filter((start) => start < now && board !== undefined)
-      .map((startMinutes): Happening => ({ kind: "board-wash", startMinutes })),
-    ...plan.kitWashes
-      .filter(({ startMinutes }) => startMinutes < now)
-      .map(({ use, startMinutes }): Happening => ({ kind: "kit-wash", use, startMinutes })),
-  ];
-}
-
 describe("laws", () => {
   test("nothing changes where all went as planned", () => {
     for (const timed of meals) {
       for (let now = 0; now <= timed.plan.serveMinutes; now += 3) {
-        const again = retime(timed, asPlanned(timed, now), now, never);
+        const again = retime(timed, happenedAsPlanned(timed, now), now, never);
         expect(again.kind).toBe("same");
         expect(again.timed).toBe(timed);
       }
@@ -63,7 +45,7 @@ describe("laws", () => {
       fc.property(late, ({ at, share, by }) => {
         const meal = meals[at] as TimedCooking;
         const now = Math.round(meal.plan.serveMinutes * share);
-        const happened = asPlanned(meal, now).map((each): Happening => {
+        const happened = happenedAsPlanned(meal, now).map((each): Happening => {
           if (each.kind !== "step" || each.doneMinutes !== undefined) return each;
           const end = each.begunMinutes + (meal.cooking.problem.steps[each.step]?.minutes as number);
           return { ...each, leftMinutes: end - now + by };
@@ -89,7 +71,7 @@ describe("laws", () => {
   test("a stop at once puts everything off as it was, and still keeps hands, board and kit", () => {
     for (const meal of meals) {
       const now = Math.round(meal.plan.serveMinutes / 3);
-      const open = asPlanned(meal, now).map(
+      const open = happenedAsPlanned(meal, now).map(
         (each): Happening =>
           each.kind === "step" && each.doneMinutes === undefined ? { ...each, leftMinutes: 90 } : each,
       );

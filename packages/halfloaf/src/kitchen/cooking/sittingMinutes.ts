@@ -7,17 +7,16 @@ import {
   linearMinutes,
   vesselsOf,
 } from "../../dish/index.ts";
-import type { FoodTable } from "../../food/index.ts";
-import type { CookingWish } from "./Cooking.ts";
+import type { Food, FoodTable } from "../../food/index.ts";
+import { isRice } from "../../safety/index.ts";
+import type { SittingKitchen } from "./Cooking.ts";
 import { fixSequence, type Sequence, sequenceMinutes } from "./fixSequence.ts";
 import { paceFactor } from "./pace.ts";
-import { solveCooking, stopAfter, type TimedCooking } from "./solveCooking.ts";
-import { toWorkProblem } from "./toWorkProblem.ts";
+import type { TimedCooking } from "./solveCooking.ts";
+import { timeAlone } from "./timeAlone.ts";
 
 /** Whole portions that the straight lines hold for. */
 const PORTIONS = [1, 2, 3, 4, 5, 6, 7, 8];
-/** Questions of the search after which it is stopped; a dish of a usual size is solved before the first. */
-const MOST_QUESTIONS = 40;
 
 /** Minutes of a dish as straight lines over its portions, for planning, and what it leaves to wash up. */
 export interface SittingMinutes {
@@ -27,9 +26,6 @@ export interface SittingMinutes {
   /** `scheduled` = by an order of work; `listed` = by a simple list, where there is none. */
   readonly basis: "scheduled" | "listed";
 }
-
-/** What the minutes depend on besides the dish. */
-export type SittingKitchen = Omit<CookingWish, "dishes">;
 
 /** Minutes that were reckoned before: a planner asks for the same dishes and kit again and again. */
 const known = new WeakMap<FoodTable, WeakMap<Dish, Map<string, SittingMinutes>>>();
@@ -45,10 +41,22 @@ export function sittingMinutes(dish: Dish, kitchen: SittingKitchen, choose: Choo
   const ofFoods = known.get(kitchen.tables.foods) ?? new WeakMap<Dish, Map<string, SittingMinutes>>();
   known.set(kitchen.tables.foods, ofFoods.set(dish, of));
   const { kit, cooks, authority, pace } = kitchen;
-  const key = JSON.stringify([kit, cooks, authority, pace, dish.makings.map((making) => choose(making)?.food)]);
+  const { foods } = kitchen.tables;
+  const key = JSON.stringify([
+    kit,
+    cooks,
+    authority,
+    pace,
+    dish.makings.map((making) => kindOf(foods.get(choose(making)?.food ?? ""))),
+  ]);
   const minutes = of.get(key) ?? reckonMinutes(dish, kitchen, choose);
   of.set(key, minutes);
   return minutes;
+}
+
+/** All of a food that an order of work asks for: whether it is raw meat, fish or egg, and whether it is rice. */
+function kindOf(food: Food | undefined): string {
+  return food === undefined ? "none" : `${food.hygiene}${isRice(food) ? " rice" : ""}`;
 }
 
 function reckonMinutes(dish: Dish, kitchen: SittingKitchen, choose: Choose): SittingMinutes {
@@ -59,13 +67,6 @@ function reckonMinutes(dish: Dish, kitchen: SittingKitchen, choose: Choose): Sit
     return { ...lines, vessels, basis: "listed" };
   }
   return { handsOn: handsOnLine(dish, timed), elapsed: lineAbove(fixSequence(timed)), vessels, basis: "scheduled" };
-}
-
-function timeAlone(dish: Dish, kitchen: SittingKitchen, choose: Choose): TimedCooking | undefined {
-  const stated = toWorkProblem({ ...kitchen, dishes: [{ dish, portions: dish.portions, choose }] });
-  if (!stated.ok) return undefined;
-  const outcome = solveCooking(stated.cooking, { shouldStop: stopAfter(MOST_QUESTIONS) });
-  return outcome.kind === "timed" ? outcome.timed : undefined;
 }
 
 /** Both hands count one minute, an eye kept on it half; the minutes ahead count too, as they are work of that day. */

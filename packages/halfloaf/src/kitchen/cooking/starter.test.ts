@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { minutesOf } from "../../dish/index.ts";
+import { pickRule } from "../../safety/index.ts";
 import { checkWork } from "../../work/check/index.ts";
 import { readDemoKitchens, readStarterTables, timeWork } from "./cooking.testing.ts";
 import { toWorkSheet } from "./toWorkSheet.ts";
@@ -64,6 +65,22 @@ test("every dish with raw meat, fish or egg has its core temperature at a step t
     return at.length > 0 && at.every(({ stepKind }) => heat.includes(stepKind)) ? [] : [label];
   });
   expect(missing).toEqual([]);
+});
+
+test("dried kidney beans are soaked and boiled hard for as long as the stricter authority says", () => {
+  const { keepingRules } = tables.safety;
+  const soakMinutes = 60 * pickRule(keepingRules, "kidney-bean-soak-hours", "strictest").value;
+  const boilMinutes = pickRule(keepingRules, "kidney-bean-boil-minutes", "strictest").value;
+  const withBeans = tables.dishes.filter(({ makings }) => makings.some(({ food }) => food === "kidney-beans-dried"));
+  expect(withBeans.length).toBeGreaterThan(0);
+  for (const { method } of withBeans) {
+    const own = method.filter(({ foods }) => foods.includes("kidney-beans-dried"));
+    const soak = own.find(({ kind, ahead }) => kind === "soak" && ahead);
+    const boil = own.find(({ kind }) => kind === "boil");
+    expect(soak?.minutes.fixed).toBeGreaterThanOrEqual(soakMinutes);
+    expect(boil?.minutes.fixed).toBeGreaterThanOrEqual(boilMinutes);
+    expect(boil?.after).toContain(soak?.id);
+  }
 });
 
 test("the same dish gives the same order of work again", () => {

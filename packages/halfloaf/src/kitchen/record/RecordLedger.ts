@@ -29,6 +29,8 @@ export class RecordLedger {
   private readonly named = new Set<EventId>();
   private readonly forked = new Set<EventId>();
   private readonly numbers = new Map<string, number>();
+  /** Ids whose numbers are not in `numbers` yet: they are asked for far more seldom than events come. */
+  private readonly unread: EventId[] = [];
   private latest: RecordEvent | undefined;
   private resolved: Withdrawals = { withdrawn: new Set(), faults: [] };
   private told: RecordState | undefined;
@@ -52,6 +54,10 @@ export class RecordLedger {
 
   /** The highest number that a device gave an event, 0 where it wrote none. */
   lastNumberOf(device: string): number {
+    for (const id of this.unread.splice(0)) {
+      const of = deviceOf(id);
+      this.numbers.set(of, Math.max(this.numbers.get(of) ?? 0, numberOf(id)));
+    }
     return this.numbers.get(device) ?? 0;
   }
 
@@ -121,8 +127,7 @@ export class RecordLedger {
       this.withdrawals.set(id, event);
       for (const each of event.events) this.named.add(each);
     }
-    const device = deviceOf(id);
-    this.numbers.set(device, Math.max(this.lastNumberOf(device), numberOf(id)));
+    this.unread.push(id);
     if (this.latest === undefined || compareWritten(this.latest, event) < 0) this.latest = event;
   }
 

@@ -26,8 +26,14 @@ export function addServings(model: ModelBuilder, facts: WeeklyFacts): void {
     const { most } = facts.servings[r] as DishServings;
     model.column(`y ${r}`, 0, 1, true);
     const perServing = minutesPerServing(facts, dish);
-    for (const { column, portions, most: here } of counts) {
-      model.column(column, dish.dislikeMinor + problem.worth.minuteMinor * perServing(portions), here, true);
+    for (const { column, kind, portions, most: here } of counts) {
+      const worthMinor = kinds[kind]?.putBy ? portions * (dish.putBy?.creditMinor ?? 0) : 0;
+      model.column(
+        column,
+        dish.dislikeMinor - worthMinor + problem.worth.minuteMinor * perServing(portions),
+        here,
+        true,
+      );
     }
     const levels = Array.from({ length: most }, (_, i) =>
       model.column(`l ${r} ${i + 1}`, problem.worth.minuteMinor * minutesOfBatches(facts, r, i + 1), 1, true),

@@ -5,6 +5,8 @@ export interface SittingKind {
   readonly sittings: readonly number[];
   readonly portions: number;
   readonly variety: boolean;
+  /** True where the portions are put by. */
+  readonly putBy: boolean;
   /** Profiles that attend. */
   readonly profiles: readonly number[];
   /** Profiles whose energy of that day is bounded. */
@@ -23,11 +25,15 @@ export function groupSittings(problem: MenuProblem): SittingKind[] {
       fed,
       sitting.variety,
       sitting.packed,
+      sitting.putBy === true,
       [...sitting.dishes].sort((a, b) => a - b),
     ]);
     const known = groups.get(key);
     if (known) known.sittings.push(k);
-    else groups.set(key, { sittings: [k], portions: sitting.portions, variety: sitting.variety, profiles, fed });
+    else {
+      const { portions, variety, putBy = false } = sitting;
+      groups.set(key, { sittings: [k], portions, variety, putBy, profiles, fed });
+    }
   });
   return [...groups.values()];
 }

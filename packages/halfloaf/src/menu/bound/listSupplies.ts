@@ -16,7 +16,7 @@ export interface Supply {
   /** What opening a unit costs when nothing of it is used: price less the worth of a whole unit left. */
   readonly unitMinor: number;
   readonly leftMinorPerG: number;
-  /** Paid at the till for a unit. */
+  /** Paid at the till for a unit where prices come out high. */
   readonly tillMinor: number;
   /** Most units. */
   readonly most: number;
@@ -85,6 +85,13 @@ function fromLot(problem: MenuProblem, lot: MenuLot): { supply: Supply; untouche
   return { supply, untouchedMinor: openingMinor - untouchedLeft * massG };
 }
 
+/** Packs in a unit, what it costs and what the budget counts for it. */
+interface Priced {
+  readonly packs: number;
+  readonly priceMinor: number;
+  readonly highMinor: number;
+}
+
 function fromPack(problem: MenuProblem, pack: MenuPack, index: number): Supply[] {
   const food = problem.foods[pack.food] as MenuFood;
   const trips = problem.trips.flatMap((trip, t) =>
@@ -98,12 +105,12 @@ function fromPack(problem: MenuProblem, pack: MenuPack, index: number): Supply[]
     ? Math.max(creditOf(problem, pack.food, true), -food.wasteMinorPerG)
     : -food.wasteMinorPerG;
   const unopened = keeps ? creditOf(problem, pack.food, false) : 0;
-  const unit = (packs: number, priceMinor: number, left: number): Supply => ({
+  const unit = ({ packs, priceMinor, highMinor }: Priced, left: number): Supply => ({
     food: pack.food,
     massG: pack.massG * packs,
     unitMinor: priceMinor - left * pack.massG * packs,
     leftMinorPerG: left,
-    tillMinor: priceMinor,
+    tillMinor: highMinor,
     most: Math.floor(pack.limit / packs),
     given: false,
     mustUseG: 0,
@@ -111,12 +118,13 @@ function fromPack(problem: MenuProblem, pack: MenuPack, index: number): Supply[]
     packs,
     trips,
   });
-  return priceUnits(pack, unopened > Math.max(0, leftMinorPerG)).flatMap(({ packs, priceMinor }) => {
+  return priceUnits(pack, unopened > Math.max(0, leftMinorPerG)).flatMap((priced) => {
+    const { packs, priceMinor } = priced;
     if (pack.limit < packs) return [];
-    const opened = unit(packs, priceMinor, leftMinorPerG);
+    const opened = unit(priced, leftMinorPerG);
     // Packs bought to be kept unopened pay where their credit is above their price.
     if (unopened <= Math.max(0, leftMinorPerG) || priceMinor >= unopened * pack.massG * packs) return [opened];
-    return [opened, { ...unit(packs, priceMinor, unopened), massG: 0 }];
+    return [opened, { ...unit(priced, unopened), massG: 0 }];
   });
 }
 
@@ -124,11 +132,12 @@ function fromPack(problem: MenuProblem, pack: MenuPack, index: number): Supply[]
  * Single packs and bundles with their prices. Where the rest of a bundle is worth more unopened than opened, a pack of
  * it may be had for its share of the bundle's price: some of the bundle opened, the others kept.
  */
-function priceUnits(pack: MenuPack, keepsWorth: boolean): { packs: number; priceMinor: number }[] {
-  const single = { packs: 1, priceMinor: pack.priceMinor };
-  const { offer } = pack;
-  if (offer === undefined || offer.priceMinor >= offer.count * pack.priceMinor || offer.count > pack.limit)
-    return [single];
-  if (keepsWorth) return [{ packs: 1, priceMinor: offer.priceMinor / offer.count }];
-  return [single, { packs: offer.count, priceMinor: offer.priceMinor }];
+function priceUnits(pack: MenuPack, keepsWorth: boolean): Priced[] {
+  const { priceMinor, highMinor = priceMinor, offer } = pack;
+  const single = { packs: 1, priceMinor, highMinor };
+  if (offer === undefined || offer.priceMinor >= offer.count * priceMinor || offer.count > pack.limit) return [single];
+  const bundle = { packs: offer.count, priceMinor: offer.priceMinor, highMinor: offer.highMinor ?? offer.priceMinor };
+  if (!keepsWorth) return [single, bundle];
+  const least = Math.min(highMinor, bundle.highMinor / offer.count);
+  return [{ packs: 1, priceMinor: offer.priceMinor / offer.count, highMinor: least }];
 }

@@ -1,7 +1,8 @@
 import { openLots } from "../check/openLots.ts";
 import { readPlan } from "../check/readPlan.ts";
 import type { MenuPlan } from "../plan.ts";
-import type { MenuProblem } from "../problem.ts";
+import { familyOf, type MenuProblem } from "../problem.ts";
+import { joinWishes } from "./addWishes.ts";
 import type { Supply } from "./listSupplies.ts";
 import { gatherWeeklyFacts, type WeeklyFacts } from "./WeeklyFacts.ts";
 
@@ -18,6 +19,7 @@ export function projectPlan(problem: MenuProblem, plan: MenuPlan): Map<string, n
   for (const trip of plan.trips) add(`t ${trip}`, 1);
   projectFoods(facts, plan, add, point);
   projectIntake(facts, plan, add);
+  projectWishes(problem, plan, add);
   return point;
 }
 
@@ -39,6 +41,7 @@ function projectServings(facts: WeeklyFacts, plan: MenuPlan, add: Add): void {
     add(`y ${dish}`, 1);
   }
   for (const dish of marked) add(`v ${dish}`, 1);
+  for (const family of new Set([...marked].map((dish) => familyOf(facts.problem, dish)))) add(`u ${family}`, 1);
 }
 
 function projectFoods(facts: WeeklyFacts, plan: MenuPlan, add: Add, point: ReadonlyMap<string, number>): void {
@@ -101,5 +104,13 @@ function projectIntake(facts: WeeklyFacts, plan: MenuPlan, add: Add): void {
       add(`s ${p} ${b} 1`, Math.min(missing, worth.shortfallKnee));
       add(`s ${p} ${b} 2`, Math.max(0, missing - worth.shortfallKnee));
     });
+  });
+}
+
+function projectWishes({ wishes = [] }: MenuProblem, plan: MenuPlan, add: Add): void {
+  joinWishes(wishes).forEach(({ dishes, sittings, least = 0, most = Number.POSITIVE_INFINITY, missMinor }, w) => {
+    const served = plan.batches.flatMap((batch) => (dishes.includes(batch.dish) ? batch.sittings : []));
+    const count = served.filter((k) => sittings.includes(k)).length;
+    if (missMinor !== undefined) add(`w ${w}`, Math.max(0, least - count, count - most));
   });
 }

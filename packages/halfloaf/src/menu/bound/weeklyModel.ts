@@ -5,6 +5,7 @@ import { addIntake } from "./addIntake.ts";
 import { addServings } from "./addServings.ts";
 import { addTrips } from "./addTrips.ts";
 import { addVariety } from "./addVariety.ts";
+import { addWishes } from "./addWishes.ts";
 import { LevelCuts } from "./LevelCuts.ts";
 import { ModelBuilder } from "./ModelBuilder.ts";
 import { gatherWeeklyFacts } from "./WeeklyFacts.ts";
@@ -36,6 +37,7 @@ export function buildWeeklyModel(problem: MenuProblem, dishes?: ReadonlySet<numb
   addTrips(builder, facts);
   addIntake(builder, facts);
   addVariety(builder, facts);
+  addWishes(builder, facts);
   return {
     model: builder.build(),
     lazyRows: builder.lazyRows,

@@ -53,6 +53,8 @@ export type PlanFaultCode =
   | "distinct"
   | "main"
   | "uses"
+  /** A wish that must hold, met too rarely or too often. */
+  | "wish"
   | "max-trips"
   | "carry"
   | "fridge"
@@ -62,7 +64,7 @@ export type PlanFaultCode =
  * One broken rule: where, what the rule asks for, what the plan does.
  *
  * `path` leads into the plan (`batches`, `trips`, `purchases`, `uses`) or, where no single part of the plan is at
- * fault, to what the problem asks (`sittings`, `lots`, `packs`, `dishes`, `profiles`, `limits`); a bought pack is
+ * fault, to what the problem asks (`sittings`, `lots`, `packs`, `dishes`, `profiles`, `limits`, `wishes`); a bought pack is
  * `["purchases", purchase, copy]`.
  */
 export interface PlanFault {

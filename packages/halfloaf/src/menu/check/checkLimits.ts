@@ -1,4 +1,4 @@
-import type { MenuProblem, MenuProfile } from "../problem.ts";
+import { familyOf, type MenuProblem, type MenuProfile } from "../problem.ts";
 import { exceeds, type PlanFault, showNumber } from "./PlanFault.ts";
 import type { PlanMoney } from "./PlanMoney.ts";
 import type { ReadPlan } from "./readPlan.ts";
@@ -19,8 +19,8 @@ export function checkLimits(problem: MenuProblem, plan: ReadPlan, money: PlanMon
   ];
 }
 
-function checkBudget({ limits: { budgetMinor } }: MenuProblem, { tillMinor, tripMinor }: PlanMoney): PlanFault[] {
-  const paid = tillMinor + tripMinor;
+function checkBudget({ limits: { budgetMinor } }: MenuProblem, { highTillMinor, tripMinor }: PlanMoney): PlanFault[] {
+  const paid = highTillMinor + tripMinor;
   if (budgetMinor === undefined || !exceeds(paid, budgetMinor)) return [];
   const expected = `at most ${showNumber(budgetMinor)}`;
   return [{ code: "budget", path: ["limits", "budgetMinor"], expected, received: showNumber(paid) }];
@@ -64,7 +64,7 @@ function checkVariety(problem: MenuProblem, plan: ReadPlan): PlanFault[] {
   const { distinct, mainMax } = problem.limits;
   const dishes = listServed(plan).flatMap(({ dish, variety }) => (variety ? [dish] : []));
   const faults: PlanFault[] = [];
-  const different = new Set(dishes).size;
+  const different = new Set(dishes.map((dish) => familyOf(problem, dish))).size;
   if (different < distinct) {
     const received = String(different);
     faults.push({ code: "distinct", path: ["limits", "distinct"], expected: `at least ${distinct}`, received });
@@ -82,7 +82,8 @@ function checkVariety(problem: MenuProblem, plan: ReadPlan): PlanFault[] {
 function checkUses(problem: MenuProblem, plan: ReadPlan): PlanFault[] {
   const served = listServed(plan);
   return problem.dishes.flatMap(({ maxUses }, index): PlanFault[] => {
-    const count = served.filter(({ dish }) => dish === index).length;
+    if (familyOf(problem, index) !== index) return [];
+    const count = served.filter(({ dish }) => familyOf(problem, dish) === index).length;
     if (count <= maxUses) return [];
     const expected = `at most ${maxUses} sittings`;
     return [{ code: "uses", path: ["dishes", index, "maxUses"], expected, received: String(count) }];

@@ -170,7 +170,10 @@ const breaches: Record<PlanFaultCode, readonly Breach[]> = {
     },
   ],
   "must-use": [{ problem: lot(2, { mustUse: true }), paths: [["lots", 2]] }],
-  budget: [{ problem: limits({ budgetMinor: 549 }), paths: [["limits", "budgetMinor"]] }],
+  budget: [
+    { problem: limits({ budgetMinor: 549 }), paths: [["limits", "budgetMinor"]] },
+    { problem: pack(1, { highMinor: 91 }), paths: [["limits", "budgetMinor"]] },
+  ],
   "hands-on": [
     { problem: limits({ handsOnMinutes: [26.9, 6, 6] }), paths: [["limits", "handsOnMinutes", 0]] },
     { problem: limits({ handsOnMinutes: [27, 5.9, 6] }), paths: [["limits", "handsOnMinutes", 1]] },
@@ -203,6 +206,22 @@ const breaches: Record<PlanFaultCode, readonly Breach[]> = {
   distinct: [{ problem: limits({ distinct: 3 }), paths: [["limits", "distinct"]] }],
   main: [{ problem: limits({ mainMax: 1 }), paths: [["limits", "mainMax"]] }],
   uses: [{ problem: dish(2, { maxUses: 1 }), paths: [["dishes", 2, "maxUses"]] }],
+  wish: [
+    { problem: { wishes: [{ dishes: [0, 1], sittings: [1, 3, 5], least: 3 }] }, paths: [["wishes", 0]] },
+    {
+      problem: {
+        wishes: [
+          { dishes: [2], sittings: [3, 4], most: 2 },
+          { dishes: [0, 1], sittings: [0, 1, 2, 3, 4, 5], most: 3 },
+          { dishes: [], sittings: [0], least: 1 },
+        ],
+      },
+      paths: [
+        ["wishes", 1],
+        ["wishes", 2],
+      ],
+    },
+  ],
   "max-trips": [{ problem: limits({ maxTrips: 1 }), paths: [["limits", "maxTrips"]] }],
   carry: [
     { problem: trip(0, { carryG: 1499 }), paths: [["trips", 0]] },

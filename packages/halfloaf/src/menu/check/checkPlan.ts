@@ -5,6 +5,7 @@ import { checkCold } from "./checkCold.ts";
 import { checkLimits } from "./checkLimits.ts";
 import { checkPurchases } from "./checkPurchases.ts";
 import { checkStock } from "./checkStock.ts";
+import { checkWishes } from "./checkWishes.ts";
 import { openLots } from "./openLots.ts";
 import type { PlanFault } from "./PlanFault.ts";
 import type { PlanMoney } from "./PlanMoney.ts";
@@ -30,8 +31,9 @@ export function checkPlan(
     ...checkBatches(problem, read),
     ...checkPurchases(problem, read),
     ...checkStock(problem, read, lots),
-    ...checkCold(problem, lots),
+    ...checkCold(problem, read, lots),
     ...checkLimits(problem, read, money),
+    ...checkWishes(problem, read),
   ];
   return { faults, money };
 }

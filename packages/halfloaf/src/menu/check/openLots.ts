@@ -33,7 +33,8 @@ function openStock(problem: MenuProblem, plan: ReadPlan): LotStory[] {
     const uses = plan.uses.filter((use) => "stock" in use.lot && use.lot.stock === stock);
     const food = problem.foods[lot.food] as MenuFood;
     const firstDay = findFirstDay(uses);
-    const keepsOpen = lot.opened || firstDay === undefined ? Number.POSITIVE_INFINITY : firstDay + food.openedDays;
+    const openedDays = lot.openedDays ?? food.openedDays;
+    const keepsOpen = lot.opened || firstDay === undefined ? Number.POSITIVE_INFINITY : firstDay + openedDays;
     return {
       path: ["lots", stock],
       foodIndex: lot.food,

@@ -10,6 +10,7 @@ import type {
   MenuProfile,
   MenuSitting,
   MenuTrip,
+  MenuWish,
 } from "../problem.ts";
 
 /** Draws single values; the same draws give the same week, so that a failing week shrinks. */
@@ -51,12 +52,16 @@ function drawWeek(draw: Draw): MenuProblem {
   const shopCount = draw.whole(1, 3);
   const goods = Array.from({ length: draw.whole(2, 6) }, (_, food) => drawFood(draw, food, days, shopCount));
   const foods = goods.map(({ food }) => food);
-  const dishes = Array.from({ length: draw.whole(4, 9) }, (_, dish) => drawDish(draw, dish, foods.length));
+  const own = Array.from({ length: draw.whole(4, 9) }, (_, dish) => drawDish(draw, dish, foods.length));
+  const dishes = own.map((dish, at) =>
+    at % 2 === 1 && draw.chance(40) ? joinFamily(dish, own, 2 * draw.whole(0, (at - 1) / 2)) : dish,
+  );
   const seats = Array.from({ length: draw.whole(1, 3) }, () => ({
     eaters: draw.whole(1, 2),
     size: draw.pick([1, 1, 0.75, 1.25]),
   }));
   const attended = Array.from({ length: days * perDay }, () => draw.some(seats, 75));
+  const boxes = perDay > 1 && draw.chance(20);
   const sittings = attended.map((present, index): MenuSitting => {
     const day = Math.floor(index / perDay);
     const slot = index % perDay;
@@ -73,6 +78,7 @@ function drawWeek(draw: Draw): MenuProblem {
         80,
       ),
       variety: slot === perDay - 1,
+      ...(index % perDay === 0 && boxes && { putBy: true as const }),
       ...(draw.chance(20) && { keep: { dish: draw.whole(0, dishes.length - 1), changeMinor: draw.whole(0, 90) } }),
     };
   });
@@ -98,6 +104,7 @@ function drawWeek(draw: Draw): MenuProblem {
       shortfallRestMinor: 100 * draw.whole(4, 12),
       shortfallKnee: draw.pick([0.05, 0.1, 0.2]),
     },
+    ...(draw.chance(40) && { wishes: drawWishes(draw, dishes.length, sittings) }),
   };
 }
 
@@ -140,17 +147,20 @@ function drawPack(
   const count = draw.whole(2, 3);
   const fromDay = !always && draw.chance(25) ? draw.whole(0, days - 1) : 0;
   const offerMinor = Math.ceil((count * priceMinor * draw.whole(60, 95)) / 100);
+  const rises = draw.chance(30);
+  const rise = (minor: number) => (rises ? { highMinor: minor + draw.whole(0, Math.ceil(minor / 4)) } : {});
   return {
     food,
     shop: draw.whole(0, shopCount - 1),
     massG: 50 * draw.whole(2, 16),
     priceMinor,
+    ...rise(priceMinor),
     limit: !always && draw.chance(35) ? draw.whole(1, 4) : LASTS,
     fromDay,
     toDay: !always && draw.chance(25) ? draw.whole(fromDay, days - 1) : LASTS,
     ...(!always && draw.chance(25) ? { unopenedDays: draw.whole(0, Math.min(3, keepsDays)) } : {}),
     ...(draw.chance(10) && keepsDays < LASTS ? { openedDays: draw.whole(3, 6) } : {}),
-    ...(draw.chance(25) ? { offer: { count, priceMinor: offerMinor } } : {}),
+    ...(draw.chance(25) ? { offer: { count, priceMinor: offerMinor, ...rise(offerMinor) } } : {}),
   };
 }
 
@@ -175,14 +185,23 @@ function drawDish(draw: Draw, index: number, foodCount: number): MenuDish {
     dislikeMinor: draw.whole(0, 40),
     energyKj: 100 * draw.whole(20, 30),
     components: [draw.whole(0, 12), draw.whole(0, 3)],
+    ...(draw.chance(60) && { putBy: { creditMinor: draw.whole(0, 60), litres: draw.pick([0.2, 0.5]) } }),
   };
+}
+
+/** One dish in another way: it counts for variety and uses like the one it stands for. */
+function joinFamily(dish: MenuDish, all: readonly MenuDish[], family: number): MenuDish {
+  const { maxUses, main } = all[family] as MenuDish;
+  return { ...dish, family, maxUses, main };
 }
 
 function drawLots(draw: Draw, index: number, days: number): MenuLot[] {
   return Array.from({ length: draw.pick([0, 0, 1, 1, 2]) }, (): MenuLot => {
     const lastDay = draw.chance(40) ? LASTS : draw.whole(-1, days + 1);
     const mustUse = lastDay >= 0 && draw.chance(7);
-    return { food: index, massG: draw.pick([30, 75, 150, 400, 612.5]), opened: draw.chance(50), lastDay, mustUse };
+    const opened = draw.chance(50);
+    const openedDays = !opened && draw.chance(30) ? { openedDays: draw.whole(0, 4) } : {};
+    return { food: index, massG: draw.pick([30, 75, 150, 400, 612.5]), opened, ...openedDays, lastDay, mustUse };
   });
 }
 
@@ -228,6 +247,22 @@ function drawProfile(
   });
   const leastEnergyKj = energyKj.map((wanted) => wanted * draw.pick([0, 0.7, 0.95]));
   return { eaters, sittings: own, energyKj, leastEnergyKj, bounds };
+}
+
+function drawWishes(draw: Draw, dishCount: number, sittings: readonly MenuSitting[]): MenuWish[] {
+  const all = sittings.map((_, sitting) => sitting);
+  const dishes = Array.from({ length: dishCount }, (_, dish) => dish);
+  return Array.from({ length: draw.whole(1, 3) }, (): MenuWish => {
+    const [few, end] = [draw.some(dishes, 40), draw.pick(["least", "most", "both"] as const)];
+    const least = draw.whole(1, 2);
+    return {
+      dishes: few,
+      sittings: draw.chance(50) ? all : draw.some(all, 40),
+      ...(end !== "most" && { least }),
+      ...(end !== "least" && { most: least + draw.whole(0, 2) }),
+      ...(draw.chance(50) && { missMinor: draw.whole(0, 300) }),
+    };
+  });
 }
 
 function drawLimits(draw: Draw, days: number, sittings: readonly MenuSitting[]): MenuLimits {

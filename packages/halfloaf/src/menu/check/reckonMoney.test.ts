@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { MenuPlan } from "../plan.ts";
-import type { MenuFood, MenuLot, MenuProblem } from "../problem.ts";
+import type { MenuFood, MenuLot, MenuPack, MenuProblem, MenuWish } from "../problem.ts";
 import { checkPlan } from "./checkPlan.ts";
 import type { PlanMoney } from "./PlanMoney.ts";
 import { alter, tinyPlan, tinyProblem } from "./tinyWeek.testing.ts";
@@ -55,6 +55,31 @@ describe("the money of a plan", () => {
         [2, 2],
       ]),
     ).toBe(200 + 120 + 200);
+  });
+
+  it("charges each serving too few or too many of a wish that has a price, and none of one that must hold", () => {
+    const price = (wish: Omit<MenuWish, "dishes" | "sittings">): number =>
+      moneyOf({ wishes: [{ dishes: [0, 1], sittings: [1, 3, 5], ...wish }] }).wishesMinor;
+    expect(price({ least: 3, missMinor: 70 })).toBe(70);
+    expect(price({ most: 0, missMinor: 70 })).toBe(140);
+    expect(price({ least: 1, most: 2, missMinor: 70 })).toBe(0);
+    expect(price({ least: 3 })).toBe(0);
+    const charged = moneyOf({ wishes: [{ dishes: [0], sittings: [0], least: 1, missMinor: 33 }] }).totalMinor;
+    expect(charged).toBeCloseTo(moneyOf({}).totalMinor + 33, 9);
+  });
+
+  it("says what the tills come to where prices come out high, offers taken as they are expected to be", () => {
+    const offer = { count: 2, priceMinor: 200 };
+    const high = (changes: Partial<MenuPack>, count: number): number => {
+      const packs = alter(tinyProblem.packs, 0, changes);
+      return moneyOf({ packs }, { purchases: [{ trip: 0, pack: 0, count }], uses: [] }).highTillMinor;
+    };
+    expect(high({}, 3)).toBe(320);
+    expect(high({ highMinor: 132 }, 1)).toBe(132);
+    expect(high({ highMinor: 132 }, 3)).toBe(200 + 132);
+    expect(high({ highMinor: 132, offer: { ...offer, highMinor: 220 } }, 3)).toBe(220 + 132);
+    expect(high({ highMinor: 132, offer: { count: 2, priceMinor: 240, highMinor: 200 } }, 2)).toBe(264);
+    expect(moneyOf({ packs: alter(tinyProblem.packs, 0, { highMinor: 999 }) }).totalMinor).toBe(moneyOf({}).totalMinor);
   });
 
   it("takes no offer that is dearer than its packs one by one", () => {

@@ -1,4 +1,5 @@
-import type { MenuPack, MenuProblem, MenuTrip, MenuWorth } from "../problem.ts";
+import { familyOf, type MenuPack, type MenuProblem, type MenuTrip, type MenuWorth } from "../problem.ts";
+import { priceWishes } from "./checkWishes.ts";
 import { isGoodAtEnd, type LotStory, priceGram } from "./openLots.ts";
 import type { PlanMoney } from "./PlanMoney.ts";
 import type { ReadBatch, ReadPlan } from "./readPlan.ts";
@@ -7,47 +8,68 @@ import { missShare, sumComponent } from "./sumIntake.ts";
 
 /** Reckons what the well-formed parts of a plan cost. */
 export function reckonMoney(problem: MenuProblem, plan: ReadPlan, lots: readonly LotStory[]): PlanMoney {
-  const tillMinor = payTills(problem, plan);
+  const tillMinor = payTills(problem, plan, payPacks);
+  const highTillMinor = payTills(problem, plan, payHigh);
   const tripMinor = sum(plan.trips.map(({ trip }) => trip.costMinor));
   const minutes = sum(sumHandsOn(problem, plan)) + sum(plan.trips.map(({ trip }) => trip.minutes));
   const minutesMinor = problem.worth.minuteMinor * minutes;
   const dislikeMinor = sum(plan.batches.map(({ dish, leftovers }) => dish.dislikeMinor * (1 + leftovers.length)));
-  const changesMinor = sum(plan.batches.map(priceChanges));
+  const changesMinor = sum(plan.batches.map((batch) => priceChanges(problem, batch)));
   const shortfallMinor = priceShortfalls(problem, plan);
+  const wishesMinor = priceWishes(problem, plan);
+  const putByMinor = sum(plan.batches.map(valuePutBy));
   const wasteG = problem.foods.map((_, food) => weighWaste(problem, lots, food));
   const wastePenaltyMinor = sum(problem.foods.map((food, at) => food.wasteMinorPerG * (wasteG[at] as number)));
   const creditMinor = sum(lots.map((lot) => valueAtEnd(problem, lot) - lot.openingMinor));
   const charged =
-    tillMinor + tripMinor + minutesMinor + dislikeMinor + changesMinor + shortfallMinor + wastePenaltyMinor;
+    tillMinor +
+    tripMinor +
+    minutesMinor +
+    dislikeMinor +
+    changesMinor +
+    shortfallMinor +
+    wishesMinor +
+    wastePenaltyMinor;
   return {
     tillMinor,
+    highTillMinor,
     tripMinor,
     minutes,
     minutesMinor,
     dislikeMinor,
     changesMinor,
     shortfallMinor,
+    wishesMinor,
+    putByMinor,
     wasteG,
     wastePenaltyMinor,
     creditMinor,
-    totalMinor: charged - creditMinor,
+    totalMinor: charged - creditMinor - putByMinor,
   };
 }
 
-function priceChanges({ dishIndex, fresh, leftovers }: ReadBatch): number {
-  const others = [fresh, ...leftovers].filter(({ sitting }) => sitting.keep && sitting.keep.dish !== dishIndex);
+function priceChanges(problem: MenuProblem, { dishIndex, fresh, leftovers }: ReadBatch): number {
+  const family = familyOf(problem, dishIndex);
+  const others = [fresh, ...leftovers].filter(
+    ({ sitting }) => sitting.keep && familyOf(problem, sitting.keep.dish) !== family,
+  );
   return sum(others.map(({ sitting }) => sitting.keep?.changeMinor as number));
+}
+
+function valuePutBy({ dish, fresh, leftovers }: ReadBatch): number {
+  const boxes = [fresh, ...leftovers].filter(({ sitting }) => sitting.putBy);
+  return (dish.putBy?.creditMinor ?? 0) * sum(boxes.map(({ sitting }) => sitting.portions));
 }
 
 function sum(values: readonly number[]): number {
   return values.reduce((total, value) => total + value, 0);
 }
 
-function payTills(problem: MenuProblem, plan: ReadPlan): number {
+function payTills(problem: MenuProblem, plan: ReadPlan, pay: (pack: MenuPack, count: number) => number): number {
   const paid = problem.trips.flatMap((_: MenuTrip, trip) =>
     problem.packs.map((pack, index) => {
       const bought = plan.purchases.filter((one) => one.tripIndex === trip && one.packIndex === index);
-      return payPacks(pack, sum(bought.map(({ count }) => count)));
+      return pay(pack, sum(bought.map(({ count }) => count)));
     }),
   );
   return sum(paid);
@@ -58,6 +80,13 @@ function payPacks({ priceMinor, offer }: MenuPack, count: number): number {
   if (offer === undefined || offer.priceMinor >= offer.count * priceMinor) return count * priceMinor;
   const times = Math.floor(count / offer.count);
   return times * offer.priceMinor + (count - times * offer.count) * priceMinor;
+}
+
+/** The same where prices come out high; whether an offer is to advantage is decided by the prices expected. */
+function payHigh({ priceMinor, highMinor = priceMinor, offer }: MenuPack, count: number): number {
+  if (offer === undefined || offer.priceMinor >= offer.count * priceMinor) return count * highMinor;
+  const times = Math.floor(count / offer.count);
+  return times * (offer.highMinor ?? offer.priceMinor) + (count - times * offer.count) * highMinor;
 }
 
 function priceShortfalls(problem: MenuProblem, plan: ReadPlan): number {

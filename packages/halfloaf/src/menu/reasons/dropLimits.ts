@@ -9,6 +9,7 @@ export const BENDABLE: Readonly<Partial<Record<LimitKind, keyof Penalties>>> = {
   uses: "use",
   main: "main",
   distinct: "distinct",
+  wish: "wish",
   trips: "trip",
   bound: "bound",
   "must-use": "unused",
@@ -19,7 +20,7 @@ const BOUNDLESS = 1e9;
 const MOST_TOLERANCE = 0.5;
 
 /** The kinds of limit that a problem states at all, those that people change most easily first. */
-export function statedKinds({ limits, trips, profiles, lots }: MenuProblem): LimitKind[] {
+export function statedKinds({ limits, trips, profiles, lots, wishes = [] }: MenuProblem): LimitKind[] {
   const isStated: Readonly<Record<LimitKind, boolean>> = {
     budget: limits.budgetMinor !== undefined,
     "hands-on": true,
@@ -28,6 +29,7 @@ export function statedKinds({ limits, trips, profiles, lots }: MenuProblem): Lim
     uses: true,
     distinct: limits.distinct > 1,
     main: true,
+    wish: wishes.some(({ missMinor }) => missMinor === undefined),
     energy: profiles.length > 0 && limits.energyTolerance < MOST_TOLERANCE,
     bound: profiles.some(({ bounds }) => bounds.some(({ hard }) => hard)),
     pot: true,
@@ -71,6 +73,8 @@ function dropKind(problem: MenuProblem, kind: LimitKind): MenuProblem {
       return withLimits({ mainMax: problem.sittings.length });
     case "distinct":
       return withLimits({ distinct: 0 });
+    case "wish":
+      return { ...problem, wishes: (problem.wishes ?? []).filter(({ missMinor }) => missMinor !== undefined) };
     case "trips":
       return withLimits({ maxTrips: problem.trips.length });
     case "pot":

@@ -68,6 +68,7 @@ const FAULT_OF: Readonly<Record<LimitKind, PlanFaultCode>> = {
   uses: "uses",
   main: "main",
   distinct: "distinct",
+  wish: "wish",
   trips: "max-trips",
   pot: "batch-size",
   carry: "carry",
@@ -245,10 +246,11 @@ function widest({ excesses }: Relaxation): number {
 const PARTS = 10;
 
 function cutPacks(problem: MenuProblem): MenuProblem {
-  const packs = problem.packs.map(({ offer: _, ...pack }) => ({
+  const packs = problem.packs.map(({ offer: _, highMinor, ...pack }) => ({
     ...pack,
     massG: pack.massG / PARTS,
     priceMinor: pack.priceMinor / PARTS,
+    ...(highMinor !== undefined && { highMinor: highMinor / PARTS }),
     limit: pack.limit * PARTS,
   }));
   return { ...problem, packs };

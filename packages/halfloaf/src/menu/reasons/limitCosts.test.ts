@@ -19,12 +19,12 @@ function findPlan(problem: MenuProblem, seed: number, moves = 4000): MenuPlan | 
 
 /** The problem with no more minutes and money than a plan takes. */
 function tighten(problem: MenuProblem, plan: MenuPlan): MenuProblem {
-  const { tillMinor, tripMinor } = checkPlan(problem, plan).money;
+  const { highTillMinor, tripMinor } = checkPlan(problem, plan).money;
   const handsOnMinutes = problem.limits.handsOnMinutes.map((minutes, day) => {
     const reading = readLimits(problem, plan).find(({ limit }) => limit.kind === "hands-on" && limit.day === day);
     return reading?.reached ?? minutes;
   });
-  return { ...problem, limits: { ...problem.limits, handsOnMinutes, budgetMinor: tillMinor + tripMinor } };
+  return { ...problem, limits: { ...problem.limits, handsOnMinutes, budgetMinor: highTillMinor + tripMinor } };
 }
 
 test("what the different dishes and the uses cost is known by heart", () => {

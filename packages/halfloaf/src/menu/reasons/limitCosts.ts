@@ -37,6 +37,8 @@ export interface LimitCostWish {
 }
 
 const USUAL_MOVES = 6000;
+/** Falls of temperature of each search. */
+const FALLS = 2;
 /** A limit nearly binds where this share of it or less is left. */
 const NEAR_SHARE = 0.05;
 /** Savings of less than a coin are none. */
@@ -51,7 +53,7 @@ export function limitCosts(problem: MenuProblem, plan: MenuPlan, wish: LimitCost
   let base: FoundPlan = { plan, moneyMinor: checkPlan(problem, plan).money.totalMinor };
   let made = 0;
   const seek = (loosened: MenuProblem): FoundPlan | undefined => {
-    const answer = searchAgain(loosened, { start: base.plan, moves, seed });
+    const answer = searchAgain(loosened, { start: base.plan, moves, seed, falls: FALLS });
     made += answer.moves;
     if (answer.best === undefined || answer.costMinor > base.moneyMinor - LEAST_SAVING_MINOR) return undefined;
     const { faults, money } = checkPlan(loosened, answer.best);
@@ -91,6 +93,6 @@ function isBinding({ trips }: MenuProblem, { limit, allowed, excess }: LimitRead
   // One different dish is the least there can be, and no more trips can be made than there are.
   if (limit.kind === "distinct" && allowed <= 1) return false;
   if (limit.kind === "trips" && allowed >= trips.length) return false;
-  const isCount = ["uses", "main", "distinct", "trips"].includes(limit.kind);
+  const isCount = ["uses", "main", "distinct", "wish", "trips"].includes(limit.kind);
   return excess >= (isCount || limit.kind === "must-use" ? -1e-6 : -NEAR_SHARE * allowed);
 }

@@ -16,6 +16,7 @@ const KIND_OF: Readonly<Record<string, string>> = {
   uses: "uses",
   main: "main",
   distinct: "distinct",
+  wish: "wish",
   "max-trips": "trips",
   "batch-size": "pot",
   carry: "carry",

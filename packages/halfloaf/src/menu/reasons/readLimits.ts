@@ -1,6 +1,6 @@
 import { checkPlan, type PlanMoney } from "../check/index.ts";
 import type { MenuPlan, PlannedBatch } from "../plan.ts";
-import type { MenuDish, MenuProblem, MenuSitting } from "../problem.ts";
+import { familyOf, type MenuDish, type MenuProblem, type MenuSitting } from "../problem.ts";
 import { reckonLoads } from "../search/reckonLoads.ts";
 
 /** One limit of a problem. */
@@ -17,8 +17,10 @@ export type MenuLimit =
   | { readonly kind: "bound"; readonly profile: number; readonly bound: number }
   | { readonly kind: "uses"; readonly dish: number }
   | { readonly kind: "main"; readonly main: number }
-  /** Different dishes where variety counts; the only limit from below beside bounds. */
+  /** Different dishes where variety counts; a limit from below, as bounds and wishes can be. */
   | { readonly kind: "distinct" }
+  /** Servings of a wish that must hold. */
+  | { readonly kind: "wish"; readonly wish: number }
   | { readonly kind: "trips" }
   /** Standard portions of a batch. */
   | { readonly kind: "pot"; readonly dish: number; readonly sitting: number }
@@ -40,7 +42,7 @@ export interface LimitReading {
 }
 
 /** What is paid, where it is known already. */
-type Paid = Pick<PlanMoney, "tillMinor" | "tripMinor">;
+type Paid = Pick<PlanMoney, "highTillMinor" | "tripMinor">;
 
 /** Differences below this are the rounding of sums. */
 const EXCESS_SLACK = 1e-6;
@@ -54,6 +56,7 @@ export function readLimits(problem: MenuProblem, plan: MenuPlan, money?: Paid): 
     ...readMinutes(problem, plan),
     ...readIntake(problem, plan),
     ...readVariety(problem, plan),
+    ...readWishes(problem, plan),
     ...readLoads(problem, plan),
     ...readMustUse(problem, plan),
   ];
@@ -76,8 +79,8 @@ function readMoney(problem: MenuProblem, plan: MenuPlan, money?: Paid): LimitRea
   const { budgetMinor, maxTrips } = problem.limits;
   const trips = atMost({ kind: "trips" }, maxTrips, plan.trips.length);
   if (budgetMinor === undefined) return [trips];
-  const { tillMinor, tripMinor } = money ?? checkPlan(problem, plan).money;
-  return [atMost({ kind: "budget" }, budgetMinor, tillMinor + tripMinor), trips];
+  const { highTillMinor, tripMinor } = money ?? checkPlan(problem, plan).money;
+  return [atMost({ kind: "budget" }, budgetMinor, highTillMinor + tripMinor), trips];
 }
 
 function portionsOf(problem: MenuProblem, { sittings }: PlannedBatch): number {
@@ -133,16 +136,17 @@ function readIntake({ profiles, dishes, sittings, limits }: MenuProblem, plan: M
   });
 }
 
-function readVariety({ dishes, sittings, limits }: MenuProblem, plan: MenuPlan): LimitReading[] {
+function readVariety(problem: MenuProblem, plan: MenuPlan): LimitReading[] {
+  const { dishes, sittings, limits } = problem;
   const uses = new Map<number, number>();
   const evenings = new Map<number, number>();
   const mains = new Map<number, number>();
   const count = (map: Map<number, number>, key: number): Map<number, number> => map.set(key, (map.get(key) ?? 0) + 1);
   for (const { dish, sittings: served } of plan.batches) {
     for (const k of served) {
-      count(uses, dish);
+      count(uses, familyOf(problem, dish));
       if (!sittings[k]?.variety) continue;
-      count(evenings, dish);
+      count(evenings, familyOf(problem, dish));
       count(mains, (dishes[dish] as MenuDish).main);
     }
   }
@@ -151,6 +155,18 @@ function readVariety({ dishes, sittings, limits }: MenuProblem, plan: MenuPlan):
     ...[...mains].map(([main, times]) => atMost({ kind: "main", main }, limits.mainMax, times)),
     atLeast({ kind: "distinct" }, limits.distinct, evenings.size),
   ];
+}
+
+function readWishes({ wishes = [] }: MenuProblem, plan: MenuPlan): LimitReading[] {
+  return wishes.flatMap(({ dishes, sittings, least, most, missMinor }, wish): LimitReading[] => {
+    if (missMinor !== undefined) return [];
+    const served = plan.batches.flatMap((batch) => (dishes.includes(batch.dish) ? batch.sittings : []));
+    const count = served.filter((k) => sittings.includes(k)).length;
+    return [
+      ...(least === undefined || least === 0 ? [] : [atLeast({ kind: "wish", wish }, least, count)]),
+      ...(most === undefined ? [] : [atMost({ kind: "wish", wish }, most, count)]),
+    ];
+  });
 }
 
 /** Loads are what a carrying and a cooling of nothing would be gone beyond by. */

@@ -1,4 +1,4 @@
-import type { MenuProblem } from "../problem.ts";
+import type { MenuProblem, MenuWish } from "../problem.ts";
 import type { MenuLimit } from "./readLimits.ts";
 
 export type LimitKind = MenuLimit["kind"];
@@ -13,6 +13,7 @@ export const LIMIT_STEPS: Readonly<Record<LimitKind, number>> = {
   uses: 1,
   main: 1,
   distinct: 1,
+  wish: 1,
   trips: 1,
   pot: 1,
   carry: 2000,
@@ -36,6 +37,8 @@ export function knobOf(limit: MenuLimit): string {
       return `bound ${limit.profile} ${limit.bound}`;
     case "carry":
       return `carry ${limit.trip}`;
+    case "wish":
+      return `wish ${limit.wish}`;
     case "must-use":
       return `must-use ${limit.lot}`;
     default:
@@ -66,6 +69,11 @@ export function relaxLimit(problem: MenuProblem, limit: MenuLimit, amount: numbe
       return withLimits({ mainMax: limits.mainMax + amount });
     case "distinct":
       return withLimits({ distinct: Math.max(0, limits.distinct - amount) });
+    case "wish":
+      return {
+        ...problem,
+        wishes: (problem.wishes ?? []).map((wish, at) => (at === limit.wish ? widen(wish, amount) : wish)),
+      };
     case "trips":
       return withLimits({ maxTrips: limits.maxTrips + amount });
     case "pot":
@@ -81,6 +89,15 @@ export function relaxLimit(problem: MenuProblem, limit: MenuLimit, amount: numbe
     case "must-use":
       return { ...problem, lots: problem.lots.map((lot, at) => (at === limit.lot ? { ...lot, mustUse: false } : lot)) };
   }
+}
+
+function widen(wish: MenuWish, amount: number): MenuWish {
+  const { least, most } = wish;
+  return {
+    ...wish,
+    ...(least !== undefined && { least: Math.max(0, least - amount) }),
+    ...(most !== undefined && { most: most + amount }),
+  };
 }
 
 function raiseAt(values: readonly number[], index: number, amount: number): number[] {
@@ -124,6 +141,8 @@ export function loosenKind(problem: MenuProblem, kind: LimitKind, steps: number)
       return each(problem.sittings.map((_, sitting) => ({ kind, sitting })));
     case "carry":
       return each(problem.trips.map((_, trip) => ({ kind, trip })));
+    case "wish":
+      return each((problem.wishes ?? []).map((_, wish) => ({ kind, wish })));
     case "must-use":
       return each(problem.lots.map((_, lot) => ({ kind, lot })));
     case "bound":

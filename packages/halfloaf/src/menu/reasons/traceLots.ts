@@ -21,8 +21,8 @@ const DUST_G = 1e-3;
 
 /** Every lot and every bought pack of a plan, with the batches it goes into. */
 export function traceLots(problem: MenuProblem, plan: MenuPlan): LotTrace[] {
-  const stock = problem.lots.map(({ food, massG, lastDay, opened }, at) => {
-    const { openedDays } = problem.foods[food] as MenuFood;
+  const stock = problem.lots.map(({ food, massG, lastDay, opened, ...own }, at) => {
+    const openedDays = own.openedDays ?? (problem.foods[food] as MenuFood).openedDays;
     return trace(problem, plan, { stock: at }, { food, massG, lastDay, openedDays, isOpen: opened });
   });
   const bought = plan.purchases.flatMap(({ trip, pack, count }, purchase) => {

@@ -75,13 +75,24 @@ export function whyDish(
     made += count;
     return compare(loose, best, moneyMinor);
   };
-  const withoutHere = without((k) => k === sitting);
   const withoutAnywhere = without(() => true);
+  // A plan without it anywhere is one without it here too.
+  const withoutHere = cheaper(
+    without((k) => k === sitting),
+    withoutAnywhere,
+  );
   return { sitting, dish, batch, lots: listLots(problem, plan, batch), withoutHere, withoutAnywhere, moves: made };
 }
 
+function cheaper(one: WithoutDish, other: WithoutDish): WithoutDish {
+  if (one.extraMinor === undefined || other.extraMinor === undefined) return one.extraMinor === undefined ? other : one;
+  return other.extraMinor < one.extraMinor ? other : one;
+}
+
+/** Falls of temperature of a search around the plan. */
+const FALLS = 2;
 /** How many times longer is searched where a short search finds no plan. */
-const AT_LENGTH = 4;
+const AT_LENGTH = 6;
 
 /** The best plan found around a menu; where a short search finds none, one from a new start. */
 export function searchAtLength(
@@ -89,9 +100,9 @@ export function searchAtLength(
   start: Pick<MenuPlan, "batches" | "trips">,
   { seed, moves }: Required<ReasonWish>,
 ): Pick<SearchAnswer, "best" | "nearest" | "moves"> {
-  const near = searchAgain(problem, { start, seed, moves });
+  const near = searchAgain(problem, { start, seed, moves, falls: FALLS });
   if (near.best || near.moves === 0) return near;
-  const onward = near.nearest && searchAgain(problem, { start: near.nearest, seed, moves });
+  const onward = near.nearest && searchAgain(problem, { start: near.nearest, seed, moves, falls: FALLS });
   if (onward?.best) return { ...onward, moves: near.moves + onward.moves };
   const search = new MenuSearch(problem, seed, { expectedMoves: AT_LENGTH * moves });
   let report = search.advance();

@@ -1,6 +1,6 @@
 import { checkPlan, type PlanFault } from "../check/index.ts";
 import type { MenuPlan } from "../plan.ts";
-import type { MenuProblem } from "../problem.ts";
+import { familyOf, type MenuProblem } from "../problem.ts";
 import { explainImpossible, type WhyImpossible } from "./explainImpossible.ts";
 import type { FoundPlan } from "./searchAgain.ts";
 import { compare, type ReasonWish, searchAtLength } from "./whyDish.ts";
@@ -26,10 +26,13 @@ export function whyNot(
   sitting: number,
   { seed, moves = USUAL_MOVES }: ReasonWish,
 ): WhyNot {
-  if (plan.batches.some((batch) => batch.dish === dish && batch.sittings.includes(sitting))) return { kind: "served" };
+  const isIt = (other: number): boolean => familyOf(problem, other) === familyOf(problem, dish);
+  if (plan.batches.some((batch) => isIt(batch.dish) && batch.sittings.includes(sitting))) return { kind: "served" };
   const faults = findUnfit(problem, dish, sitting);
   if (faults.length > 0) return { kind: "unfit", faults };
-  const sittings = problem.sittings.map((one, k) => (k === sitting ? { ...one, dishes: [dish] } : one));
+  const others = problem.sittings[sitting]?.dishes.filter((other) => other !== dish && isIt(other)) ?? [];
+  const ways = [dish, ...others];
+  const sittings = problem.sittings.map((one, k) => (k === sitting ? { ...one, dishes: ways } : one));
   const pinned = { ...problem, sittings };
   const answer = searchAtLength(pinned, placeDish(plan, dish, sitting), { seed, moves });
   const { extraMinor, found } = compare(pinned, answer.best, checkPlan(problem, plan).money.totalMinor);

@@ -1,5 +1,14 @@
 import type { MenuPlan, PlannedBatch, Purchase, Use } from "../plan.ts";
-import type { MenuDish, MenuLimits, MenuPack, MenuProblem, MenuSitting, MenuTrip } from "../problem.ts";
+import {
+  familyOf,
+  type MenuDish,
+  type MenuLimits,
+  type MenuPack,
+  type MenuProblem,
+  type MenuSitting,
+  type MenuTrip,
+  type MenuWish,
+} from "../problem.ts";
 import { cookedBefore, cookingDay, sittingsOf } from "./cookedBefore.ts";
 import { keyOfLot, lotsAtHand } from "./lotsAtHand.ts";
 import type { ChangedWeek, LotName } from "./MenuChange.ts";
@@ -9,8 +18,9 @@ type Given = Pick<ChangedWeek, "problem" | "plan" | "today" | "losses">;
 /**
  * What of a week can still be planned, as a problem of its own over the same days and sittings.
  *
- * What was cooked before today is a dish without makings and minutes, the only one of the sittings it feeds, so that
- * energy, components and main ingredients of the whole week still count. What was bought before is stock, its money is
+ * What was cooked before today is a dish without makings and minutes, the only one of the sittings it feeds and of the
+ * family of the dish that it was, so that energy, components, uses and variety of the whole week still count. What was
+ * bought before is stock, its money is
  * off the budget, its trips are gone. The first sitting of such a batch is over, so what is left of it takes the minutes
  * of a leftover.
  */
@@ -58,19 +68,11 @@ function cutProblem({ problem, plan, today }: Given, past: Past): MenuProblem {
   past.cooked.forEach((at, i) => {
     for (const k of plan.batches[at]?.sittings ?? []) readyAt.set(k, problem.dishes.length + i);
   });
-  const eaten = (dish: number): number =>
-    past.cooked.reduce(
-      (sum, at) => (plan.batches[at]?.dish === dish ? sum + (plan.batches[at]?.sittings.length ?? 0) : sum),
-      0,
-    );
   const bought = (pack: number): number =>
     past.purchases.reduce((sum, each) => (each.pack === pack ? sum + each.count : sum), 0);
   return {
     ...problem,
-    dishes: [
-      ...problem.dishes.map((dish, at): MenuDish => ({ ...dish, maxUses: Math.max(0, dish.maxUses - eaten(at)) })),
-      ...ready,
-    ],
+    dishes: [...problem.dishes, ...ready],
     sittings: problem.sittings.map(({ keep, ...sitting }, k): MenuSitting => {
       const dish = readyAt.get(k);
       return dish === undefined ? { ...sitting, ...(keep && { keep }) } : { ...sitting, dishes: [dish] };
@@ -79,13 +81,23 @@ function cutProblem({ problem, plan, today }: Given, past: Past): MenuProblem {
     packs: problem.packs.map((pack, at): MenuPack => ({ ...pack, limit: pack.limit - bought(at) })),
     trips: past.trips.map((at) => problem.trips[at] as MenuTrip),
     limits: cutLimits(problem, plan, past, today),
+    ...(problem.wishes && { wishes: problem.wishes.map((wish) => countReady(wish, problem, plan, past)) }),
   };
 }
 
-function toReady({ dishes }: MenuProblem, { dish, sittings }: PlannedBatch): MenuDish {
+/** What was cooked before counts for a wish like the dish that it is. */
+function countReady(wish: MenuWish, { dishes }: MenuProblem, plan: MenuPlan, { cooked }: Past): MenuWish {
+  const ready = cooked.flatMap((at, i) =>
+    wish.dishes.includes(plan.batches[at]?.dish as number) ? [dishes.length + i] : [],
+  );
+  return { ...wish, dishes: [...wish.dishes, ...ready] };
+}
+
+function toReady(problem: MenuProblem, { dish }: PlannedBatch): MenuDish {
   const none = { fixed: 0, perPortion: 0 };
   return {
-    ...(dishes[dish] as MenuDish),
+    ...(problem.dishes[dish] as MenuDish),
+    family: familyOf(problem, dish),
     makings: [],
     handsOn: none,
     elapsed: none,
@@ -93,7 +105,6 @@ function toReady({ dishes }: MenuProblem, { dish, sittings }: PlannedBatch): Men
     needsHeat: false,
     servedCold: true,
     travels: true,
-    maxUses: sittings.length,
   };
 }
 
@@ -108,10 +119,11 @@ function cutLimits({ limits, trips, packs }: MenuProblem, plan: MenuPlan, past: 
   };
 }
 
-function payPacks({ priceMinor, offer }: MenuPack, count: number): number {
-  if (offer === undefined || offer.priceMinor >= offer.count * priceMinor) return count * priceMinor;
+/** What the budget counts for so many packs: their high price. */
+function payPacks({ priceMinor, highMinor = priceMinor, offer }: MenuPack, count: number): number {
+  if (offer === undefined || offer.priceMinor >= offer.count * priceMinor) return count * highMinor;
   const times = Math.floor(count / offer.count);
-  return times * offer.priceMinor + (count - times * offer.count) * priceMinor;
+  return times * (offer.highMinor ?? offer.priceMinor) + (count - times * offer.count) * highMinor;
 }
 
 /** The old plan's names of lots and trips in the remainder. */

@@ -33,10 +33,10 @@ export function changePrice(given: ChangedPacks, pack: number, priceMinor: numbe
   return { problem: { ...problem, packs, foods }, plan: { ...plan, purchases }, packBefore };
 }
 
-/** An offer that is no longer to advantage falls away with the old price. */
-function reprice({ offer, ...pack }: MenuPack, priceMinor: number): MenuPack {
+/** A price that is known is sure; an offer that is no longer to advantage falls away with the old price. */
+function reprice({ offer, highMinor: _high, ...pack }: MenuPack, priceMinor: number): MenuPack {
   const holds = offer !== undefined && offer.priceMinor < offer.count * priceMinor;
-  return { ...pack, priceMinor, ...(holds && { offer }) };
+  return { ...pack, priceMinor, ...(holds && { offer: { count: offer.count, priceMinor: offer.priceMinor } }) };
 }
 
 /** The food's worth scaled down where its cheapest pack got cheaper, so that buying to keep never pays. */

@@ -1,5 +1,5 @@
 import type { MenuPlan, PlannedBatch, Use } from "../plan.ts";
-import type { MenuProblem, MenuSitting } from "../problem.ts";
+import type { MenuProblem, MenuSitting, MenuWish } from "../problem.ts";
 
 /** A problem and its plan, always changed together. */
 export interface Week {
@@ -41,6 +41,10 @@ export function dropSittings(
   const profiles = problem.profiles.map((profile) => ({ ...profile, sittings: keep(profile.sittings) }));
   const counted = sittings.filter(({ variety }) => variety).length;
   const limits = { ...problem.limits, distinct: Math.min(problem.limits.distinct, counted) };
+  const shrink = (wish: MenuWish): MenuWish => {
+    const left = keep(wish.sittings);
+    return { ...wish, sittings: left, ...(wish.least !== undefined && { least: Math.min(wish.least, left.length) }) };
+  };
   let smaller = plan;
   plan.batches.forEach((batch, at) => {
     const left = portionsOf(problem, { ...batch, sittings: batch.sittings.filter((k) => !dropped.has(k)) });
@@ -48,7 +52,7 @@ export function dropSittings(
   });
   const batches = plan.batches.map((batch) => ({ ...batch, sittings: keep(batch.sittings) }));
   return {
-    problem: { ...problem, sittings, profiles, limits },
+    problem: { ...problem, sittings, profiles, limits, ...(problem.wishes && { wishes: problem.wishes.map(shrink) }) },
     plan: dropEmptyBatches({ ...smaller, batches }),
     sittingBefore,
   };

@@ -1,5 +1,5 @@
 import type { MenuPlan } from "../plan.ts";
-import type { MenuPack, MenuProblem, MenuSitting } from "../problem.ts";
+import { familyOf, type MenuPack, type MenuProblem, type MenuSitting } from "../problem.ts";
 import { type EnergyWeight, stayAway, weighByDishes } from "./changeAttendance.ts";
 import { type ChangedPacks, changePrice, takeOffSale } from "./changePacks.ts";
 import { dropSittings, setPortions, type Week } from "./changePlates.ts";
@@ -70,7 +70,8 @@ function changePacks(given: ChangedPacks, changes: readonly MenuChange[], today:
   return packs;
 }
 
-/** Refused dishes leave every sitting that is not cooked for yet; a sitting with a wish has the wished dish alone. */
+/** Refused dishes leave every sitting that is not cooked for yet; a sitting with a wish has the wished dish alone, in
+ * all its ways. */
 function wishDishes(
   problem: MenuProblem,
   refused: readonly OfKind<"refuse">[],
@@ -83,7 +84,12 @@ function wishDishes(
   const sittings = problem.sittings.map((sitting, k): MenuSitting => {
     if (fixed.has(k)) return sitting;
     const wish = wishAt.get(k);
-    return { ...sitting, dishes: sitting.dishes.filter((dish) => !out.has(dish) && (wish ?? dish) === dish) };
+    return {
+      ...sitting,
+      dishes: sitting.dishes.filter(
+        (dish) => !out.has(dish) && (wish === undefined || familyOf(problem, wish) === familyOf(problem, dish)),
+      ),
+    };
   });
   return { ...problem, sittings };
 }

@@ -36,7 +36,7 @@ export function lotsAtHand(problem: MenuProblem, plan: MenuPlan, today: number, 
     const lost = lossOf.get(keyOfLot(name)) ?? 0;
     const massG = lot.massG - uses.reduce((sum, { massG: each }) => sum + each, 0) - lost;
     if (massG <= DUST_G || lot.lastDay < today) return [];
-    const opened = uses.length > 0 && !lot.opened ? open(problem, plan, { name, lot }, uses) : lot;
+    const opened = uses.length > 0 && !lot.opened ? open(problem, plan, lot, uses) : lot;
     return [{ name, lot: { ...opened, massG } }];
   });
 }
@@ -52,18 +52,16 @@ function groupUses(problem: MenuProblem, plan: MenuPlan, today: number): Map<str
   return uses;
 }
 
-/** A pack as stock. One that keeps as long open as shut is stock that is open. */
-function toLot(problem: MenuProblem, pack: MenuPack, day: number): MenuLot {
-  const unopenedDays = pack.unopenedDays ?? problem.foods[pack.food]?.unopenedDays ?? 0;
-  const isPieces = pack.openedDays !== undefined && pack.openedDays >= unopenedDays;
-  return { food: pack.food, massG: pack.massG, opened: isPieces, lastDay: day + unopenedDays, mustUse: false };
+/** A pack as stock, with the opened life of its own that it may have. */
+function toLot(problem: MenuProblem, { food, massG, openedDays, ...pack }: MenuPack, day: number): MenuLot {
+  const lastDay = day + (pack.unopenedDays ?? problem.foods[food]?.unopenedDays ?? 0);
+  return { food, massG, opened: false, lastDay, mustUse: false, ...(openedDays !== undefined && { openedDays }) };
 }
 
-function open(problem: MenuProblem, plan: MenuPlan, { name, lot }: LotAtHand, uses: readonly Use[]): MenuLot {
+function open(problem: MenuProblem, plan: MenuPlan, lot: MenuLot, uses: readonly Use[]): MenuLot {
   const first = Math.min(
     ...uses.map(({ batch }) => cookingDay(problem, plan.batches[batch] as MenuPlan["batches"][number])),
   );
-  const pack = "stock" in name ? undefined : problem.packs[plan.purchases[name.purchase]?.pack ?? -1];
-  const openedDays = pack?.openedDays ?? (problem.foods[lot.food] as MenuFood).openedDays;
+  const openedDays = lot.openedDays ?? (problem.foods[lot.food] as MenuFood).openedDays;
   return { ...lot, opened: true, lastDay: Math.min(lot.lastDay, first + openedDays) };
 }

@@ -1,11 +1,9 @@
 import type { MenuPlan } from "../plan.ts";
-import type { MenuProblem, MenuSitting } from "../problem.ts";
-import { MenuSearch } from "../search/MenuSearch.ts";
+import { familyOf, type MenuProblem, type MenuSitting } from "../problem.ts";
 import type { Judge } from "./Judge.ts";
-import { MenuBoard } from "./MenuBoard.ts";
 import type { ChangedWeek } from "./MenuChange.ts";
 import { type Remainder, toRemainder } from "./Remainder.ts";
-import { type NearSearch, searchNear } from "./searchNear.ts";
+import { type NearSearch, searchFar, searchNear } from "./searchNear.ts";
 import { dishesOf, type SittingChange, whyChanged } from "./whyChanged.ts";
 
 /** How a week is planned again. */
@@ -30,6 +28,8 @@ export type ReplanOutcome =
       readonly moneyMinor: number;
       /** True where the old plan still stands and is kept as it is. */
       readonly kept: boolean;
+      /** What another dish at a sitting had to save at least (minor units). */
+      readonly changeMinor: number;
       readonly changes: readonly SittingChange[];
       readonly moves: number;
     }
@@ -47,37 +47,41 @@ const USUAL_MOVES = 20_000;
 /** Moves made where nothing near the old menu keeps all limits. */
 const FAR_MOVES = 60_000;
 /** Share of the old plan's money that another dish at one sitting must save. */
-const CHANGE_SHARE = 0.002;
+const CHANGE_SHARE = 0.004;
 
 /**
  * Plans a changed week again so that it keeps as much of the old plan as it can: the old plan as it is where it still
  * stands and nothing new was opened, else the best of a search from the old menu in which each other dish must be worth
- * its price. Dishes that can go back go back. The same input gives the same plan.
+ * its price, and walks back to it. The same input gives the same plan.
  */
 export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, options: ReplanOptions): ReplanOutcome {
   const remainder = toRemainder(week);
   const { judge } = options;
-  const stands =
-    judge(remainder.problem, remainder.plan).faults.length === 0 && judge(week.problem, week.plan).faults.length === 0;
-  if (stands && !week.opens) return keepAll(week, judge);
   const { seed = 1, moves = USUAL_MOVES, farMoves = FAR_MOVES } = options;
   const weekMinor = Math.abs(judge(week.problem, week.plan).money.totalMinor);
   const changeMinor = options.changeMinor ?? CHANGE_SHARE * weekMinor;
+  const stands =
+    judge(remainder.problem, remainder.plan).faults.length === 0 && judge(week.problem, week.plan).faults.length === 0;
+  if (stands && !week.opens) return keepAll(week, judge, changeMinor);
   const kept = { ...remainder, problem: withKeepCosts(remainder, changeMinor) };
   const found = findNear(week.problem, kept, { judge, seed, moves, farMoves, weekMinor });
-  if (found.plan === undefined) return stands ? keepAll(week, judge) : toNone(remainder, found);
+  if (found.plan === undefined) return stands ? keepAll(week, judge, changeMinor) : toNone(remainder, found);
   const plan = remainder.join(found.plan);
   const moneyMinor = judge(week.problem, plan).money.totalMinor;
   const changes = whyChanged(week.problem, remainder, found.plan, judge);
   if (stands && judge(week.problem, week.plan).money.totalMinor <= moneyMinor + changes.length * changeMinor) {
-    return keepAll(week, judge);
+    return keepAll(week, judge, changeMinor);
   }
-  return { kind: "planned", plan, moneyMinor, kept: false, changes, moves: found.moves };
+  return { kind: "planned", plan, moneyMinor, kept: false, changeMinor, changes, moves: found.moves };
 }
 
-function keepAll({ problem, plan }: Pick<ChangedWeek, "problem" | "plan">, judge: Judge): ReplanOutcome {
+function keepAll(
+  { problem, plan }: Pick<ChangedWeek, "problem" | "plan">,
+  judge: Judge,
+  changeMinor: number,
+): ReplanOutcome {
   const { money } = judge(problem, plan);
-  return { kind: "planned", plan, moneyMinor: money.totalMinor, kept: true, changes: [], moves: 0 };
+  return { kind: "planned", plan, moneyMinor: money.totalMinor, kept: true, changeMinor, changes: [], moves: 0 };
 }
 
 function toNone(remainder: Remainder, { gaps, leastBroken, moves }: NearSearch): ReplanOutcome {
@@ -89,7 +93,9 @@ function withKeepCosts({ problem, plan }: Remainder, changeMinor: number): MenuP
   const before = dishesOf(problem, plan);
   const sittings = problem.sittings.map((sitting, k): MenuSitting => {
     const dish = before[k] as number;
-    return sitting.dishes.includes(dish) ? { ...sitting, keep: { dish, changeMinor } } : sitting;
+    const family = familyOf(problem, dish);
+    const isOffered = sitting.dishes.some((other) => familyOf(problem, other) === family);
+    return isOffered ? { ...sitting, keep: { dish, changeMinor } } : sitting;
   });
   return { ...problem, sittings };
 }
@@ -102,69 +108,11 @@ interface How {
   readonly weekMinor: number;
 }
 
-/**
- * The best plan near the old one that keeps the limits of the whole week. The remainder does not know that a dish eaten
- * already is the same dish when it comes again: where a plan has too few different dishes for that, it is searched anew
- * without such dishes.
- */
-function findNear(whole: MenuProblem, remainder: Remainder, how: How): NearSearch {
-  const found = searchSound(whole, remainder, how);
-  if (found.plan !== undefined || found.leastBroken === undefined) return found;
-  const { faults } = how.judge(whole, remainder.join(found.leastBroken));
-  if (!faults.some(({ code }) => code === "distinct")) return found;
-  const again = searchSound(whole, withoutRepeats(whole, remainder), how);
-  return { ...again, moves: found.moves + again.moves };
-}
-
-function searchSound(whole: MenuProblem, { problem, plan, join }: Remainder, { judge, ...how }: How): NearSearch {
+/** The best plan near the old one that keeps the limits of the whole week. */
+function findNear(whole: MenuProblem, { problem, plan, join }: Remainder, { judge, ...how }: How): NearSearch {
   const near = searchNear(problem, plan, how);
   const { plan: best, ...rest } = near.plan || near.gaps.length > 0 ? near : searchFar(problem, plan, how);
   if (best === undefined) return rest;
-  const settled = putBack(problem, plan, best);
-  const sound = [settled, best].find((each) => judge(whole, join(each)).faults.length === 0);
-  return sound === undefined ? { ...rest, leastBroken: best } : { ...rest, plan: sound };
-}
-
-/** A search that also leaves the old menu behind, for where nothing near it keeps the limits. */
-function searchFar(
-  problem: MenuProblem,
-  start: MenuPlan,
-  { seed, farMoves }: Pick<How, "seed" | "farMoves">,
-): NearSearch {
-  const search = new MenuSearch(problem, seed, { expectedMoves: farMoves, start });
-  let moves = 0;
-  while (moves < farMoves) moves = search.advance().moves;
-  const [plan, leastBroken] = [search.best(), search.leastBroken()];
-  return { gaps: [], moves, ...(plan ? { plan } : leastBroken && { leastBroken }) };
-}
-
-/** The remainder whose sittings to come that count for variety leave out what was eaten at those that are over. */
-function withoutRepeats({ dishes }: MenuProblem, remainder: Remainder): Remainder {
-  const { problem } = remainder;
-  const isReady = (dish: number | undefined): boolean => dish !== undefined && dish >= dishes.length;
-  const eaten = new Set(
-    problem.sittings.flatMap(({ variety, dishes: [only] }) =>
-      variety && isReady(only) ? [problem.dishes[only as number]?.id] : [],
-    ),
-  );
-  const sittings = problem.sittings.map((sitting): MenuSitting => {
-    if (!sitting.variety || isReady(sitting.dishes[0])) return sitting;
-    return { ...sitting, dishes: sitting.dishes.filter((dish) => !eaten.has(problem.dishes[dish]?.id)) };
-  });
-  return { ...remainder, problem: { ...problem, sittings } };
-}
-
-/** Puts old dishes back one by one wherever that saves money, the price of changing counted in. */
-function putBack(problem: MenuProblem, before: MenuPlan, plan: MenuPlan): MenuPlan {
-  const board = new MenuBoard(problem, plan);
-  let cost = board.cost();
-  if (cost === undefined) return plan;
-  dishesOf(problem, before).forEach((dish, sitting) => {
-    if (dish < 0 || board.dishAt(sitting) === dish || !board.takes(dish, sitting)) return;
-    board.put(sitting, dish);
-    const next = board.cost();
-    if (next !== undefined && next <= (cost as number)) cost = next;
-    else board.takeBack();
-  });
-  return board.plan();
+  const isSound = judge(whole, join(best)).faults.length === 0;
+  return { ...rest, ...(isSound ? { plan: best } : { leastBroken: best }) };
 }

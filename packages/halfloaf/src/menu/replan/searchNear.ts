@@ -1,10 +1,9 @@
 import type { MenuPlan } from "../plan.ts";
 import type { MenuProblem } from "../problem.ts";
-import { Annealing, type Sketch } from "../search/Annealing.ts";
-import { FIRST_PENALTIES } from "../search/Penalties.ts";
-import { WeekState } from "../search/WeekState.ts";
-import { isCarried } from "./isCarried.ts";
-import { MenuBoard } from "./MenuBoard.ts";
+import { LocalSearch, type Menu } from "../search/LocalSearch.ts";
+import { MenuSearch } from "../search/MenuSearch.ts";
+import { walkBack } from "./walkBack.ts";
+import { dishesOf } from "./whyChanged.ts";
 
 /** What a search near a menu came to. */
 export interface NearSearch {
@@ -17,54 +16,52 @@ export interface NearSearch {
   readonly moves: number;
 }
 
-/** Temperatures in minor units for a week of 55.00: how far the search strays from the menu, and where it comes to rest. */
-const HOT = 25;
-const COLD = 3;
-const ROUNDS = 2;
+/** The falls of temperature, each from the best so far, and the share of the moves that each one has. */
+const FALLS = [
+  { share: 0.6, hotMinor: 40, coldMinor: 3 },
+  { share: 0.4, hotMinor: 15, coldMinor: 3 },
+] as const;
 
 /** The plan where nobody eats any more. */
 const NOTHING: MenuPlan = { batches: [], trips: [], purchases: [], uses: [] };
 
 /**
- * Searches around a menu: rounds of annealing that each begin at the best so far, and the first at the menu itself, so
- * that little moves that need not. The same input gives the same plan.
+ * Searches around a menu, so that little moves that need not: falls of temperature that each begin at the best so far, the
+ * first at the menu itself, and after each a walk back towards the menu. The same input gives the same plan.
  */
 export function searchNear(
   problem: MenuProblem,
-  menu: Pick<MenuPlan, "batches" | "trips">,
+  menu: Menu,
   { seed, moves, weekMinor }: { readonly seed: number; readonly moves: number; readonly weekMinor: number },
 ): NearSearch {
   if (problem.sittings.length === 0) return { plan: NOTHING, gaps: [], moves: 0 };
-  const state = new WeekState(problem);
-  const accepts = (now: WeekState): boolean => isCarried(problem, now);
-  const { maxTrips: mostTrips } = problem.limits;
-  const annealing = new Annealing(problem, state, seed, { accepts, mostTrips, penalties: FIRST_PENALTIES });
-  const gaps = annealing.candidates.at.flatMap((dishes, k) => (dishes.length === 0 ? [k] : []));
+  const search = new LocalSearch(problem, { seed });
+  const { gaps } = search;
   if (gaps.length > 0) return { gaps, moves: 0 };
-  const scale = Math.max(1, weekMinor) / 5500;
-  const count = Math.ceil(moves / ROUNDS);
-  annealing.resume(toSketch(problem, state, menu));
-  for (let round = 0; round < ROUNDS; round++) {
-    if (annealing.best) annealing.resume(annealing.best);
-    annealing.run(count, (HOT * scale) / (1 + round), COLD * scale);
+  const dishes = dishesOf(problem, menu);
+  search.goTo(menu);
+  for (const { share, hotMinor, coldMinor } of FALLS) {
+    search.goToBest();
+    search.fall({ moves: Math.ceil(moves * share), hotMinor, coldMinor, typicalMinor: weekMinor });
+    walkBack(search, dishes, menu.trips);
   }
-  const [best, broken] = [annealing.best, annealing.leastBroken].map((sketch) => sketch && toPlan(problem, sketch));
-  return { gaps, moves: annealing.moves, ...(best ? { plan: best } : broken && { leastBroken: broken }) };
+  const [plan, leastBroken] = [search.best(), search.nearest()];
+  return { gaps, moves: search.moves, ...(plan ? { plan } : leastBroken && { leastBroken }) };
 }
 
-function toSketch(
+/** A search that leaves the menu behind, for where nothing near it keeps the limits; then it walks back what it can. */
+export function searchFar(
   problem: MenuProblem,
-  state: WeekState,
-  { batches, trips }: Pick<MenuPlan, "batches" | "trips">,
-): Sketch {
-  const dishOf = new Int16Array(problem.sittings.length).fill(-1);
-  for (const { dish, sittings } of batches) for (const k of sittings) if (state.mayServe(dish, k)) dishOf[k] = dish;
-  const tripMade = new Uint8Array(problem.trips.length);
-  for (const trip of trips) tripMade[trip] = 1;
-  return { costMinor: Number.POSITIVE_INFINITY, dishOf, tripMade };
-}
-
-function toPlan(problem: MenuProblem, { dishOf, tripMade }: Sketch): MenuPlan {
-  const batches = Array.from(dishOf).flatMap((dish, k) => (dish < 0 ? [] : [{ dish, sittings: [k] }]));
-  return new MenuBoard(problem, { batches, trips: [...tripMade.keys()].filter((trip) => tripMade[trip]) }).plan();
+  menu: MenuPlan,
+  { seed, farMoves }: { readonly seed: number; readonly farMoves: number },
+): NearSearch {
+  const far = new MenuSearch(problem, seed, { expectedMoves: farMoves, start: menu });
+  let moves = 0;
+  while (moves < farMoves) moves = far.advance().moves;
+  const [found, leastBroken] = [far.best(), far.leastBroken()];
+  if (found === undefined) return { gaps: [], moves, ...(leastBroken && { leastBroken }) };
+  const search = new LocalSearch(problem, { seed });
+  search.goTo(found);
+  walkBack(search, dishesOf(problem, menu), menu.trips);
+  return { gaps: [], moves, plan: search.best() ?? found };
 }

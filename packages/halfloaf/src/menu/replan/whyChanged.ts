@@ -1,5 +1,5 @@
 import type { MenuPlan } from "../plan.ts";
-import type { MenuProblem } from "../problem.ts";
+import { familyOf, type MenuProblem } from "../problem.ts";
 import type { Judge, JudgedFault } from "./Judge.ts";
 import { MenuBoard } from "./MenuBoard.ts";
 import type { Remainder } from "./Remainder.ts";
@@ -36,7 +36,7 @@ export function whyChanged(whole: MenuProblem, remainder: Remainder, plan: MenuP
   const nowMinor = judge(whole, join(plan)).money.totalMinor;
   return after.flatMap((to, sitting): SittingChange[] => {
     const from = before[sitting] as number;
-    if (from === to || from < 0) return [];
+    if (from < 0 || familyOf(problem, from) === familyOf(problem, to)) return [];
     return [{ sitting, from, to, why: tryBack(sitting, from) }];
   });
 

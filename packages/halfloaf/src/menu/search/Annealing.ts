@@ -22,6 +22,9 @@ const TRIP = 0.965;
 /** While there is no plan, more depends on the trips. */
 const TRIP_WITHOUT_PLAN = 0.985;
 
+/** Share of the other moves that serve what is wished for, where anything is. */
+const WISHED = 0.05;
+
 /** Of the trips proposed to be left out, so many are made instead of another. */
 const EXCHANGE = 0.7;
 
@@ -84,9 +87,9 @@ export class Annealing {
 
   /** Goes to a known menu. */
   resume(sketch: Sketch): void {
-    this.state.toggleTrips(
-      ...[...this.problem.trips.keys()].filter((trip) => this.state.tripMade[trip] !== sketch.tripMade[trip]),
-    );
+    const { tripMade } = this.state;
+    const toggled = [...this.problem.trips.keys()].filter((trip) => tripMade[trip] !== sketch.tripMade[trip]);
+    if (toggled.length > 0) this.state.toggleTrips(...toggled);
     const changes: Change[] = [];
     sketch.dishOf.forEach((dish, sitting) => {
       if (this.state.dishOf[sitting] !== dish) changes.push({ sitting, dish });
@@ -165,6 +168,11 @@ export class Annealing {
   private propose(kind: number): Change[] {
     const { changes, state } = this;
     changes.length = 0;
+    if (this.candidates.hasWishes && this.random() < WISHED) {
+      const { sitting, dish } = this.candidates.drawWished(this.random);
+      this.put(sitting, dish);
+      return changes;
+    }
     const sitting = this.pick(this.K);
     const now = state.dishOf[sitting] as number;
     if (kind < REPLACE) this.put(sitting, this.candidates.draw(sitting, this.random));

@@ -1,7 +1,7 @@
 import type { RandomSource } from "../../quantity/index.ts";
 import type { MenuProblem, MenuSitting } from "../problem.ts";
 import { Availability } from "./Availability.ts";
-import type { WeekState } from "./WeekState.ts";
+import type { Change, WeekState } from "./WeekState.ts";
 
 /** Draws at most; the last one stands, whether or not its makings can be had. */
 const DRAWS = 4;
@@ -18,8 +18,17 @@ export class Candidates {
   private readonly state: WeekState;
   private readonly availability: Availability;
 
+  /** For each wish that asks for servings, those that would count for it. */
+  private readonly wished: readonly (readonly Change[])[];
+
   constructor(problem: MenuProblem, state: WeekState) {
     this.state = state;
+    this.wished = (problem.wishes ?? []).flatMap(({ dishes, sittings, least = 0 }) => {
+      const servings = dishes.flatMap((dish) =>
+        sittings.flatMap((sitting) => (state.mayServe(dish, sitting) ? [{ sitting, dish }] : [])),
+      );
+      return least > 0 && servings.length > 0 ? [servings] : [];
+    });
     this.availability = new Availability(problem, state.costing);
     this.at = problem.sittings.map((sitting, k) => {
       const fresh = sitting.dishes.filter((r) => state.mayCook(r, k));
@@ -70,6 +79,16 @@ export class Candidates {
       dish = this.drawAny(sitting, random);
     }
     return dish;
+  }
+
+  get hasWishes(): boolean {
+    return this.wished.length > 0;
+  }
+
+  /** A serving that counts for one of the wishes. */
+  drawWished(random: RandomSource): Change {
+    const servings = this.wished[Math.floor(random() * this.wished.length)] as readonly Change[];
+    return servings[Math.floor(random() * servings.length)] as Change;
   }
 
   private drawAny(sitting: number, random: RandomSource): number {

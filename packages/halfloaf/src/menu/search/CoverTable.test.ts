@@ -15,6 +15,7 @@ function toItems(packs: readonly Offered[], minorPerG: number): CoverItem[] {
     count: 1,
     massG,
     priceMinor,
+    highMinor: priceMinor,
     weighedMinor: priceMinor + minorPerG * massG,
   }));
 }

@@ -6,6 +6,8 @@ export interface CoverItem {
   readonly count: number;
   readonly massG: number;
   readonly priceMinor: number;
+  /** Its price where prices come out high. */
+  readonly highMinor: number;
   /** Price corrected for what its grams are worth where they are not needed. */
   readonly weighedMinor: number;
 }
@@ -19,12 +21,14 @@ const LEAST_MINOR = 0.01;
  * The cheapest ways to buy at least x grams of a food from a set of items: an unbounded covering knapsack,
  * kept as its breakpoints. Breakpoint i brings home `massG[i]` (ascending) and is the cheapest for every need
  * above that of the one before; its costs stand in `weighedMinor[i]`, ascending too while no gram is worth more
- * than it costs, and `priceMinor[i]`.
+ * than it costs, and `priceMinor[i]`,
+ * and `highMinor[i]` is its price where prices come out high.
  */
 export interface CoverTable {
   readonly massG: Float64Array;
   readonly weighedMinor: Float64Array;
   readonly priceMinor: Float64Array;
+  readonly highMinor: Float64Array;
   readonly items: readonly CoverItem[];
   /** How many of each item breakpoint i takes: `counts[i * items.length + item]`. */
   readonly counts: Uint16Array;
@@ -105,10 +109,11 @@ function tabulate(
   const massG: number[] = [];
   const weighedMinor: number[] = [];
   const priceMinor: number[] = [];
+  const highMinor: number[] = [];
   const itemCount: number[] = [];
   for (const row of rows) {
     const at = massG.length * items.length;
-    let [mass, weighed, price, taken] = [0, 0, 0, 0];
+    let [mass, weighed, price, high, taken] = [0, 0, 0, 0, 0];
     counts.fill(0, at, at + items.length);
     for (let left = row; left > 0; taken++) {
       const i = took[left] as number;
@@ -117,18 +122,21 @@ function tabulate(
       mass += item.massG;
       weighed += item.weighedMinor;
       price += item.priceMinor;
+      high += item.highMinor;
       left -= steps[i] as number;
     }
     if (massG.length > 0 && mass <= (massG[massG.length - 1] as number)) continue;
     massG.push(mass);
     weighedMinor.push(weighed);
     priceMinor.push(price);
+    highMinor.push(high);
     itemCount.push(taken);
   }
   return {
     massG: Float64Array.from(massG),
     weighedMinor: Float64Array.from(weighedMinor),
     priceMinor: Float64Array.from(priceMinor),
+    highMinor: Float64Array.from(highMinor),
     items,
     counts: counts.slice(0, massG.length * items.length),
     itemCount: Uint16Array.from(itemCount),

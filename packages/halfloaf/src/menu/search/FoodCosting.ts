@@ -1,5 +1,6 @@
 import type { MenuFood, MenuLot, MenuProblem } from "../problem.ts";
 import { type CoverTable, findCover } from "./CoverTable.ts";
+import { isColdLimited } from "./isColdLimited.ts";
 import { MadeTrips } from "./MadeTrips.ts";
 import { DUST_G, Needs } from "./Needs.ts";
 import type { Opening } from "./Opening.ts";
@@ -18,6 +19,7 @@ export const MOST_LOADS = 12;
  */
 export class FoodCosting {
   cost = 0;
+  /** Paid where prices come out high: that is what the budget must stand. */
   till = 0;
   /** Times a making could not be had, and shares of lots that had to be used and were not (each with a step of 0.3). */
   missing = 0;
@@ -28,7 +30,8 @@ export class FoodCosting {
   readonly loadG = new Float64Array(MOST_LOADS);
   readonly foods: readonly FoodSources[];
   readonly trips: MadeTrips;
-  readonly hasCarryLimit: boolean;
+  /** Whether it matters what is brought home on which trip. */
+  readonly tracksLoads: boolean;
 
   private readonly lots: MenuLot[][];
   private readonly lotMass: number[];
@@ -43,7 +46,7 @@ export class FoodCosting {
 
   constructor(problem: MenuProblem) {
     this.problem = problem;
-    this.hasCarryLimit = problem.trips.some((trip) => trip.carryG !== undefined);
+    this.tracksLoads = problem.trips.some((trip) => trip.carryG !== undefined) || isColdLimited(problem);
     this.foods = buildSources(problem);
     this.lots = problem.foods.map((_, food) =>
       problem.lots
@@ -97,8 +100,8 @@ export class FoodCosting {
       return;
     }
     this.cost += table.weighedMinor[row] as number;
-    this.till = table.priceMinor[row] as number;
-    if (this.hasCarryLimit) this.loadRow(table, row, first);
+    this.till = table.highMinor[row] as number;
+    if (this.tracksLoads) this.loadRow(table, row, first);
   }
 
   private buySpecial(sources: FoodSources, first: number, needG: number): void {
@@ -108,7 +111,7 @@ export class FoodCosting {
       return;
     }
     this.cost += bought.weighedMinor;
-    this.till = bought.priceMinor;
+    this.till = bought.highMinor;
     if (bought.table) this.loadRow(bought.table, bought.row, first);
     const { special } = bought;
     if (special) this.load(special.trip, special.source.table.massG[special.row] as number);
@@ -145,8 +148,8 @@ export class FoodCosting {
         if (!more) continue;
         const weighedMinor = (source.table.weighedMinor[i] as number) + more.weighedMinor;
         if (best && weighedMinor >= best.weighedMinor) continue;
-        const priceMinor = (source.table.priceMinor[i] as number) + more.priceMinor;
-        best = { ...more, weighedMinor, priceMinor, special: { source, row: i, trip } };
+        const highMinor = (source.table.highMinor[i] as number) + more.highMinor;
+        best = { ...more, weighedMinor, highMinor, special: { source, row: i, trip } };
       }
     }
     return best;
@@ -165,7 +168,7 @@ export class FoodCosting {
     this.cost += this.opening.cost;
     this.till = this.opening.till;
     this.missing = this.opening.missing;
-    if (!this.hasCarryLimit) return;
+    if (!this.tracksLoads) return;
     for (let i = 0; i < this.opening.length; i++) this.load(this.opening.tripAt(i), this.opening.massAt(i));
   }
 
@@ -190,7 +193,7 @@ export class FoodCosting {
       if (need <= DUST_G || day > lastDay) continue;
       if (!opened) {
         opened = true;
-        lastDay = Math.min(lastDay, day + facts.openedDays);
+        lastDay = Math.min(lastDay, day + (lot.openedDays ?? facts.openedDays));
       }
       const taken = Math.min(left, need);
       needs.massG[i] = need - taken;
@@ -216,14 +219,15 @@ export interface LastingCover {
   readonly table: CoverTable | undefined;
   readonly row: number;
   readonly weighedMinor: number;
-  readonly priceMinor: number;
+  /** Paid where prices come out high. */
+  readonly highMinor: number;
   readonly special?: { readonly source: Source; readonly row: number; readonly trip: number };
 }
 
-const NOTHING_MORE: LastingCover = { table: undefined, row: -1, weighedMinor: 0, priceMinor: 0 };
+const NOTHING_MORE: LastingCover = { table: undefined, row: -1, weighedMinor: 0, highMinor: 0 };
 
 function weigh(table: CoverTable, row: number): LastingCover | undefined {
   if (row < 0) return undefined;
-  const [weighedMinor, priceMinor] = [table.weighedMinor[row] as number, table.priceMinor[row] as number];
-  return { table, row, weighedMinor, priceMinor };
+  const [weighedMinor, highMinor] = [table.weighedMinor[row] as number, table.highMinor[row] as number];
+  return { table, row, weighedMinor, highMinor };
 }

@@ -1,5 +1,7 @@
 import type { MenuProblem } from "../problem.ts";
+import { ColdRoom } from "./ColdRoom.ts";
 import { FoodCosting } from "./FoodCosting.ts";
+import { isColdLimited } from "./isColdLimited.ts";
 import type { Penalties } from "./Penalties.ts";
 import { TripLoads } from "./TripLoads.ts";
 
@@ -34,6 +36,7 @@ export class FoodTotals {
   private readonly saved: Figures;
   private readonly savedSums = new Float64Array(4);
   private readonly loads: TripLoads | undefined;
+  private readonly cold: ColdRoom | undefined;
   private readonly touched: Int32Array;
   private count = 0;
   private readonly stamps: Int32Array;
@@ -47,7 +50,8 @@ export class FoodTotals {
     this.costing = new FoodCosting(problem);
     this.figures = createFigures(foods);
     this.saved = createFigures(foods);
-    this.loads = this.costing.hasCarryLimit ? new TripLoads(problem) : undefined;
+    this.loads = problem.trips.some((trip) => trip.carryG !== undefined) ? new TripLoads(problem) : undefined;
+    this.cold = isColdLimited(problem) ? new ColdRoom(problem) : undefined;
     this.touched = new Int32Array(foods);
     this.stamps = new Int32Array(foods);
     this.needG = needG;
@@ -64,6 +68,7 @@ export class FoodTotals {
     savedSums[2] = this.missing;
     savedSums[3] = this.unused;
     this.loads?.begin();
+    this.cold?.begin();
   }
 
   touch(food: number): void {
@@ -92,6 +97,7 @@ export class FoodTotals {
       saved.missing[i] = figures.missing[food] as number;
       saved.unused[i] = figures.unused[food] as number;
       this.loads?.save(food, i);
+      this.cold?.save(food, i);
       this.reckon(food);
     }
   }
@@ -108,6 +114,7 @@ export class FoodTotals {
     figures.missing[food] = costing.missing;
     figures.unused[food] = costing.unused;
     this.loads?.move(food, costing);
+    this.cold?.move(food, costing, this.needG, food * this.periods);
   }
 
   undo(): void {
@@ -120,15 +127,18 @@ export class FoodTotals {
       figures.unused[food] = saved.unused[i] as number;
     }
     this.loads?.undo(this.touched, this.count);
+    this.cold?.undo(this.touched, this.count);
     this.cost = savedSums[0] as number;
     this.till = savedSums[1] as number;
     this.missing = savedSums[2] as number;
     this.unused = savedSums[3] as number;
   }
 
-  /** Makings that cannot be had, stock left that had to be used up, loads too heavy. */
+  /** Makings that cannot be had, stock left that had to be used up, loads too heavy, fridge or freezer too full. */
   violation(penalties: Penalties): number {
     const unused = this.unused < 1e-9 ? 0 : penalties.unused * this.unused;
-    return penalties.missing * this.missing + unused + (this.loads ? this.loads.violation(penalties) : 0);
+    const heavy = this.loads ? this.loads.violation(penalties) : 0;
+    const full = this.cold ? this.cold.violation(penalties) : 0;
+    return penalties.missing * this.missing + unused + heavy + full;
   }
 }

@@ -29,6 +29,7 @@ function cutDown(week: MenuProblem): MenuProblem {
       bounds: profile.bounds.map((bound) => ({ ...bound, hard: false })),
     })),
     limits: { ...limits, distinct: 1, energyTolerance: 9, maxTrips: 3 },
+    wishes: (week.wishes ?? []).map((wish) => ({ ...wish, sittings: wish.sittings.filter((k) => k < kept.length) })),
   };
 }
 

@@ -1,10 +1,10 @@
 import type { MenuPlan } from "../plan.ts";
 import type { MenuProblem } from "../problem.ts";
 import { Annealing, type Sketch } from "./Annealing.ts";
+import { carriesAll } from "./carriesAll.ts";
 import { decodePlan } from "./decodePlan.ts";
 import { LimitWeights } from "./LimitWeights.ts";
 import { FIRST_PENALTIES, LIMIT_KINDS, type Penalties } from "./Penalties.ts";
-import { reckonLoads } from "./reckonLoads.ts";
 import { reckonReducedCosts } from "./reducedCosts.ts";
 import { WeekState } from "./WeekState.ts";
 
@@ -81,7 +81,8 @@ export class MenuSearch {
     const mostTrips = "trip" in (options.elastic ?? {}) ? problem.trips.length : problem.limits.maxTrips;
     const accepts = (state: WeekState): boolean => carriesAll(problem, state);
     this.annealing = new Annealing(problem, this.state, seed, { accepts, mostTrips, penalties });
-    this.estimates = Float64Array.from(problem.dishes, (_, r) => estimateDish(problem, r));
+    const leastMinorPerG = leastPrices(problem);
+    this.estimates = Float64Array.from(problem.dishes, (_, r) => estimateDish(problem, r, leastMinorPerG));
     this.startTrips = chooseStartTrips(problem);
     this.weights = new LimitWeights(this.hardPenalties(Math.max(1, this.roughCost() / USUAL_MINOR)));
     this.state.setPenalties(this.weights.penalties);
@@ -224,15 +225,22 @@ function median(values: Float64Array): number {
 }
 
 /** Money of one standard portion, at the lowest price per gram of each making, with its minutes and dislike. */
-function estimateDish(problem: MenuProblem, r: number): number {
+function estimateDish(problem: MenuProblem, r: number, leastMinorPerG: Float64Array): number {
   const dish = problem.dishes[r];
   if (!dish) return 0;
   let money = dish.dislikeMinor + problem.worth.minuteMinor * (dish.handsOn.fixed + dish.handsOn.perPortion);
   for (const { food, massG } of dish.makings) {
-    const prices = problem.packs.flatMap((pack) => (pack.food === food ? [pack.priceMinor / pack.massG] : []));
-    money += massG * (prices.length > 0 ? Math.min(...prices) : 0);
+    const price = leastMinorPerG[food] as number;
+    if (price < Infinity) money += massG * price;
   }
   return money;
+}
+
+/** The least that a gram of each food costs without offers; Infinity where it is not sold. */
+function leastPrices({ foods, packs }: MenuProblem): Float64Array {
+  const least = new Float64Array(foods.length).fill(Infinity);
+  for (const { food, priceMinor, massG } of packs) least[food] = Math.min(least[food] as number, priceMinor / massG);
+  return least;
 }
 
 /** The first trip, one near the middle, and every trip that costs nothing; within the number allowed. */
@@ -255,14 +263,4 @@ function chooseStartTrips(problem: MenuProblem): Uint8Array {
 
 function count(made: Uint8Array): number {
   return made.reduce((sum, one) => sum + one, 0);
-}
-
-/** True if the plan of this state can be carried home and put away; cheap where nothing limits either. */
-function carriesAll(problem: MenuProblem, state: WeekState): boolean {
-  const { fridgeLitres, freezerLitres } = problem.limits;
-  const free =
-    problem.trips.every((trip) => trip.carryG === undefined) &&
-    fridgeLitres === undefined &&
-    freezerLitres === undefined;
-  return free || reckonLoads(problem, decodePlan(state)).length === 0;
 }

@@ -1,13 +1,17 @@
-import type { MenuFood, MenuPack, MenuProblem, MenuTrip } from "../problem.ts";
-import { type CoverItem, type CoverTable, findCover } from "./CoverTable.ts";
+import type { MenuFood, MenuProblem, MenuTrip } from "../problem.ts";
+import { Arrivals } from "./Arrivals.ts";
+import { type CoverTable, findCover } from "./CoverTable.ts";
 import type { MadeTrips } from "./MadeTrips.ts";
 import { DUST_G, type Needs } from "./Needs.ts";
 import { copyPath, createPath, type Opening, openingsOf, push } from "./Opening.ts";
+import { offerSaving } from "./offerSaving.ts";
 import type { FoodSources, Source } from "./Sources.ts";
 import { valueLeft } from "./valueLeft.ts";
 
 /** Keeps ways that leave a need unmet behind all that meet it. */
 const SKIPPED_MINOR = 1e7;
+/** Steps of one search after which ways that seem bettered are given up: those of a week are rarely more. */
+const PATIENCE = 300;
 
 /** What is open and spent at each depth of the search; figures handed down as arguments would cost an object each. */
 interface Columns {
@@ -30,12 +34,14 @@ function createColumns(depths: number): Columns {
  * latest trip that can bring them, when what is open no longer suffices. An opening takes the cheapest packs for the
  * needs up to some later one: by price and waste or, where it feeds all needs there are and is still good after the
  * last day, by price less what is left. An offer counts wherever its packs come together on one trip, but nothing is
- * bought for its sake. Exact within that, as long as no gram kept is worth more than a gram costs.
+ * bought for its sake. Exact within that, as long as no gram kept is worth more than a gram costs; a search that takes
+ * many steps, as over many days, gives up ways that come to a need no better than an earlier one.
  *
  * Results of `find` stand in `cost`, `till` and `missing` until the next call.
  */
 export class OpeningSearch {
   cost = 0;
+  /** Paid where prices come out high. */
   till = 0;
   /** Needs for which nothing could be had. */
   missing = 0;
@@ -48,9 +54,12 @@ export class OpeningSearch {
   private facts: MenuFood;
   private leftCredit = 0;
   private hasOffers = false;
+  private readonly hasHigh: boolean;
   private best = Infinity;
   private leastMinorPerG = 0;
   private readonly columns: Columns;
+  private readonly arrivals: Arrivals;
+  private steps = 0;
   private readonly tried = createPath();
   private readonly found = createPath();
 
@@ -61,6 +70,8 @@ export class OpeningSearch {
     this.lastDayOfPlan = problem.days - 1;
     this.facts = problem.foods[0] as MenuFood;
     this.columns = createColumns(problem.periodDay.length + 1);
+    this.arrivals = new Arrivals(problem.periodDay.length);
+    this.hasHigh = problem.packs.some((pack) => (pack.highMinor ?? pack.offer?.highMinor) !== undefined);
   }
 
   /** Finds openings for the needs; `leftCredit` is what a gram left, open and still good is worth. */
@@ -73,9 +84,20 @@ export class OpeningSearch {
     this.leastMinorPerG = leastMinorPerG;
     this.tried.length = 0;
     this.columns.left[0] = 0;
+    if (this.steps > PATIENCE) this.arrivals.clear();
+    this.steps = 0;
     this.search(0, 0);
     this.missing = this.found.missing;
+    if (this.hasHigh) this.till = this.highTill();
     this.cost = this.best - SKIPPED_MINOR * this.missing;
+  }
+
+  private highTill(): number {
+    const { found } = this;
+    let high = this.hasOffers ? -offerSaving(this.problem.packs, found, true) : 0;
+    for (let k = 0; k < found.length; k++)
+      high += (found.table[k] as CoverTable).highMinor[found.row[k] as number] as number;
+    return high;
   }
 
   /** Forgets what was found: nothing is bought. */
@@ -125,6 +147,7 @@ export class OpeningSearch {
     else if (left > DUST_G) {
       columns.spent[depth] = (columns.spent[depth] as number) + left * this.facts.wasteMinorPerG;
     }
+    if (++this.steps > PATIENCE && this.isBettered(depth, i)) return;
     let opened = false;
     for (const source of this.sources) if (this.openFrom(source, depth, i)) opened = true;
     if (opened) return;
@@ -138,6 +161,11 @@ export class OpeningSearch {
     columns.slack[below] = columns.slack[depth] as number;
     this.search(below, i + 1);
     this.tried.missing--;
+  }
+
+  private isBettered(depth: number, i: number): boolean {
+    const { rest, spent } = this.columns;
+    return this.arrivals.isBettered(i, rest[depth] as number, spent[depth] as number);
   }
 
   /** Tries the covers of a source for the needs from `i` on; false where it has none. */
@@ -199,7 +227,7 @@ export class OpeningSearch {
 
   private finish(depth: number): void {
     const paid = this.columns.paid[depth] as number;
-    const saving = this.hasOffers ? this.offerSaving() : 0;
+    const saving = this.hasOffers ? offerSaving(this.problem.packs, this.tried, false) : 0;
     const lazy = this.isLazy();
     // A pack that is never opened would be worth more, but packs that are not needed are hardly ever bought.
     if (lazy && paid - saving - this.leftCredit * this.massLeft() >= this.best) return;
@@ -239,43 +267,6 @@ export class OpeningSearch {
     const { creditMinorPerG, wasteMinorPerG } = this.facts;
     const worth = { unopened: creditMinorPerG, opened: this.leftCredit, wasted: -wasteMinorPerG };
     return -valueLeft(this.problem, this.tried, this.needs, worth);
-  }
-
-  /** What the offers take off for packs that come together on one trip, whenever they are opened. */
-  private offerSaving(): number {
-    const { tried } = this;
-    let saving = 0;
-    for (let k = 0; k < tried.length; k++) {
-      const source = tried.source[k] as Source;
-      if (source.slackMinor && !this.comesBefore(k)) saving += this.savingOnTrip(source, k);
-    }
-    return saving;
-  }
-
-  /** True where an earlier opening is of the same source and trip. */
-  private comesBefore(k: number): boolean {
-    const { tried } = this;
-    for (let other = 0; other < k; other++) {
-      if (tried.source[other] === tried.source[k] && tried.trip[other] === tried.trip[k]) return true;
-    }
-    return false;
-  }
-
-  private savingOnTrip({ table: { items } }: Source, from: number): number {
-    const { tried } = this;
-    let saving = 0;
-    for (let i = 0; i < items.length; i++) {
-      const { offer, priceMinor } = this.problem.packs[(items[i] as CoverItem).pack] as MenuPack;
-      if (!offer) continue;
-      let count = 0;
-      for (let k = from; k < tried.length; k++) {
-        const same = tried.source[k] === tried.source[from] && tried.trip[k] === tried.trip[from];
-        const { counts } = tried.table[k] as CoverTable;
-        if (same) count += counts[(tried.row[k] as number) * items.length + i] as number;
-      }
-      saving += Math.floor(count / offer.count) * Math.max(0, offer.count * priceMinor - offer.priceMinor);
-    }
-    return saving;
   }
 }
 

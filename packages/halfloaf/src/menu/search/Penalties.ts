@@ -7,12 +7,16 @@ export interface Penalties {
   readonly use: number;
   readonly main: number;
   readonly distinct: number;
+  /** For each serving that a wish which must hold has too few or too many. */
+  readonly wish: number;
   readonly budget: number;
   readonly batch: number;
   readonly bound: number;
   readonly trip: number;
   /** For each kilogram that a trip carries too much. */
   readonly carry: number;
+  /** For each litre too much in fridge or freezer on a day. */
+  readonly cold: number;
   /** For each time that a making cannot be had. */
   readonly missing: number;
   /** For stock that had to be used up and was not. */
@@ -28,11 +32,13 @@ export const FIRST_PENALTIES: Penalties = {
   use: 600,
   main: 600,
   distinct: 600,
+  wish: 600,
   budget: 2,
   batch: 4000,
   bound: 3000,
   trip: 800,
   carry: 150,
+  cold: 60,
   missing: 700,
   unused: 1000,
   unserved: 4000,

@@ -1,5 +1,6 @@
 import type { MenuProblem } from "../problem.ts";
 import { VarietyCounts } from "./VarietyCounts.ts";
+import { WishCounts } from "./WishCounts.ts";
 
 /** Which dish stands at each sitting, and at which sittings each dish stands. All whole numbers. */
 export class ServingLists {
@@ -8,6 +9,8 @@ export class ServingLists {
   readonly lists: Int16Array;
   readonly counts: Int32Array;
   readonly variety: VarietyCounts;
+  /** Absent where nothing is wished for. */
+  readonly wishes: WishCounts | undefined;
   private readonly K: number;
 
   constructor(problem: MenuProblem) {
@@ -16,6 +19,7 @@ export class ServingLists {
     this.lists = new Int16Array(problem.dishes.length * this.K);
     this.counts = new Int32Array(problem.dishes.length);
     this.variety = new VarietyCounts(problem);
+    this.wishes = problem.wishes?.length ? new WishCounts(problem) : undefined;
   }
 
   /** The sittings of a dish, ascending, as a fresh array. */
@@ -40,6 +44,7 @@ export class ServingLists {
     this.lists.copyWithin(i, i + 1, from + n);
     this.counts[dish] = n - 1;
     this.variety.count(dish, sitting, -1);
+    this.wishes?.count(dish, sitting, -1);
   }
 
   private add(dish: number, sitting: number): void {
@@ -53,5 +58,6 @@ export class ServingLists {
     this.lists[i] = sitting;
     this.counts[dish] = n + 1;
     this.variety.count(dish, sitting, 1);
+    this.wishes?.count(dish, sitting, 1);
   }
 }

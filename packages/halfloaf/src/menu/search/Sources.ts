@@ -1,4 +1,4 @@
-import { isLasting, type MenuFood, type MenuPack, type MenuProblem } from "../problem.ts";
+import { isLasting, type MenuFood, type MenuLot, type MenuPack, type MenuProblem } from "../problem.ts";
 import { buildCoverTable, buildLimitedTable, type CoverItem, type CoverTable } from "./CoverTable.ts";
 
 /** Packs of one food that are bought together in one shop, with the cheapest covers from them. */
@@ -40,15 +40,17 @@ export interface FoodSources {
 const NO_LIMIT = 9999;
 
 function itemsOf(pack: MenuPack, index: number, surplusMinorPerG: number): CoverItem[] {
-  const item = (count: number, priceMinor: number): CoverItem => ({
+  const item = (count: number, priceMinor: number, highMinor = priceMinor): CoverItem => ({
     pack: index,
     count,
     massG: pack.massG * count,
     priceMinor,
+    highMinor,
     weighedMinor: priceMinor + surplusMinorPerG * pack.massG * count,
   });
-  const single = item(1, pack.priceMinor);
-  return pack.offer ? [single, item(pack.offer.count, pack.offer.priceMinor)] : [single];
+  const single = item(1, pack.priceMinor, pack.highMinor);
+  const { offer } = pack;
+  return offer ? [single, item(offer.count, offer.priceMinor, offer.highMinor)] : [single];
 }
 
 function isRegular(problem: MenuProblem, pack: MenuPack): boolean {
@@ -69,9 +71,13 @@ function lastsThroughout(problem: MenuProblem, food: number, packs: readonly Men
   const { days, lots } = problem;
   return (
     isLasting(problem, food) &&
-    lots.every((lot) => lot.food !== food || (lot.lastDay >= days - 1 && !lot.mustUse)) &&
+    lots.every((lot) => lot.food !== food || lastsToo(lot, days)) &&
     packs.every(({ unopenedDays = days, openedDays = days }) => unopenedDays >= days && openedDays >= days)
   );
+}
+
+function lastsToo({ lastDay, openedDays, mustUse }: MenuLot, days: number): boolean {
+  return lastDay >= days - 1 && (openedDays ?? days) >= days && !mustUse;
 }
 
 function pricesPerG({ priceMinor, massG, offer }: MenuPack): number[] {

@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { createRandomSource } from "../../quantity/index.ts";
+import { checkPlan } from "../check/index.ts";
 import { arbitraryWeek } from "../check/randomWeek.testing.ts";
 import type { MenuProblem } from "../problem.ts";
+import { decodePlan } from "./decodePlan.ts";
 import { WeekState } from "./WeekState.ts";
 
 /** Makes one random move: a few sittings get other dishes (or none), or a trip or two are made or left out. */
@@ -70,5 +72,25 @@ describe("the state of a week", () => {
       }),
       { numRuns: 100 },
     );
+  });
+
+  it("counts for the budget what the tills come to where prices come out high, as the judge does", () => {
+    let risen = 0;
+    fc.assert(
+      fc.property(arbitraryWeek(), fc.nat({ max: 9999 }), (week, seed) => {
+        const random = createRandomSource(seed);
+        const state = new WeekState(week);
+        for (let move = 0; move < 12; move++) moveAtRandom(state, random);
+        if (state.isBroken("missing")) return;
+        const { tillMinor, highTillMinor, tripMinor } = checkPlan(week, decodePlan(state)).money;
+        if (highTillMinor > tillMinor) risen++;
+        const isWithin = (budgetMinor: number): boolean =>
+          !freshTwin({ ...week, limits: { ...week.limits, budgetMinor } }, state).isBroken("budget");
+        expect(isWithin(highTillMinor + tripMinor + 0.01)).toBe(true);
+        expect(isWithin(highTillMinor + tripMinor - 0.01)).toBe(false);
+      }),
+      { numRuns: 150, endOnFailure: true },
+    );
+    expect(risen).toBeGreaterThan(5);
   });
 });

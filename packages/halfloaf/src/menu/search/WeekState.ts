@@ -1,4 +1,4 @@
-import type { MenuDish, MenuProblem, MenuSitting } from "../problem.ts";
+import { familyOf, type MenuDish, type MenuProblem, type MenuSitting } from "../problem.ts";
 import type { FoodCosting } from "./FoodCosting.ts";
 import { FoodTotals } from "./FoodTotals.ts";
 import { IntakeTotals } from "./IntakeTotals.ts";
@@ -40,6 +40,7 @@ export class WeekState {
   private readonly foods: FoodTotals;
   private readonly intake: IntakeTotals;
   private readonly handsOn: Float64Array;
+  /** Dislike and changes less the worth of what is put by. */
   private dislike = 0;
   private minutes = 0;
   private badBatch = 0;
@@ -196,11 +197,17 @@ export class WeekState {
     this.handsOn.set(this.savedHandsOn);
   }
 
+  private isKept(before: number, dish: number): boolean {
+    return before === dish || familyOf(this.problem, before) === familyOf(this.problem, dish);
+  }
+
   /** What a serving brings that is no whole number; `undo` restores it. */
   private countServing(dish: number, sitting: number, sign: number): void {
-    const { keep } = this.problem.sittings[sitting] as MenuSitting;
-    const changeMinor = keep !== undefined && keep.dish !== dish ? keep.changeMinor : 0;
-    this.dislike += sign * ((this.problem.dishes[dish] as MenuDish).dislikeMinor + changeMinor);
+    const { keep, putBy, portions } = this.problem.sittings[sitting] as MenuSitting;
+    const facts = this.problem.dishes[dish] as MenuDish;
+    const changeMinor = keep !== undefined && !this.isKept(keep.dish, dish) ? keep.changeMinor : 0;
+    const worthMinor = putBy && facts.putBy !== undefined ? portions * facts.putBy.creditMinor : 0;
+    this.dislike += sign * (facts.dislikeMinor + changeMinor - worthMinor);
     this.intake.count(dish, sitting, sign);
   }
 
@@ -269,7 +276,9 @@ export class WeekState {
     const minutes = this.problem.worth.minuteMinor * (this.minutes + this.trips.minutes);
     this.violation = this.violationBy(this.penalties);
     const bent = this.elastic === undefined ? 0 : this.violationBy(this.elastic);
-    const soft = this.dislike + this.intake.shortfallMinor() + bent;
+    const { wishes } = this.servings;
+    const missed = wishes === undefined ? 0 : wishes.priceMinor();
+    const soft = this.dislike + this.intake.shortfallMinor() + missed + bent;
     return this.foods.cost + this.trips.costMinor + minutes + soft + this.violation;
   }
 
@@ -281,8 +290,9 @@ export class WeekState {
   /** What the broken limits weigh by these penalties; 0 = none is broken that has one. */
   violationBy(penalties: Penalties): number {
     const { limits } = this.problem;
-    const { variety } = this.servings;
+    const { variety, wishes } = this.servings;
     let v = this.foods.violation(penalties) + this.intake.violation(penalties) + variety.violation(penalties);
+    if (wishes !== undefined) v += penalties.wish * wishes.missed;
     for (let d = 0; d < this.handsOn.length; d++) {
       const over = (this.handsOn[d] as number) - (limits.handsOnMinutes[d] as number);
       if (over > 1e-6) v += charge(penalties.minute, over);

@@ -89,7 +89,7 @@ function stockContainers(problem: MenuProblem, food: number): Container[] {
       fromPeriod: 0,
       lastDay: lot.lastDay,
       opened: lot.opened,
-      openedDays,
+      openedDays: lot.openedDays ?? openedDays,
     }));
 }
 

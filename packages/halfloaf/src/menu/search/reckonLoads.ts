@@ -43,6 +43,7 @@ function fillPlace(problem: MenuProblem, plan: MenuPlan, place: "fridge" | "free
     const cooked = problem.sittings[plan.batches[use.batch]?.sittings[0] as number];
     add(foodOf(problem, plan, use), (cooked?.day ?? 0) + 1, -use.massG);
   }
+  if (place === "freezer") freezePortions(problem, plan, change);
   const overloads: Overload[] = [];
   let litres = 0;
   for (let day = 0; day < problem.days; day++) {
@@ -57,6 +58,17 @@ function fillPlace(problem: MenuProblem, plan: MenuPlan, place: "fridge" | "free
       (left, use) => ("stock" in use.lot && use.lot.stock === stock ? left - use.massG : left),
       lot.massG,
     );
+  }
+}
+
+/** Portions put by are in the freezer from their day on. */
+function freezePortions({ sittings, dishes }: MenuProblem, plan: MenuPlan, change: Float64Array): void {
+  for (const batch of plan.batches) {
+    const litres = dishes[batch.dish]?.putBy?.litres ?? 0;
+    for (const k of batch.sittings) {
+      const { putBy, day, portions } = sittings[k] as MenuProblem["sittings"][number];
+      if (putBy) change[day] = (change[day] as number) + portions * litres;
+    }
   }
 }
 

@@ -7,6 +7,8 @@ interface SittingGroup {
   readonly first: number;
   readonly sittings: readonly number[];
   readonly portions: number;
+  /** What serving each dish puts by is worth, where nobody eats there. */
+  readonly worthMinor: (dish: number) => number;
   readonly dishes: readonly number[];
 }
 
@@ -50,19 +52,22 @@ export function reckonReducedCosts(
 }
 
 function groupSittings(problem: MenuProblem, candidates: readonly (readonly number[])[]): SittingGroup[] {
-  const groups = new Map<string, { first: number; sittings: number[]; portions: number; dishes: readonly number[] }>();
+  const groups = new Map<string, SittingGroup & { sittings: number[] }>();
   problem.sittings.forEach((sitting: MenuSitting, k) => {
     const attending = problem.profiles.map((profile) => (profile.sittings.includes(k) ? 1 : 0)).join("");
-    const key = `${attending} ${sitting.portions} ${candidates[k]?.join(",")}`;
+    const { portions, putBy } = sitting;
+    const worthMinor = (dish: number): number =>
+      putBy ? portions * (problem.dishes[dish]?.putBy?.creditMinor ?? 0) : 0;
+    const key = `${attending} ${portions} ${putBy} ${candidates[k]?.join(",")}`;
     const known = groups.get(key);
     if (known) known.sittings.push(k);
-    else groups.set(key, { first: k, sittings: [k], portions: sitting.portions, dishes: candidates[k] ?? [] });
+    else groups.set(key, { first: k, sittings: [k], portions, worthMinor, dishes: candidates[k] ?? [] });
   });
   return [...groups.values()];
 }
 
 function costOf(group: SittingGroup, dish: number, estimates: Float64Array, prices: ComponentPrices): number {
-  return (estimates[dish] as number) * group.portions - prices.worthOf(dish, group.first);
+  return (estimates[dish] as number) * group.portions - group.worthMinor(dish) - prices.worthOf(dish, group.first);
 }
 
 /** Fills the sittings of a group with its cheapest dishes, each as often as it may be used. */

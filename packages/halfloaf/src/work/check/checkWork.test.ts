@@ -91,6 +91,23 @@ test("an excess that is said is no fault; a firm one, a greater one or another o
   ).toEqual([1]);
 });
 
+test("an eye may be kept on two things, but on nothing while both hands are at work; a second cook has hands too", () => {
+  const pair = (first: 1 | 2, cooks: 1 | 2): WorkProblem => ({
+    cooks,
+    steps: [
+      { id: "simmer", dish: 0, minutes: 6, hands: 1 },
+      { id: "other", dish: 0, minutes: 3, hands: first },
+    ],
+    dishes: [{ id: "dish", last: 0, holdWeight: 0 }],
+    waits: [],
+    kit: [],
+    uses: [],
+  });
+  const beside: WorkPlan = { starts: [0, 2], serveMinutes: 6, boardWashes: [], kitWashes: [] };
+  const faultsOf = (hands: 1 | 2, cooks: 1 | 2) => checkWork(pair(hands, cooks), beside).faults.map(({ code }) => code);
+  expect([faultsOf(1, 1), faultsOf(2, 1), faultsOf(2, 2)]).toEqual([[], ["hands"], []]);
+});
+
 test("a bake without an oven is a fault", () => {
   const { oven: _, ...without } = problem;
   expect(checkWork(without, plan).faults.map(({ code }) => code)).toEqual(["oven", "oven"]);

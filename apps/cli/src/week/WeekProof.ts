@@ -1,0 +1,69 @@
+import { availableParallelism } from "node:os";
+import type { Planner, RunningProof } from "@halfloaf/engine";
+import { startNodePlanner } from "@halfloaf/engine/node";
+import type { MenuProblem } from "halfloaf/menu";
+import type { Terminal } from "../output/Terminal.ts";
+import { tellMoney } from "../words/amountWords.ts";
+
+/**
+ * Works for so many seconds at proving how much cheaper any plan could be: beside the search where the machine has a
+ * thread for it, else after it. How far a proof gets depends on the machine, so it is talk and no part of the plan.
+ */
+export class WeekProof {
+  private readonly problem: MenuProblem;
+  private readonly seconds: number;
+  private readonly planner: Planner;
+  private running: RunningProof | undefined;
+  private boundMinor: number | undefined;
+  private onBound: () => void = () => undefined;
+
+  constructor(problem: MenuProblem, seconds: number) {
+    this.problem = problem;
+    this.seconds = seconds;
+    this.planner = startNodePlanner();
+    if (seconds > 0 && availableParallelism() > 1) this.running = this.begin();
+  }
+
+  /** Tells it of a plan that costs so much; the bound is not pushed above it. */
+  hear(moneyMinor: number): void {
+    this.running?.hear(moneyMinor);
+  }
+
+  /** Ends the proof, told or not. */
+  dispose(): void {
+    this.planner.dispose();
+  }
+
+  /** Waits for the rest of the seconds and tells what is proven of a plan. Ctrl-C ends the proof, not the program. */
+  async tell(moneyMinor: number, currency: string, terminal: Terminal): Promise<void> {
+    if (this.seconds <= 0) return;
+    this.running ??= this.begin();
+    const { running } = this;
+    running.hear(moneyMinor);
+    const takeOff = terminal.onStop(() => running.stop());
+    this.onBound = () => {
+      const gap = this.boundMinor === undefined ? "" : `: ${tellGap(moneyMinor, this.boundMinor, currency)}`;
+      terminal.showProgress(`Proving${gap} (Ctrl-C takes this)`);
+    };
+    this.onBound();
+    const outcome = await running.outcome;
+    terminal.showProgress("");
+    takeOff();
+    const boundMinor = "boundMinor" in outcome ? outcome.boundMinor : undefined;
+    if (boundMinor === undefined) terminal.talk("Nothing could be proven of how cheap a plan could be.");
+    else terminal.talk(`Proven: ${tellGap(moneyMinor, boundMinor, currency)}, all weighed as above.`);
+  }
+
+  private begin(): RunningProof {
+    return this.planner.prove({ problem: this.problem, seconds: this.seconds }, ({ boundMinor }) => {
+      this.boundMinor = boundMinor;
+      this.onBound();
+    });
+  }
+}
+
+function tellGap(moneyMinor: number, boundMinor: number, currency: string): string {
+  const gapMinor = Math.max(0, Math.ceil(moneyMinor - boundMinor));
+  const share = ((100 * gapMinor) / Math.max(1, moneyMinor)).toFixed(1);
+  return `no plan within these limits can be cheaper by more than ${tellMoney(gapMinor, currency)} ${currency} (${share} %)`;
+}
