@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { explainImpossible, limitCosts, type MenuProblem, MenuSearch } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
@@ -79,55 +80,58 @@ function median(values: readonly number[]): number {
   return values.slice().sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
 }
 
-const { values } = parseArgs({
-  options: {
-    json: { type: "boolean", default: false },
-    size: { type: "string", default: "M" },
-    seeds: { type: "string", default: "5" },
-  },
-});
-const size = values.size as Size;
-const warm = generateProblem("S", 99);
-explain(warm, "budget", 1);
-const impossible: ImpossibleRow[] = [];
-const costs: CostRow[] = [];
-for (let seed = 1; seed <= Number(values.seeds); seed++) {
-  const problem = generateProblem(size, seed);
-  for (const cut of Object.keys(CUTS)) impossible.push(explain(problem, cut, seed));
-  costs.push(price(problem, seed));
+/** Explains impossible weeks and prices the limits of possible ones in so many seeded kitchens. */
+export function benchReasons(size: Size, seeds: number) {
+  explain(generateProblem("S", 99), "budget", 1);
+  const impossible: ImpossibleRow[] = [];
+  const costs: CostRow[] = [];
+  for (let seed = 1; seed <= seeds; seed++) {
+    const problem = generateProblem(size, seed);
+    for (const cut of Object.keys(CUTS)) impossible.push(explain(problem, cut, seed));
+    costs.push(price(problem, seed));
+  }
+  return { impossible: sumUp(impossible), byCut: groupByCut(impossible), limitCosts: sumUp(costs) };
 }
-const result = {
-  impossible: Object.fromEntries(
+
+function sumUp<Row extends { readonly seconds: number; readonly cpuS: number }>(rows: readonly Row[]) {
+  return {
+    medianS: median(rows.map(({ seconds }) => seconds)),
+    worstS: Math.max(...rows.map(({ seconds }) => seconds)),
+    medianCpuS: median(rows.map(({ cpuS }) => cpuS)),
+    rows,
+  };
+}
+
+function groupByCut(rows: readonly ImpossibleRow[]) {
+  return Object.fromEntries(
     Object.keys(CUTS).map((cut) => {
-      const rows = impossible.filter((row) => row.cut === cut);
-      const medians = {
-        medianS: median(rows.map(({ seconds }) => seconds)),
-        medianCpuS: median(rows.map(({ cpuS }) => cpuS)),
-      };
-      return [cut, { ...medians, rows }];
+      const { medianS, medianCpuS } = sumUp(rows.filter((row) => row.cut === cut));
+      return [cut, { medianS, medianCpuS }];
     }),
-  ),
-  impossibleMedianS: median(impossible.map(({ seconds }) => seconds)),
-  impossibleMedianCpuS: median(impossible.map(({ cpuS }) => cpuS)),
-  limitCosts: {
-    medianS: median(costs.map(({ seconds }) => seconds)),
-    medianCpuS: median(costs.map(({ cpuS }) => cpuS)),
-    rows: costs,
-  },
-};
-if (values.json) process.stdout.write(`${JSON.stringify({ bench: "reasons", size, ...result })}\n`);
-else {
-  console.table(impossible);
-  console.table(costs);
-  const {
-    impossibleMedianS,
-    impossibleMedianCpuS,
-    limitCosts: { medianS, medianCpuS },
-  } = result;
-  console.log({
-    impossibleMedianS,
-    impossibleMedianCpuS,
-    limitCostsMedianS: medianS,
-    limitCostsMedianCpuS: medianCpuS,
-  });
+  );
 }
+
+function main(): void {
+  const { values } = parseArgs({
+    options: {
+      json: { type: "boolean", default: false },
+      size: { type: "string", default: "M" },
+      seeds: { type: "string", default: "5" },
+    },
+  });
+  const size = values.size as Size;
+  const { impossible, byCut, limitCosts } = benchReasons(size, Number(values.seeds));
+  if (values.json)
+    process.stdout.write(`${JSON.stringify({ bench: "reasons", size, impossible, byCut, limitCosts })}\n`);
+  else {
+    console.table(impossible.rows);
+    console.table(limitCosts.rows);
+    console.table({
+      ...byCut,
+      all: { ...impossible, rows: undefined },
+      limitCosts: { ...limitCosts, rows: undefined },
+    });
+  }
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) main();

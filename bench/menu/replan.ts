@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import {
   changeProblem,
@@ -119,6 +120,20 @@ function summarise(rows: readonly Row[]): Record<string, unknown> {
   };
 }
 
+/** Plans again after each kind of change in so many seeded kitchens, and sums up all and each kind. */
+export function benchReplan(size: Size, seeds: number, freshS: number): Record<string, Record<string, unknown>> {
+  const rows: Row[] = [];
+  measure("warm-up", generateProblem("S", 99), 99, 0.1);
+  for (let seed = 1; seed <= seeds; seed++) {
+    const own = measure(`${size}${seed}`, generateProblem(size, seed), seed, freshS);
+    rows.push(...own);
+    for (const row of own) process.stderr.write(`${JSON.stringify(row)}\n`);
+  }
+  const kinds = [...new Set(rows.map(({ change }) => change))];
+  const byKind = kinds.map((kind) => [kind, summarise(rows.filter(({ change }) => change === kind))] as const);
+  return { all: summarise(rows), ...Object.fromEntries(byKind) };
+}
+
 function main(): void {
   const { values } = parseArgs({
     options: {
@@ -128,19 +143,9 @@ function main(): void {
       seconds: { type: "string", default: "2" },
     },
   });
-  const rows: Row[] = [];
-  measure("warm-up", generateProblem("S", 99), 99, 0.1);
-  for (let seed = 1; seed <= Number(values.seeds); seed++) {
-    const name = `${values.size}${seed}`;
-    const own = measure(name, generateProblem(values.size as Size, seed), seed, Number(values.seconds));
-    rows.push(...own);
-    for (const row of own) process.stderr.write(`${JSON.stringify(row)}\n`);
-  }
-  const kinds = [...new Set(rows.map(({ change }) => change))];
-  const byKind = kinds.map((kind) => [kind, summarise(rows.filter(({ change }) => change === kind))] as const);
-  const results = { all: summarise(rows), ...Object.fromEntries(byKind) };
+  const results = benchReplan(values.size as Size, Number(values.seeds), Number(values.seconds));
   if (values.json) process.stdout.write(`${JSON.stringify({ bench: "menu/replan", size: values.size, results })}\n`);
   else console.table(results);
 }
 
-main();
+if (process.argv[1] === fileURLToPath(import.meta.url)) main();

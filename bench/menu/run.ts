@@ -1,158 +1,181 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { cpus, loadavg } from "node:os";
 import { parseArgs } from "node:util";
-import type { MenuProblem } from "halfloaf/menu";
-import { checkPlan } from "halfloaf/menu/check";
+import { proveBound } from "@halfloaf/engine";
 import { generateProblem, type Size } from "./generateProblem.ts";
-import { loadSketch, type RunSketch } from "./runSketch.ts";
+import { type Instance, readInstances, seedInstances, seedLongInstances } from "./Instance.ts";
+import { layRow, type TableRow, type TargetName } from "./layTable.ts";
+import { measureProof, type ProofRow, summariseProof } from "./measureProof.ts";
+import { measureSearch, type SearchRow, summariseSearch } from "./measureSearch.ts";
+import { measureShortList, type ShortListRow, summariseShortList } from "./measureShortList.ts";
+import { benchReasons } from "./reasons.ts";
+import { benchReplan } from "./replan.ts";
+import { loadSketch, type Sketch } from "./runSketch.ts";
+import type { Spread } from "./statistics.ts";
 import { measurePace, timeSearch } from "./timeSearch.ts";
+import { useProcessorClock } from "./useProcessorClock.ts";
 
-/** One problem to plan, and the group whose medians it counts in. */
-interface Instance {
-  readonly group: string;
-  readonly name: string;
-  readonly seed: number;
-  readonly problem: MenuProblem;
+const SHORT_LIST_S = [1, 5];
+const FRESH_S = 2;
+
+/** What the command line asked for. */
+interface Wish {
+  readonly seeds: number;
+  readonly seconds: readonly number[];
+  readonly bestS: number;
+  readonly parts: ReadonlySet<string>;
+  readonly sketch: Sketch | undefined;
 }
 
-interface Row {
-  readonly group: string;
-  readonly name: string;
-  readonly firstS?: number;
-  readonly costs: Record<string, number | undefined>;
-  readonly sketchFirstS?: number;
-  readonly sketchCosts: Record<string, number | undefined>;
-  readonly bestKnown: number;
+/** The figures of one group of problems. */
+interface Group {
+  readonly search: ReturnType<typeof summariseSearch>;
+  readonly proof?: ReturnType<typeof summariseProof>;
+  readonly shortList?: ReturnType<typeof summariseShortList>;
 }
 
-function readInstances(folder: string): Instance[] {
-  return readdirSync(folder)
-    .filter((name) => name.endsWith(".json"))
-    .map((name, i) => ({
-      group: "instances",
-      name,
-      seed: i + 1,
-      problem: JSON.parse(readFileSync(join(folder, name), "utf8")) as MenuProblem,
-    }));
-}
-
-function seeded(sizes: readonly Size[], seeds: number): Instance[] {
-  return sizes.flatMap((size) =>
-    Array.from({ length: seeds }, (_, i) => ({
-      group: size,
-      name: `${size}${i + 1}`,
-      seed: i + 1,
-      problem: generateProblem(size, i + 1),
-    })),
-  );
-}
-
-function measure(
-  instance: Instance,
-  seconds: readonly number[],
-  bestSeconds: number,
-  sketch: RunSketch | undefined,
-): Row {
-  const { problem, seed } = instance;
-  const pace = measurePace(problem);
-  const costs: Record<string, number | undefined> = {};
-  const sketchCosts: Record<string, number | undefined> = {};
-  let firstS: number | undefined;
-  let sketchFirstS: number | undefined;
-  for (const s of seconds) {
-    const found = timeSearch(problem, seed, s, pace);
-    if (found.plan) {
-      const { faults } = checkPlan(problem, found.plan);
-      if (faults.length > 0)
-        throw new Error(`${instance.name}: the judge finds ${faults[0]?.code} in a plan of the search`);
-    }
-    costs[`${s}s`] = found.costMinor;
-    firstS ??= found.firstS;
-    const peer = sketch && instance.group !== "instances" ? sketch(problem, seed, s) : undefined;
-    if (peer) {
-      sketchCosts[`${s}s`] = peer.costMinor;
-      sketchFirstS ??= peer.firstS;
-    }
+/** Searches all problems of a group, and proves where asked. */
+async function measureGroup(instances: readonly Instance[], wish: Wish, proves: boolean): Promise<Group> {
+  const { seconds, bestS, sketch, parts } = wish;
+  const searches: SearchRow[] = [];
+  const proofs: ProofRow[] = [];
+  const lists: ShortListRow[] = [];
+  for (const instance of instances) {
+    const row = measureSearch(instance, seconds, bestS, fits(instance) ? sketch : undefined);
+    searches.push(row);
+    if (proves && parts.has("gap")) proofs.push(await measureProof(row, seconds, fits(instance) ? sketch : undefined));
+    if (proves && parts.has("short")) lists.push(await measureShortList(row, SHORT_LIST_S));
+    tellRow(row, proofs.at(-1), lists.at(-1));
   }
-  const long = bestSeconds > 0 ? timeSearch(problem, seed + 1000, bestSeconds, pace).costMinor : undefined;
-  const known = [...Object.values(costs), long].filter((cost) => cost !== undefined);
   return {
-    group: instance.group,
-    name: instance.name,
-    costs,
-    sketchCosts,
-    bestKnown: Math.min(...known),
-    ...(firstS !== undefined && { firstS }),
-    ...(sketchFirstS !== undefined && { sketchFirstS }),
+    search: summariseSearch(searches, seconds),
+    ...(proofs.length > 0 && { proof: summariseProof(proofs, seconds) }),
+    ...(lists.length > 0 && { shortList: summariseShortList(lists, SHORT_LIST_S) }),
   };
 }
 
-function median(values: readonly (number | undefined)[]): number | null {
-  if (values.length === 0 || values.some((value) => value === undefined)) return null;
-  const sorted = (values as number[]).slice().sort((a, b) => a - b);
-  return sorted[sorted.length >> 1] as number;
+/** The trial reads seeded weeks alone. */
+function fits({ group }: Instance): boolean {
+  return group !== "instances" && group !== "long";
 }
 
-function summarise(rows: readonly Row[], seconds: readonly number[]): Record<string, unknown> {
-  const over = (cost: number | undefined, best: number): number | undefined =>
-    cost === undefined ? undefined : 100 * (cost / best - 1);
-  const quality = seconds.map((s) => {
-    const key = `${s}s`;
-    const excess = rows.map((row) => over(row.costs[key], row.bestKnown));
-    const ratios = rows.map((row) => {
-      const [ours, theirs] = [row.costs[key], row.sketchCosts[key]];
-      return ours === undefined || theirs === undefined ? undefined : ours / theirs;
+function tellRow({ instance, firstS, costs, bestMinor }: SearchRow, proof?: ProofRow, list?: ShortListRow): void {
+  const maps = { costs, gaps: proof?.gaps, shortList: list };
+  const told = Object.entries(maps).map(([name, map]) => [name, map && Object.fromEntries(map)]);
+  process.stderr.write(`${JSON.stringify({ name: instance.name, firstS, bestMinor, ...Object.fromEntries(told) })}\n`);
+}
+
+/** Everything the first solve or search of a process pays for, paid beforehand. */
+async function warmUp(sketch: Sketch | undefined): Promise<void> {
+  const warm = generateProblem("S", 99);
+  timeSearch(warm, 1, 0.3, measurePace(warm));
+  await proveBound(warm, { seconds: 0.5 });
+  sketch?.search(warm, 1, 0.3);
+}
+
+async function measureAll(
+  sizes: readonly Size[],
+  wish: Wish,
+): Promise<{ groups: Record<string, Group>; table: TableRow[] }> {
+  const groups: Record<string, Group> = {};
+  if (wish.parts.has("search"))
+    for (const size of sizes) groups[size] = await measureGroup(seedInstances(size, wish.seeds), wish, size === "M");
+  if (wish.parts.has("long")) groups.long = await measureGroup(seedLongInstances(wish.seeds), wish, false);
+  return { groups, table: [...layGroups(groups), ...layOthers(wish)] };
+}
+
+function layGroups({ M, L, long }: Record<string, Group>): TableRow[] {
+  const quality = (name: TargetName, group: Group | undefined, s: string): TableRow[] => {
+    const found = group?.search.quality[s];
+    return found ? [layRow(name, found.overBestPct, found.costRatioToSketch)] : [];
+  };
+  const gap = (name: TargetName, s: string): TableRow[] => {
+    const found = M?.proof?.[s];
+    return found ? [layRow(name, found.gapPct, found.gapRatioToSketch)] : [];
+  };
+  const shortList = M?.shortList?.["5s"];
+  return [
+    ...(M ? [layRow("firstM", M.search.firstS, M.search.firstRatioToSketch)] : []),
+    ...quality("qualityM2", M, "2s"),
+    ...quality("qualityM10", M, "10s"),
+    ...quality("qualityL2", L, "2s"),
+    ...gap("gapM2", "2s"),
+    ...gap("gapM10", "10s"),
+    ...(shortList ? [layRow("shortList", shortList.gapPct)] : []),
+    ...(long ? [layRow("firstLong", long.search.firstS)] : []),
+    ...quality("qualityLong10", long, "10s"),
+  ];
+}
+
+function layOthers({ parts, seeds }: Wish): TableRow[] {
+  const rows: TableRow[] = [];
+  if (parts.has("replan")) {
+    const { all } = benchReplan("M", seeds, FRESH_S);
+    const pick = (median: string, worst: string): Spread => ({
+      median: toFigure(all?.[median]),
+      worst: toFigure(all?.[worst]),
     });
-    const worst = excess.some((value) => value === undefined) ? null : Math.max(...(excess as number[]));
-    return [key, { overBestPct: median(excess), worstPct: worst, costRatioToSketch: median(ratios) }];
+    rows.push(layRow("replanTime", pick("timeS", "worstTimeS")));
+    rows.push(layRow("replanDistance", pick("overFreshPct", "worstOverFreshPct")));
+    rows.push(layRow("replanChanges", pick("sittingsChanged", "mostSittingsChanged")));
+  }
+  if (parts.has("reasons")) {
+    const { impossible, limitCosts } = benchReasons("M", seeds);
+    rows.push(layRow("impossible", { median: impossible.medianS, worst: impossible.worstS }));
+    rows.push(layRow("limitCosts", { median: limitCosts.medianS, worst: limitCosts.worstS }));
+  }
+  return rows;
+}
+
+function toFigure(value: unknown): number | null {
+  return typeof value === "number" ? value : null;
+}
+
+function readWish() {
+  const { values } = parseArgs({
+    options: {
+      json: { type: "boolean", default: false },
+      quick: { type: "boolean", default: false },
+      instances: { type: "string" },
+      sizes: { type: "string", default: "S,M,L" },
+      parts: { type: "string", default: "search,gap,short,replan,reasons,long" },
+      seeds: { type: "string" },
+      seconds: { type: "string", default: "2,10" },
+      best: { type: "string", default: "20" },
+      sketch: { type: "string", default: "../shared/trials/menu" },
+      clock: { type: "string", default: "wall" },
+    },
   });
-  const ratio = rows.map((row) => (row.firstS && row.sketchFirstS ? row.firstS / row.sketchFirstS : undefined));
   return {
-    instances: rows.length,
-    firstS: median(rows.map((row) => row.firstS)),
-    firstRatioToSketch: median(ratio),
-    ...Object.fromEntries(quality),
+    ...values,
+    seeds: Number(values.seeds ?? (values.quick ? 1 : 5)),
+    sizes: values.sizes.split(",") as Size[],
+    seconds: values.seconds.split(",").map(Number),
   };
 }
 
 async function main(): Promise<void> {
-  const { values } = parseArgs({
-    options: {
-      json: { type: "boolean", default: false },
-      instances: { type: "string" },
-      sizes: { type: "string", default: "S,M,L" },
-      seeds: { type: "string", default: "5" },
-      seconds: { type: "string", default: "2,10" },
-      best: { type: "string", default: "20" },
-      sketch: { type: "string", default: "../shared/trials/menu" },
-    },
-  });
-  const seconds = values.seconds.split(",").map(Number);
-  const instances = values.instances
-    ? readInstances(values.instances)
-    : seeded(values.sizes.split(",") as Size[], Number(values.seeds));
-  const sketch = await loadSketch(values.sketch);
-  const warm = generateProblem("S", 99);
-  timeSearch(warm, 1, 0.3, measurePace(warm));
-  sketch?.(warm, 1, 0.3);
-  const rows: Row[] = [];
-  for (const instance of instances) {
-    rows.push(measure(instance, seconds, Number(values.best), sketch));
-    process.stderr.write(`${instance.name} ${JSON.stringify(rows[rows.length - 1])}\n`);
-  }
-  const groups = [...new Set(rows.map((row) => row.group))];
-  const result = Object.fromEntries(
-    groups.map((group) => [
-      group,
-      summarise(
-        rows.filter((row) => row.group === group),
-        seconds,
-      ),
-    ]),
-  );
-  if (values.json)
-    process.stdout.write(`${JSON.stringify({ bench: "menu", sketch: sketch !== undefined, results: result })}\n`);
-  else console.table(result);
+  const asked = readWish();
+  if (asked.clock === "processor") useProcessorClock();
+  const sketch = await loadSketch(asked.sketch);
+  const parts = new Set(asked.parts.split(","));
+  const wish: Wish = { seeds: asked.seeds, seconds: asked.seconds, bestS: Number(asked.best), parts, sketch };
+  await warmUp(sketch);
+  const { groups, table } = asked.instances
+    ? { groups: { instances: await measureGroup(readInstances(asked.instances), wish, true) }, table: [] }
+    : await measureAll(asked.sizes, wish);
+  const machine = { node: process.version, cpu: cpus()[0]?.model, cores: cpus().length, load: loadavg()[0] };
+  const result = {
+    bench: "menu",
+    machine,
+    clock: asked.clock,
+    seeds: wish.seeds,
+    sketch: sketch !== undefined,
+    table,
+    groups,
+  };
+  if (asked.json) process.stdout.write(`${JSON.stringify(result)}\n`);
+  else if (table.length > 0) console.table(table);
+  else console.log(JSON.stringify(groups, undefined, 2));
 }
 
 await main();

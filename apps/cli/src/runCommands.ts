@@ -1,24 +1,27 @@
-import { Argument, Command, CommanderError, Option } from "commander";
+import { Command, CommanderError, Option } from "commander";
 import { addChoices } from "./choices/addChoices.ts";
 import { cardCommand } from "./commands/cardCommand.ts";
 import { checkCommand } from "./commands/checkCommand.ts";
 import { weekCommand } from "./commands/weekCommand.ts";
 import { EXIT, type ExitCode } from "./exitCodes.ts";
-import { USUAL_KITCHEN } from "./input/openKitchen.ts";
+import { kitchenArgument } from "./input/kitchenArgument.ts";
 import { parseDay, parseWhole } from "./input/parseOption.ts";
+import { addKeep } from "./keep/addKeep.ts";
 import { addMend } from "./mend/addMend.ts";
 import { harmlessLines } from "./output/harmless.ts";
 import type { Terminal } from "./output/Terminal.ts";
+import { addRead } from "./read/addRead.ts";
 import { EFFORTS, type Effort } from "./week/searchWeek.ts";
 import { addWhy } from "./why/addWhy.ts";
 import { HELP } from "./words/helpTexts.ts";
-import { parseClock } from "./work/parseClock.ts";
-import { workCommand } from "./work/workCommand.ts";
+import { KEEP_HELP } from "./words/keepHelpTexts.ts";
+import { addWork } from "./work/addWork.ts";
+import { addPace } from "./work/pace/addPace.ts";
 
 const MOST_DAYS = 28;
 const MOST_PORTIONS = 1000;
-const MOST_MINUTES = 1440;
 const MOST_PROOF_S = 3600;
+const MOST_RISE_PCT = 100;
 const MOST_SEED = 2 ** 32 - 1;
 
 /**
@@ -37,7 +40,10 @@ export async function runCommands(words: readonly string[], version: string, ter
   addChoices(program, terminal, end);
   addCard(program, terminal, end);
   addWork(program, terminal, end);
+  addPace(program, terminal, end);
+  addRead(program, terminal, end);
   addCheck(program, terminal, end);
+  addKeep(program, terminal, end);
   try {
     await program.parseAsync([...words], { from: "user" });
     return code;
@@ -66,17 +72,15 @@ function createProgram(version: string, { page, print, talk }: Terminal): Comman
     .showHelpAfterError("(add --help for the usage)");
 }
 
-function kitchenArgument(): Argument {
-  return new Argument("[kitchen]", HELP.kitchen).default(USUAL_KITCHEN, HELP.kitchenUsual);
-}
-
 interface WeekOptions {
   readonly from?: string;
   readonly days: number;
   readonly seed: number;
   readonly effort: Effort;
   readonly proof: number;
+  readonly stand?: number;
   readonly out?: string;
+  readonly accept: boolean;
   readonly json?: boolean;
 }
 
@@ -85,13 +89,15 @@ function addWeek(program: Command, terminal: Terminal, end: (code: ExitCode) => 
   program
     .command("week")
     .description(HELP.week)
-    .addArgument(kitchenArgument())
+    .addArgument(kitchenArgument(terminal))
     .option("--from <date>", HELP.from, parseDay)
     .addOption(new Option("--days <n>", HELP.days).argParser(parseWhole(1, MOST_DAYS)).default(7))
     .addOption(new Option("--seed <n>", HELP.seed).argParser(parseWhole(0, MOST_SEED)).default(1))
     .addOption(new Option("--effort <effort>", HELP.effort).choices(efforts).default("usual"))
     .addOption(new Option("--proof <seconds>", HELP.proof).argParser(parseWhole(0, MOST_PROOF_S)).default(3))
+    .option("--stand <percent>", HELP.stand, parseWhole(0, MOST_RISE_PCT))
     .option("--out <file>", HELP.out)
+    .option("--accept", KEEP_HELP.weekAccept, false)
     .option("--json", HELP.weekJson)
     .addHelpText("after", HELP.weekAfter)
     .action(async (kitchen: string, { json = false, ...options }: WeekOptions) => {
@@ -104,41 +110,15 @@ function addCard(program: Command, terminal: Terminal, end: (code: ExitCode) => 
     .command("card")
     .description(HELP.card)
     .argument("<dish>", HELP.dish)
-    .addArgument(kitchenArgument())
+    .addArgument(kitchenArgument(terminal))
     .option("--portions <n>", HELP.portions, parseWhole(1, MOST_PORTIONS))
     .option("--json", HELP.json)
     .addHelpText("after", HELP.cardAfter)
-    .action((dish: string, kitchen: string, { json = false, portions }: { json?: boolean; portions?: number }) => {
-      end(cardCommand({ dish, kitchen, json, ...(portions !== undefined && { portions }) }, terminal));
-    });
-}
-
-interface WorkOptions {
-  readonly kitchen: string;
-  readonly portions?: number;
-  readonly serve?: number;
-  readonly minutes?: number;
-  readonly cooks: 1 | 2;
-  readonly svg?: string;
-  readonly json?: boolean;
-}
-
-function addWork(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  program
-    .command("work")
-    .description(HELP.work)
-    .argument("<dish...>", HELP.workDishes)
-    .addOption(new Option("--kitchen <kitchen>", HELP.kitchen).default(USUAL_KITCHEN, HELP.kitchenUsual))
-    .option("--portions <n>", HELP.workPortions, parseWhole(1, MOST_PORTIONS))
-    .option("--serve <time>", HELP.serve, parseClock)
-    .option("--minutes <n>", HELP.workMinutes, parseWhole(1, MOST_MINUTES))
-    .addOption(new Option("--cooks <n>", HELP.cooks).argParser(parseWhole(1, 2)).default(1))
-    .option("--svg <file>", HELP.svg)
-    .option("--json", HELP.json)
-    .addHelpText("after", HELP.workAfter)
-    .action((dishes: string[], { json = false, ...options }: WorkOptions) => {
-      end(workCommand({ dishes, json, ...options }, terminal));
-    });
+    .action(
+      async (dish: string, kitchen: string, { json = false, portions }: { json?: boolean; portions?: number }) => {
+        end(await cardCommand({ dish, kitchen, json, ...(portions !== undefined && { portions }) }, terminal));
+      },
+    );
 }
 
 function addCheck(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {

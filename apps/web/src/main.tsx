@@ -4,6 +4,7 @@ import "./look/tokens.css";
 import "./look/base.css";
 import "./look/parts.css";
 import { KitchenProvider } from "./kitchen/KitchenProvider.tsx";
+import { newerApp } from "./shell/newerApp.ts";
 import { Shell } from "./shell/Shell.tsx";
 import { WordsProvider } from "./words/WordsContext.tsx";
 
@@ -18,3 +19,6 @@ createRoot(place).render(
     </WordsProvider>
   </StrictMode>,
 );
+
+// In the workshop, where sources change all the time, nothing is kept.
+if (import.meta.env.PROD) void newerApp.start();

@@ -1,16 +1,24 @@
-import loadHighs, { type Highs } from "highs";
+import type { Highs } from "highs";
 
 let runtime: Promise<Highs> | undefined;
 
-/** The solver's runtime, loaded once and warmed up: its first solve is many times slower than all others. */
+/**
+ * The solver's runtime: its code and WASM are loaded by the first call, once, and warmed up, since its first solve is
+ * many times slower than all others.
+ */
 export function loadSolver(): Promise<Highs> {
-  runtime ??= loadHighs().then(warmUp);
+  runtime ??= import("highs").then(({ default: loadHighs }) => loadHighs()).then(warmUp);
   return runtime;
 }
 
 /** Forgets a runtime that broke down, since its memory may be unusable; the next solve loads a new one. */
 export function dropSolver(): void {
   runtime = undefined;
+}
+
+/** Bytes that the solver has taken in this thread; it never gives any back. 0 where it is not loaded. */
+export async function readSolverMemory(): Promise<number> {
+  return runtime === undefined ? 0 : (await runtime).memoryBytes;
 }
 
 function warmUp(highs: Highs): Highs {

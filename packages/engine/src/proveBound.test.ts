@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { type MenuPlan, type MenuProblem, MenuSearch } from "halfloaf/menu";
 import { arbitraryWeek, tryEveryPlan } from "halfloaf/menu/bound/testing";
 import { checkPlan } from "halfloaf/menu/check";
-import { describe, expect, test } from "vitest";
+import type { Model } from "highs";
+import { describe, expect, test, vi } from "vitest";
+import { loadSolver } from "./loadSolver.ts";
 import { proveBound } from "./proveBound.ts";
 import { proveShortList } from "./proveShortList.ts";
 
@@ -177,6 +179,19 @@ describe("the work ends as asked", () => {
     const outcome = await proveBound(problem(), { seconds: 5, signal: AbortSignal.abort() });
     expect(outcome).toMatchObject({ status: "stopped" });
     expect(outcome).not.toHaveProperty("boundMinor");
+  });
+
+  test("the solver's model is disposed of, however the work ends", async () => {
+    const created = vi.spyOn(await loadSolver(), "createModel");
+    await proveBound(problem(), { seconds: 60 });
+    await proveBound(problem(), { seconds: 0 });
+    const broken = (): never => {
+      throw new Error("whoever listens breaks down");
+    };
+    expect((await proveBound(problem(), { seconds: 60, onProgress: broken })).status).toBe("failed");
+    const models = created.mock.results.map(({ value }) => value as Model);
+    expect(models.map(({ disposed }) => disposed)).toEqual([true, true, true]);
+    created.mockRestore();
   });
 
   test("a week without any dish that fits is impossible", async () => {

@@ -12,7 +12,7 @@ const BREATH_MS = 40;
 export interface BoundRequest {
   /** Money of the best plan known, in minor units, or where to ask for it; the bound is not pushed above it. */
   readonly incumbentMinor?: number | (() => number | undefined);
-  /** Seconds to work; a solve under way is finished. */
+  /** Seconds to work; a solve under way is finished, and the first one is always made. */
   readonly seconds: number;
   /** Called with each better bound. */
   readonly onProgress?: (progress: BoundProgress) => void;
@@ -72,7 +72,9 @@ async function grow(
 ): Promise<BoundOutcome> {
   let boundMinor: number | undefined;
   let breath = performance.now();
-  while (!tree.isDone && !request.signal?.aborted && elapsed() < request.seconds) {
+  let isFirst = true;
+  while (!tree.isDone && !request.signal?.aborted && (isFirst || elapsed() < request.seconds)) {
+    isFirst = false;
     const incumbent = readIncumbent(request);
     tree.step(incumbent - weekly.offsetMinor);
     const reached = Math.min(incumbent, takeBack(tree.bound + weekly.offsetMinor));

@@ -1,6 +1,6 @@
 export type { DishDraft, DraftMaking, DraftOptions } from "./dish/DishDraft.ts";
 export type { DishForm, DishText, Passage } from "./dish/DishText.ts";
-export { draftDish } from "./dish/draftDish.ts";
+export { draftDish, toId } from "./dish/draftDish.ts";
 export { readPastedText } from "./dish/readPastedText.ts";
 export { chooseFoods, type DishChoices, type MakingChoice, type StepChoice, toDish } from "./dish/toDish.ts";
 export {

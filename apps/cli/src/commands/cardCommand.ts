@@ -3,7 +3,7 @@ import { layCard } from "../card/layCard.ts";
 import { toCard } from "../card/toCard.ts";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
-import { openKitchen } from "../input/openKitchen.ts";
+import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
 import { toJsonText } from "../output/harmless.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { refuseInput } from "./refuseInput.ts";
@@ -18,8 +18,8 @@ export interface CardWish {
 }
 
 /** Prints the costing card of a dish, at the prices of a kitchen. */
-export function cardCommand(wish: CardWish, terminal: Terminal): ExitCode {
-  const opened = openKitchen(wish.kitchen, terminal.cwd, loadTables());
+export async function cardCommand(wish: CardWish, terminal: Terminal): Promise<ExitCode> {
+  const opened = await openAnyKitchen(wish.kitchen, terminal, loadTables());
   if (!opened.ok) return refuseInput(wish.kitchen, opened.faults, wish.json, terminal);
   const { kitchen, tables } = opened.value;
   const dish = findDish(wish.dish, tables.dishes);

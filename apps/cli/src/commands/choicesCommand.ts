@@ -6,7 +6,8 @@ import type { ChoicesReport } from "../choices/ChoicesReport.ts";
 import { layChoices } from "../choices/layChoices.ts";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
-import { type OpenKitchen, openKitchen } from "../input/openKitchen.ts";
+import type { OpenKitchen } from "../input/openKitchen.ts";
+import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import { layFaults } from "../output/layFaults.ts";
 import type { Terminal } from "../output/Terminal.ts";
@@ -38,7 +39,7 @@ interface Task {
 
 /** Prints plans between which money and one other thing decide, from the cheapest on. */
 export async function choicesCommand(wish: ChoicesWish, terminal: Terminal): Promise<ExitCode> {
-  const task = prepare(wish, terminal.cwd);
+  const task = await prepare(wish, terminal);
   if (!task.ok) return refuseInput(wish.kitchen, task.faults, wish.json, terminal);
   const { opened, stated } = task.value;
   const gaps = stated.problem.sittings.flatMap(({ dishes }, k) => (dishes.length === 0 ? [k] : []));
@@ -54,8 +55,8 @@ export async function choicesCommand(wish: ChoicesWish, terminal: Terminal): Pro
   return EXIT.done;
 }
 
-function prepare({ kitchen: name, from: asked, days }: ChoicesWish, cwd: string): Found<Task> {
-  const opened = openKitchen(name, cwd, loadTables());
+async function prepare({ kitchen: name, from: asked, days }: ChoicesWish, terminal: Terminal): Promise<Found<Task>> {
+  const opened = await openAnyKitchen(name, terminal, loadTables(), asked);
   if (!opened.ok) return opened;
   const { kitchen, tables } = opened.value;
   const from = asked ?? kitchen.startsOn;

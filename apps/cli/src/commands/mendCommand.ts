@@ -50,7 +50,7 @@ interface Task {
 
 /** Plans a kept week again after changes, keeps the new week as a file and prints what changed. */
 export async function mendCommand(wish: MendWish, terminal: Terminal): Promise<ExitCode> {
-  const task = prepare(wish, terminal.cwd);
+  const task = await prepare(wish, terminal);
   if (!task.ok) return refuseInput(wish.file, task.faults, wish.json, terminal);
   const { changed } = task.value;
   const outcome = replan(changed.week, { judge: checkPlan, seed: wish.seed, farMoves: EFFORTS[wish.effort] });
@@ -65,8 +65,9 @@ export async function mendCommand(wish: MendWish, terminal: Terminal): Promise<E
 }
 
 /** Everything that can be refused before any search: the file, the kitchen, the changes, the place of the new file. */
-function prepare(wish: MendWish, cwd: string): Found<Task> {
-  const read = openWeekFile(wish.file, wish.kitchen, cwd, loadTables());
+async function prepare(wish: MendWish, terminal: Terminal): Promise<Found<Task>> {
+  const { cwd } = terminal;
+  const read = await openWeekFile(wish.file, wish.kitchen, terminal, loadTables());
   if (!read.ok) return read;
   const { week, opened } = read.value;
   const { kitchen, tables } = opened;

@@ -3,7 +3,11 @@ import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
-import { type OpenKitchen, openKitchen } from "../input/openKitchen.ts";
+import type { OpenKitchen } from "../input/openKitchen.ts";
+import { acceptWeek } from "../keep/acceptCommand.ts";
+import { civilDayOf } from "../keep/civilDayOf.ts";
+import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
+import { isKept } from "../keep/openFolder.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import { layFaults } from "../output/layFaults.ts";
 import { wrap } from "../output/layout.ts";
@@ -17,6 +21,7 @@ import { tellCount, tellMoney } from "../words/amountWords.ts";
 import { tellDayShort } from "../words/calendarWords.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
+import { tellNothingToAccept } from "../words/keepFaultWords.ts";
 import { type Names, toNames } from "../words/Names.ts";
 import { refuseInput } from "./refuseInput.ts";
 
@@ -34,6 +39,8 @@ export interface WeekWish {
   readonly stand?: number;
   /** Absent: a file named after kitchen and day, or none where data was asked for. */
   readonly out?: string;
+  /** True: the plan becomes that of its days in the kept kitchen. */
+  readonly accept: boolean;
   readonly json: boolean;
 }
 
@@ -48,7 +55,7 @@ interface Task {
 
 /** Plans the days, keeps the plan as a file and prints it; or says why there is none. */
 export async function weekCommand(wish: WeekWish, terminal: Terminal): Promise<ExitCode> {
-  const task = prepare(wish, terminal.cwd);
+  const task = await prepare(wish, terminal);
   if (!task.ok) return refuseInput(wish.kitchen, task.faults, wish.json, terminal);
   const { stated, opened } = task.value;
   const { kitchen } = opened;
@@ -70,14 +77,26 @@ async function planAndProve(wish: WeekWish, task: Task, proof: WeekProof, termin
   const outcome = await searchWeek({ ...search, onBetter: (moneyMinor) => proof.hear(moneyMinor) }, terminal);
   if (outcome.kind !== "found") return tellNoPlan(wish, task, outcome, terminal);
   const plan = toSoundWeek(task, outcome, wish.seed);
+  const accepted = wish.accept ? await accept(wish, plan, terminal) : undefined;
+  if (accepted?.ok === false) return refuseInput(wish.kitchen, accepted.faults, wish.json, terminal);
   const code = finish(wish, task, plan, outcome, terminal);
   if (code === EXIT.done) await proof.tell(outcome.moneyMinor, currency, terminal);
   return code;
 }
 
+/** Takes the plan as that of its days, from today on or from its first day where that is earlier. */
+async function accept({ kitchen }: WeekWish, plan: WeekPlan, terminal: Terminal): Promise<Found<unknown>> {
+  const [on = plan.from] = [plan.from, civilDayOf(terminal.nowMs())].sort();
+  const accepted = await acceptWeek({ kitchen, on, json: false }, plan, terminal);
+  if (accepted.ok) terminal.talk(`Accepted in ${harmless(kitchen)}.`);
+  return accepted;
+}
+
 /** Everything that can be refused before the search: the kitchen, the days, the place of the file. */
-function prepare(wish: WeekWish, cwd: string): Found<Task> {
-  const opened = openKitchen(wish.kitchen, cwd, loadTables());
+async function prepare(wish: WeekWish, terminal: Terminal): Promise<Found<Task>> {
+  const { cwd } = terminal;
+  if (wish.accept && !isKept(wish.kitchen, cwd)) return refuse(tellNothingToAccept(wish.kitchen));
+  const opened = await openAnyKitchen(wish.kitchen, terminal, loadTables(), wish.from);
   if (!opened.ok) return opened;
   const { tables, name, kitchen: written } = opened.value;
   const kitchen = wish.stand === undefined ? written : withStandRise(written, wish.stand);

@@ -9,6 +9,7 @@ import { findNearest } from "../words/nearest.ts";
 import { quote, valueAt } from "../words/valueWords.ts";
 import { findKitchenFaults } from "./findKitchenFaults.ts";
 import { findLines } from "./findLines.ts";
+import { layOwnFoods, openOwnFoods, placeOwnFoods } from "./ownFoodsFile.ts";
 import { readJsonFile } from "./readJsonFile.ts";
 
 /** The demo kitchen that is taken where none is named. */
@@ -21,8 +22,10 @@ const VERSION = 1;
 export interface OpenKitchen {
   /** The demo's name, or the file's without its ending. */
   readonly name: string;
+  /** Path of its file; absent for a demo. */
+  readonly file?: string;
   readonly kitchen: Kitchen;
-  /** The starter tables with the kitchen's own dishes. */
+  /** The starter tables with the kitchen's own foods laid over them, and its own dishes. */
   readonly tables: Tables;
 }
 
@@ -33,15 +36,24 @@ export interface OpenKitchen {
 export function openKitchen(name: string, cwd: string, starter: Tables): Found<OpenKitchen> {
   const source = findSource(name, cwd);
   if (!source.ok) return source;
-  const { content, text } = source.value;
+  const { content, text, file } = source.value;
   const stranger = findStranger(content);
   if (stranger !== undefined) return refuse(stranger);
-  const issues = findKitchenFaults(content, starter);
-  if (issues.length > 0) return { ok: false, faults: tellIssues(issues, content, text, starter) };
+  const own = file === undefined ? undefined : openOwnFoods(placeOwnFoods(file));
+  if (own?.ok === false) return own;
+  const foods = own === undefined ? { ok: true as const, value: starter.foods } : layOwnFoods(starter.foods, own.value);
+  if (!foods.ok) return foods;
+  const tables = { ...starter, foods: foods.value };
+  const issues = findKitchenFaults(content, tables);
+  if (issues.length > 0) return { ok: false, faults: tellIssues(issues, content, text, tables) };
   const parsed = parseKitchen(content);
   if (!parsed.ok) throw new Error("a kitchen without faults could not be read");
   const kitchen = parsed.value;
-  return { ok: true, value: { name: source.value.name, kitchen, tables: withOwnDishes(starter, kitchen) } };
+  const { name: ownName } = source.value;
+  return {
+    ok: true,
+    value: { name: ownName, ...(file !== undefined && { file }), kitchen, tables: withOwnDishes(tables, kitchen) },
+  };
 }
 
 interface Source {
@@ -49,6 +61,8 @@ interface Source {
   readonly content: unknown;
   /** Absent for a demo, whose faults have no lines. */
   readonly text?: string;
+  /** Path of the file; absent for a demo. */
+  readonly file?: string;
 }
 
 function findSource(name: string, cwd: string): Found<Source> {
@@ -58,7 +72,9 @@ function findSource(name: string, cwd: string): Found<Source> {
   const isPath = /[\\/.]/.test(name);
   if (!isPath && !existsSync(resolve(cwd, name))) return refuse(tellNoKitchen(name, demos));
   const read = readJsonFile(name, cwd);
-  return read.ok ? { ok: true, value: { ...read.value, name: basename(name).replace(/\.json$/i, "") } } : read;
+  if (!read.ok) return read;
+  const file = resolve(cwd, name);
+  return { ok: true, value: { ...read.value, file, name: basename(name).replace(/\.json$/i, "") } };
 }
 
 function tellNoKitchen(name: string, demos: readonly { readonly name: string }[]): Fault {

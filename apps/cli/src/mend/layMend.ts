@@ -6,6 +6,7 @@ import { tellCount, tellMinutes, tellMoney } from "../words/amountWords.ts";
 import { tellDay, tellDayShort } from "../words/calendarWords.ts";
 import { tellReason } from "../words/mendWords.ts";
 import type { Names } from "../words/Names.ts";
+import { tellTaken } from "../words/takenWords.ts";
 import type { MendReport } from "./MendReport.ts";
 
 /** A mended week to be laid out as a page. */
@@ -115,9 +116,12 @@ function layDays(page: MendPage): string[] {
   const dates = [...new Set(report.sittings.map(({ date }) => date))];
   const days = dates.flatMap((date) => {
     const sittings = report.week.sittings.filter((sitting) => sitting.date === date);
-    const lines = sittings.flatMap(({ kind, dish, eaters, leftover }) => {
+    const lines = sittings.flatMap(({ kind, dish, eaters, leftover, batch }) => {
+      const planned = report.week.batches[batch];
+      const taken = planned === undefined || leftover ? "" : tellTaken(planned, names);
       const who = eaters.map(names.eater).join(", ");
-      const text = `${names.dish(dish)} (${who === "" ? "nobody" : who})${leftover ? ", left over" : ""}`;
+      const how = leftover ? ", left over" : taken === "" ? "" : `, with ${taken}`;
+      const text = `${names.dish(dish)} (${who === "" ? "nobody" : who})${how}`;
       return wrapBehind(pad(`  ${kind}`, 11), text, width);
     });
     return ["", paint.strong(tellDay(date)), ...(lines.length > 0 ? lines : ["  nobody eats here"])];

@@ -1,8 +1,10 @@
 import { loadDemoKitchens } from "@halfloaf/data";
 import { type Tables, WeekPlan } from "halfloaf/kitchen";
 import { parseWith } from "halfloaf/quantity";
-import { type OpenKitchen, openKitchen } from "../input/openKitchen.ts";
+import type { OpenKitchen } from "../input/openKitchen.ts";
 import { readJsonFile } from "../input/readJsonFile.ts";
+import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
+import type { Terminal } from "../output/Terminal.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { tellIssue } from "../words/issueWords.ts";
 import { quote, valueAt } from "../words/valueWords.ts";
@@ -14,8 +16,13 @@ export interface WeekFile {
 }
 
 /** Reads a week's file and its kitchen: the one named, else the demo kitchen of the name in the week. */
-export function openWeekFile(file: string, kitchen: string | undefined, cwd: string, starter: Tables): Found<WeekFile> {
-  const read = readJsonFile(file, cwd);
+export async function openWeekFile(
+  file: string,
+  kitchen: string | undefined,
+  terminal: Terminal,
+  starter: Tables,
+): Promise<Found<WeekFile>> {
+  const read = readJsonFile(file, terminal.cwd);
   if (!read.ok) return read;
   const { content } = read.value;
   if (valueAt(content, ["format"]) !== "halfloaf-week") return refuse(tellNoWeek(file));
@@ -24,7 +31,7 @@ export function openWeekFile(file: string, kitchen: string | undefined, cwd: str
   const week = parsed.value;
   const name = kitchen ?? loadDemoKitchens().find((demo) => valueAt(demo.content, ["name"]) === week.kitchen)?.name;
   if (name === undefined) return refuse(tellNoKitchen(week));
-  const opened = openKitchen(name, cwd, starter);
+  const opened = await openAnyKitchen(name, terminal, starter, week.from);
   return opened.ok ? { ok: true, value: { week, opened: opened.value } } : opened;
 }
 

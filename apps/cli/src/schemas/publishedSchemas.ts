@@ -1,8 +1,18 @@
+import { PriceListMapping, TableMapping } from "@halfloaf/reading";
+import { OwnFoods } from "halfloaf/food";
 import { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import type { GenericSchema } from "valibot";
 import { CardData } from "../card/CardData.ts";
 import { ChoicesReport } from "../choices/ChoicesReport.ts";
+import { AccountsReport } from "../keep/AccountsReport.ts";
+import { ActReport } from "../keep/ActReport.ts";
+import { HistoryReport } from "../keep/HistoryReport.ts";
+import { PricesReport } from "../keep/PricesReport.ts";
+import { StoresReport } from "../keep/StoresReport.ts";
+import { TodayReport } from "../keep/TodayReport.ts";
 import { MendReport } from "../mend/MendReport.ts";
+import { MatchesFile } from "../read/MatchesFile.ts";
+import { ReadReport } from "../read/ReadReport.ts";
 import { WhyReport } from "../why/WhyReport.ts";
 import { FaultReport } from "../words/FaultReport.ts";
 import { DayData } from "../work/day/DayData.ts";
@@ -85,6 +95,74 @@ export const PUBLISHED_SCHEMAS: readonly PublishedSchema[] = [
     description:
       "Plans between which money and one other thing decide, from the cheapest on. Money in minor units; found by search, not proven.",
     schema: ChoicesReport,
+  },
+  {
+    name: "foods",
+    title: "Halfloaf own foods, version 1",
+    description:
+      "Foods of a kitchen's own and the figures it takes from elsewhere, beside its file. Per 100 g edible portion; absent is unknown.",
+    schema: OwnFoods,
+  },
+  {
+    name: "matches",
+    title: "Halfloaf matches, version 1",
+    description: "Which pack of a kitchen a text on receipts and in price lists means, beside the kitchen's file.",
+    schema: MatchesFile,
+  },
+  {
+    name: "table-mapping",
+    title: "Halfloaf mapping of a composition table, version 1",
+    description: "Which column of a table in CSV holds which component, in which unit, and what it is for.",
+    schema: TableMapping,
+  },
+  {
+    name: "price-list-mapping",
+    title: "Halfloaf mapping of a price list, version 1",
+    description: "Which column of a price list in CSV holds what, and how numbers and days are written in it.",
+    schema: PriceListMapping,
+  },
+  {
+    name: "reading",
+    title: "Halfloaf reading, version 1",
+    description:
+      "What files were understood as, beside what stands in them, with how sure each part is. Money in minor units; absent is unknown.",
+    schema: ReadReport,
+  },
+  {
+    name: "act",
+    title: "Halfloaf act, version 1",
+    description: "What one command wrote into a kept kitchen. Money in minor units, masses in g.",
+    schema: ActReport,
+  },
+  {
+    name: "stores",
+    title: "Halfloaf stores, version 1",
+    description: "What is in the stores of a kept kitchen on a day, in the order in which to use it.",
+    schema: StoresReport,
+  },
+  {
+    name: "today",
+    title: "Halfloaf day in the kitchen, version 1",
+    description: "What to do, to buy, to use up and to count on a day, and the week's money.",
+    schema: TodayReport,
+  },
+  {
+    name: "prices",
+    title: "Halfloaf prices, version 1",
+    description: "The prices of a kept kitchen's packs over time, with unit prices and how old they are.",
+    schema: PricesReport,
+  },
+  {
+    name: "accounts",
+    title: "Halfloaf accounts, version 1",
+    description: "What was planned, spent, eaten and wasted in a kept kitchen. Money in minor units at lot cost.",
+    schema: AccountsReport,
+  },
+  {
+    name: "history",
+    title: "Halfloaf history, version 1",
+    description: "Who did what when in a kept kitchen.",
+    schema: HistoryReport,
   },
   {
     name: "faults",

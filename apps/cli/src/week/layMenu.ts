@@ -3,6 +3,7 @@ import { keepTogether, spread, wrapBehind } from "../output/layout.ts";
 import { pad } from "../output/textWidth.ts";
 import { tellMinutes } from "../words/amountWords.ts";
 import { tellDay, tellWeekday } from "../words/calendarWords.ts";
+import { tellTaken } from "../words/takenWords.ts";
 import { headingOf, moneyOf, type WeekPage } from "./WeekPage.ts";
 
 type Sitting = WeekPlan["sittings"][number];
@@ -44,7 +45,7 @@ function laySitting(page: WeekPage, sitting: Sitting): string[] {
   return [...title, ...wrapBehind(" ".repeat(LEAD), details, width).map(paint.quiet)];
 }
 
-function tellWork({ plan, begunAhead }: WeekPage, sitting: Sitting): string[] {
+function tellWork({ plan, begunAhead, names }: WeekPage, sitting: Sitting): string[] {
   const batch = plan.batches[sitting.batch];
   const servings = plan.sittings.filter((other) => other.batch === sitting.batch);
   const work = sitting.leftover
@@ -53,9 +54,11 @@ function tellWork({ plan, begunAhead }: WeekPage, sitting: Sitting): string[] {
       ? `put by, from the ${batch.putBy}`
       : `${keepTogether(`${tellMinutes(sitting.handsOnMinutes)} hands-on`)}, ${keepTogether(`ready in ${tellMinutes(sitting.elapsedMinutes)}`)}`;
   const later = servings.length - 1;
+  const taken = batch === undefined || sitting.leftover ? "" : tellTaken(batch, names);
   return [
     ...(sitting.packed ? ["packed"] : []),
     ...(!sitting.leftover && begunAhead.has(sitting.dish) ? [keepTogether("begun ahead")] : []),
+    ...(taken === "" ? [] : [`with ${taken}`]),
     work,
     ...(!sitting.leftover && later > 0 ? [`cooked for ${later} more ${later === 1 ? "sitting" : "sittings"}`] : []),
   ];

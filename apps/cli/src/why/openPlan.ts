@@ -4,8 +4,9 @@ import { loadDemoKitchens } from "@halfloaf/data";
 import { type Kitchen, readWeekPlan, type Tables, toMenuProblem, WeekPlan, withStandRise } from "halfloaf/kitchen";
 import { checkPlan } from "halfloaf/menu/check";
 import { type Issue, parseWith } from "halfloaf/quantity";
-import { openKitchen } from "../input/openKitchen.ts";
 import { readJsonFile } from "../input/readJsonFile.ts";
+import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
+import type { Terminal } from "../output/Terminal.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { tellIssue } from "../words/issueWords.ts";
 import { toNames } from "../words/Names.ts";
@@ -24,17 +25,29 @@ export type Opened =
 const DAYS = 7;
 
 /** Opens a week's file with its kitchen, or a kitchen; `kitchenName` is the kitchen of a week. Faults come back in words. */
-export function openPlan(name: string, kitchenName: string | undefined, cwd: string, starter: Tables): Found<Opened> {
-  const week = readWeek(name, cwd);
-  if (week !== undefined) return week.ok ? openWeek(week.value, kitchenName, cwd, starter) : week;
-  const opened = openKitchen(name, cwd, starter);
+export async function openPlan(
+  name: string,
+  kitchenName: string | undefined,
+  terminal: Terminal,
+  starter: Tables,
+): Promise<Found<Opened>> {
+  const week = readWeek(name, terminal.cwd);
+  if (week !== undefined) return week.ok ? openWeek(week.value, kitchenName, terminal, starter) : week;
+  const opened = await openAnyKitchen(name, terminal, starter);
   if (!opened.ok) return opened;
   const { kitchen, tables } = opened.value;
-  return { ok: true, value: { kind: "kitchen", task: toTask(kitchen, tables, kitchen.startsOn, DAYS) } };
+  return {
+    ok: true,
+    value: { kind: "kitchen", task: toTask(kitchen, tables, { from: kitchen.startsOn, days: DAYS, batches: [] }) },
+  };
 }
 
-function toTask(kitchen: Kitchen, tables: Tables, from: Kitchen["startsOn"], days: number): WhyKitchen {
-  const stated = toMenuProblem(kitchen, tables, from, days);
+function toTask(
+  kitchen: Kitchen,
+  tables: Tables,
+  { from, days, batches }: Pick<WeekPlan, "from" | "days" | "batches">,
+): WhyKitchen {
+  const stated = toMenuProblem(kitchen, tables, from, days, batches);
   return { kitchen, tables, stated, names: toNames(kitchen, tables), currency: kitchen.currency };
 }
 
@@ -49,15 +62,20 @@ function readWeek(name: string, cwd: string): Found<WeekPlan> | undefined {
   return parsed.ok ? parsed : { ok: false, faults: parsed.issues.map((issue) => tellIssue(issue, content)) };
 }
 
-function openWeek(week: WeekPlan, kitchenName: string | undefined, cwd: string, starter: Tables): Found<Opened> {
+async function openWeek(
+  week: WeekPlan,
+  kitchenName: string | undefined,
+  terminal: Terminal,
+  starter: Tables,
+): Promise<Found<Opened>> {
   const demo = loadDemoKitchens().find(({ content }) => valueAt(content, ["name"]) === week.kitchen);
   const name = kitchenName ?? demo?.name;
   if (name === undefined) return refuse(tellNoKitchen(week));
-  const opened = openKitchen(name, cwd, starter);
+  const opened = await openAnyKitchen(name, terminal, starter, week.from);
   if (!opened.ok) return opened;
   const { kitchen, tables } = opened.value;
   const asked = withStandRise(kitchen, week.accounts.risen?.pct ?? 0);
-  const task = toTask(asked, tables, week.from, week.days);
+  const task = toTask(asked, tables, week);
   const plan = readWeekPlan(week, task.stated);
   if (!plan.ok) return { ok: false, faults: plan.issues.map(tellMisfit) };
   const context = { ...task, plan: plan.value };

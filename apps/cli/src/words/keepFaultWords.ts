@@ -1,7 +1,9 @@
 import type { Repair } from "@halfloaf/keep/node";
+import type { Issue } from "halfloaf/quantity";
 import { harmless } from "../output/harmless.ts";
-import { tellCount } from "./amountWords.ts";
+import { tellCount, tellMass } from "./amountWords.ts";
 import type { Fault } from "./Fault.ts";
+import { findNearest } from "./nearest.ts";
 import { quote } from "./valueWords.ts";
 
 const plain = (code: string, sentence: string, remedy: string, value?: string): Fault => ({
@@ -101,4 +103,224 @@ export function tellStrange(count: number): string {
 /** Rows that others follow on are missing, as talk. */
 export function tellIncomplete(): string {
   return "Something is missing that later rows follow on; restore a backup of this kitchen, or of another device of it.";
+}
+
+/** A name that is no lot, no food and no dish. */
+export function tellUnknownThing(name: string, there: readonly string[], all: readonly string[]): Fault {
+  const near = [...new Set([...findNearest(name, there, 2), ...findNearest(name, all, 3)])].slice(0, 3);
+  const sentence = `${quote(name)} is no lot, no food and no dish.`;
+  const remedy = near.length > 0 ? `Nearest to it: ${near.join(", ")}.` : 'Look it up in "halfloaf stores".';
+  return plain("thing-unknown", sentence, remedy, name);
+}
+
+/** More than is in the stores was asked for, or nothing. */
+export function tellTooMuch(text: string, thereG: number): Fault {
+  const there = thereG > 0 ? `only ${tellMass(thereG)} of it ${thereG === 1 ? "is" : "are"}` : "nothing of it is";
+  return plain(
+    "more-than-there",
+    `${quote(text)}: ${there} in the stores.`,
+    'Say less, or count what is there with "halfloaf count ITEM=AMOUNT".',
+    text,
+  );
+}
+
+/** Nothing was named that something could be done with. */
+export function tellNothingNamed(): Fault {
+  return plain("nothing-named", "Nothing is named.", "Name what it is about; add --help for the forms.");
+}
+
+/** A count without an amount. */
+export function tellNoAmount(text: string): Fault {
+  return plain(
+    "amount-missing",
+    `${quote(text)} says no amount.`,
+    "Write ITEM=AMOUNT, such as rice=200g; 0 for nothing.",
+    text,
+  );
+}
+
+/** Portions were found of which no cooking is known. */
+export function tellStrangeDish(dish: string): Fault {
+  return plain(
+    "portions-unknown",
+    `The record knows no portions of ${dish}, so they can't be counted.`,
+    'Tell the cooking first with "halfloaf cooked", with --on for its day.',
+  );
+}
+
+/** No trip of an accepted week has anything left to buy. */
+export function tellNothingPlanned(): Fault {
+  return plain(
+    "nothing-planned",
+    "No accepted week has anything left to buy around this day.",
+    'Name the packs, or accept a week with "halfloaf week --accept" first.',
+  );
+}
+
+/** A name that is no pack, or of more than one. */
+export function tellUnknownPack(
+  name: string,
+  packs: readonly { readonly id: string; readonly label: string }[],
+  isAmbiguous = false,
+): Fault {
+  const ids = packs.map(({ id }) => id);
+  const byText = new Map(packs.map(({ id, label }) => [`${id} ${label}`, id]));
+  const near = isAmbiguous
+    ? ids.slice(0, 6)
+    : findNearest(name, byText.keys(), 3, 0).flatMap((text) => byText.get(text) ?? []);
+  const sentence = isAmbiguous ? `${quote(name)} means more than one pack.` : `There is no pack ${quote(name)} here.`;
+  const remedy = `${isAmbiguous ? "Name one of" : "Nearest to it:"} ${near.join(", ")}.`;
+  return plain(isAmbiguous ? "pack-ambiguous" : "pack-unknown", sentence, remedy, name);
+}
+
+/** A fare with several shops. */
+export function tellFareOfWhich(): Fault {
+  return plain(
+    "fare-of-which",
+    "The packs are of several shops, and a fare is of one.",
+    "Tell each visit by itself, with --shop.",
+  );
+}
+
+/** A pack that could not be booked. */
+export function tellPackIssue({ code, path, expected, received }: Issue): Fault {
+  const isMass = path.includes("massG");
+  const sentence = isMass
+    ? "It is not known how many grams this pack holds."
+    : `${quote(received)} is not ${harmless(expected)}.`;
+  return plain(code, sentence, isMass ? "Say it with --size PACK=GRAMS." : "Name another.", received);
+}
+
+/** No batch of the accepted week is open. */
+export function tellNothingToCook(): Fault {
+  return plain(
+    "nothing-to-cook",
+    "The accepted week has nothing left to cook here on this day.",
+    "Name the dish, or the day with --on.",
+  );
+}
+
+/** Portions or plates for several dishes at once. */
+export function tellManyDishes(): Fault {
+  return plain(
+    "dishes-several",
+    "Portions, what was really used and who ate are of one dish, and several are meant.",
+    "Tell each dish by itself.",
+  );
+}
+
+/** Plates without a sitting. */
+export function tellNoSittingNamed(): Fault {
+  return plain("sitting-missing", "Nothing says at which sitting it was eaten.", "Add --sitting KIND.");
+}
+
+/** Nothing of what was to be eaten is in the stores. */
+export function tellNothingServed(): Fault {
+  return plain(
+    "nothing-served",
+    "Nothing of what was to be eaten there is in the stores.",
+    'Tell the cooking first with "halfloaf cooked", or say what was eaten with --ate.',
+  );
+}
+
+/** Nothing of this device can be taken back, or done again. */
+export function tellNothingToUndo(direction: "undo" | "redo"): Fault {
+  return direction === "undo"
+    ? plain(
+        "nothing-to-undo",
+        "This device has done nothing that could be taken back.",
+        "What another device did is taken back there.",
+      )
+    : plain(
+        "nothing-to-redo",
+        "Nothing was taken back, or something was done since.",
+        'Do it anew; "halfloaf history" shows what it was.',
+      );
+}
+
+/** A look at a pack without its price. */
+export function tellNoPriceGiven(text: string): Fault {
+  return plain("price-missing", `${quote(text)} says no price.`, "Write PACK=PRICE, such as rice-500g=1.29.", text);
+}
+
+/** A place that a backup is not written to. */
+export function tellBackupPlace(name: string, isTaken: boolean): Fault {
+  return isTaken
+    ? plain(
+        "out-taken",
+        `${quote(name)} is there already and is no backup; it is left as it is.`,
+        "Name another file.",
+        name,
+      )
+    : plain(
+        "out-no-folder",
+        `The folder of ${quote(name)} is not there.`,
+        "Make it first, or name another file.",
+        name,
+      );
+}
+
+/** A file that could not be written. */
+export function tellNotWritten(name: string, code: string): Fault {
+  return plain(
+    "out-not-written",
+    `${quote(name)} can't be written (${code}).`,
+    "Check that you may write there and that the disk is not full, or name another file.",
+    name,
+  );
+}
+
+/** A file that brings nothing back. */
+export function tellNoBackup(name: string): Fault {
+  return plain(
+    "not-a-backup",
+    `${quote(name)} is no backup, no record and no kitchen of Halfloaf.`,
+    'Name a file that "halfloaf backup" has written, one of the folder "snapshots", or a kitchen\'s file.',
+    name,
+  );
+}
+
+/** A backup of a newer version. */
+export function tellBackupNewer(name: string): Fault {
+  return plain(
+    "version-newer",
+    `${quote(name)} was written by a newer Halfloaf; nothing of it was taken.`,
+    "Get a newer Halfloaf.",
+    name,
+  );
+}
+
+/** A file that holds no week. */
+export function tellNotAWeek(name: string): Fault {
+  return plain(
+    "not-a-week",
+    `${quote(name)} holds no week of Halfloaf.`,
+    'Name a file that "halfloaf week" or "halfloaf mend" has kept.',
+    name,
+  );
+}
+
+/** A week of another kitchen. */
+export function tellOtherKitchen(of: string, here: string): Fault {
+  return plain(
+    "week-kitchen",
+    `This week was planned for the kitchen ${quote(of)}, and here ${quote(here)} is kept.`,
+    "Plan a week with this kitchen's folder.",
+    of,
+  );
+}
+
+/** Only a kept kitchen takes a week as its plan. */
+export function tellNothingToAccept(name: string): Fault {
+  return plain(
+    "kitchen-not-kept",
+    `${quote(name)} is no folder of a kept kitchen, so no week can be accepted there.`,
+    'Make one with "halfloaf settle FOLDER --from KITCHEN", or leave out --accept.',
+    name,
+  );
+}
+
+/** A last day before the first. */
+export function tellDaysTurned(from: string, to: string): Fault {
+  return plain("days-turned", `The last day, ${to}, is before the first, ${from}.`, "Name another --from or --to.");
 }

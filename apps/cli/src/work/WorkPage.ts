@@ -8,11 +8,13 @@ import {
 } from "halfloaf/kitchen";
 import { letterOf } from "halfloaf/sheet";
 import type { Page } from "../output/Page.ts";
+import type { Names } from "../words/Names.ts";
 
 /** An order of work to be laid out as a page. */
 export interface WorkPage extends Page {
   readonly sheet: WorkSheet;
   readonly kitchen: string;
+  readonly names: Pick<Names, "food">;
   readonly tooLong: TooLong | undefined;
   /** The stated times of dishes against their own, by place; undefined where none is stated. */
   readonly stated: readonly (StatedTime | undefined)[];

@@ -53,9 +53,9 @@ export function addWork(program: Command, terminal: Terminal, end: (code: ExitCo
     .option("--svg <file>", HELP.svg)
     .option("--json", HELP.json)
     .addHelpText("after", HELP.workAfter)
-    .action((dishes: string[], { json = false, learn = false, packed = false, ...options }: WorkOptions) => {
+    .action(async (dishes: string[], { json = false, learn = false, packed = false, ...options }: WorkOptions) => {
       const { now, asPlanned, ...rest } = options;
       const asked = { marks, ...(now && { now }), ...(asPlanned && { asPlanned }) };
-      end(workCommand({ dishes, json, learn, packed, ...rest, marks: asked }, terminal));
+      end(await workCommand({ dishes, json, learn, packed, ...rest, marks: asked }, terminal));
     });
 }

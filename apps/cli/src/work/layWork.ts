@@ -4,6 +4,7 @@ import { harmless } from "../output/harmless.ts";
 import { layTable, wrap, wrapBehind } from "../output/layout.ts";
 import { tellMinutes, tellNumber } from "../words/amountWords.ts";
 import { CLOSING } from "../words/careWords.ts";
+import { tellTaken } from "../words/takenWords.ts";
 import { layRetimed } from "./layRetimed.ts";
 import { layStated } from "./layStated.ts";
 import { layCaution, laySteps, tellCaution } from "./laySteps.ts";
@@ -39,6 +40,10 @@ function layTitle(page: WorkPage): string[] {
   const who = cooks === 2 ? "two cooks" : "one cook";
   const where = `${tellMinutes(serveMinutes)} from the first step to the plate${clock}; ${who}, kit of ${harmless(kitchen)}. ${proof}`;
   const titles = dishes.flatMap(({ title, portions }) => wrap(`${harmless(title)}, ${tellPortions(portions)}`, width));
+  const otherwise = dishes.flatMap((dish, at) => {
+    const whose = dishes.length === 1 ? "" : `${letterOf(at)}: `;
+    return dish.taken === undefined ? [] : wrap(`${whose}With ${tellTaken(dish, page.names)}.`, width);
+  });
   const tooMuch = dishes.flatMap(({ potPortions }, at) =>
     potPortions === undefined
       ? []
@@ -50,6 +55,7 @@ function layTitle(page: WorkPage): string[] {
     ...wrap(where, width),
     ...layStated(page),
     ...paced,
+    ...otherwise,
     ...tooMuch.map(paint.warning),
   ];
 }

@@ -1,7 +1,9 @@
 import { type SittingKitchen, toPace, type WeekPlan } from "halfloaf/kitchen";
 import { loadTables } from "../input/loadTables.ts";
-import { type OpenKitchen, openKitchen, USUAL_KITCHEN } from "../input/openKitchen.ts";
+import { type OpenKitchen, USUAL_KITCHEN } from "../input/openKitchen.ts";
+import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
 import { openWeekFile } from "../mend/openWeekFile.ts";
+import type { Terminal } from "../output/Terminal.ts";
 import { type Found, refuse } from "../words/Fault.ts";
 import { type OpenPace, openPace } from "./pace/openPace.ts";
 import type { WorkWish } from "./WorkWish.ts";
@@ -15,12 +17,12 @@ export interface OpenWork {
 }
 
 /** Opens what an order of work is asked of; a wish that names both dishes and a week, or neither, is refused. */
-export function openWork(wish: WorkWish, cwd: string): Found<OpenWork> {
+export async function openWork(wish: WorkWish, terminal: Terminal): Promise<Found<OpenWork>> {
   if ((wish.week === undefined) === (wish.dishes.length === 0)) return refuseMix(wish);
-  const source = openSource(wish, cwd);
+  const source = await openSource(wish, terminal);
   if (!source.ok) return source;
   const { opened } = source.value;
-  const pace = openPace(wish.pace, opened.name, cwd);
+  const pace = openPace(wish.pace, opened.name, terminal.cwd);
   if (!pace.ok) return pace;
   const { kit, authorities } = opened.kitchen;
   const sitting: SittingKitchen = {
@@ -33,9 +35,12 @@ export function openWork(wish: WorkWish, cwd: string): Found<OpenWork> {
   return { ok: true, value: { ...source.value, pace: pace.value, sitting } };
 }
 
-function openSource({ week, kitchen }: WorkWish, cwd: string): Found<Pick<OpenWork, "opened" | "week">> {
-  if (week !== undefined) return openWeekFile(week, kitchen, cwd, loadTables());
-  const opened = openKitchen(kitchen ?? USUAL_KITCHEN, cwd, loadTables());
+async function openSource(
+  { week, kitchen }: WorkWish,
+  terminal: Terminal,
+): Promise<Found<Pick<OpenWork, "opened" | "week">>> {
+  if (week !== undefined) return openWeekFile(week, kitchen, terminal, loadTables());
+  const opened = await openAnyKitchen(kitchen ?? USUAL_KITCHEN, terminal, loadTables());
   return opened.ok ? { ok: true, value: { opened: opened.value } } : opened;
 }
 

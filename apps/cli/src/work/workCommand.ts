@@ -19,6 +19,7 @@ import type { Terminal } from "../output/Terminal.ts";
 import { tellCount } from "../words/amountWords.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
+import { toNames } from "../words/Names.ts";
 import { dayOfWeek } from "./day/dayOfWeek.ts";
 import { findDishes, findSitting, type ToCook } from "./findToCook.ts";
 import { layWork } from "./layWork.ts";
@@ -35,12 +36,12 @@ import type { WorkWish } from "./WorkWish.ts";
 const MOST_QUESTIONS = 3000;
 
 /** Prints the order of work of one cooking, or the jobs of a day of a week; or says why there is none. */
-export function workCommand(wish: WorkWish, terminal: Terminal): ExitCode {
+export async function workCommand(wish: WorkWish, terminal: Terminal): Promise<ExitCode> {
   const about = wish.week ?? (wish.dishes.length === 0 ? "halfloaf work" : wish.dishes.join(", "));
   const refuseWith = (faults: readonly Fault[]) => refuseInput(about, faults, wish.json, terminal);
   const place = wish.svg === undefined ? undefined : findPicturePlace(wish.svg, terminal.cwd);
   if (place?.ok === false) return refuseWith(place.faults);
-  const open = openWork(wish, terminal.cwd);
+  const open = await openWork(wish, terminal);
   if (!open.ok) return refuseWith(open.faults);
   const { week } = open.value;
   if (week !== undefined && wish.sitting === undefined)
@@ -119,6 +120,7 @@ function show(
   return {
     sheet: toWorkSheet(timed, serveAt),
     kitchen: opened.kitchen.name,
+    names: toNames(opened.kitchen, opened.tables),
     tooLong: minutes === undefined || again !== undefined ? undefined : findTooLong(timed, minutes),
     stated: dishes.map(({ dish }) => compareStated(dish, sitting)),
     pace: pace.learned,

@@ -8,7 +8,7 @@ export interface Device {
   readonly by?: string;
 }
 
-export interface KitchenOnDevice {
+interface KitchenOnDevice {
   /** Name of its database. */
   readonly id: string;
   readonly title: string;

@@ -1,7 +1,18 @@
 import type { ReactNode } from "react";
-import { useWords } from "../words/WordsContext.tsx";
+import { Route, Switch } from "wouter";
+import "../kitchen/fields/fields.css";
+import "./prices.css";
+import { FoodPrices } from "./FoodPrices.tsx";
+import { PriceList } from "./PriceList.tsx";
 
+/** What things cost where, how sure that is, and how it has moved. */
 export default function PricesScreen(): ReactNode {
-  const { words } = useWords();
-  return <h1>{words.screens.prices}</h1>;
+  return (
+    <Switch>
+      <Route path="/prices">
+        <PriceList />
+      </Route>
+      <Route path="/prices/:food">{({ food }) => <FoodPrices key={food} food={food} />}</Route>
+    </Switch>
+  );
 }

@@ -4,6 +4,7 @@ import { useOpening } from "../kitchen/KitchenProvider.tsx";
 import { NotKept } from "../kitchen/NotKept.tsx";
 import { OpeningScreen } from "../kitchen/OpeningScreen.tsx";
 import { useWords } from "../words/WordsContext.tsx";
+import { LoadNewer } from "./LoadNewer.tsx";
 import { SCREENS, type Screen } from "./screens.ts";
 import "./shell.css";
 
@@ -17,6 +18,7 @@ export function Shell(): ReactNode {
         {words.shell.skip}
       </a>
       <main id="page" className="page" tabIndex={-1}>
+        <LoadNewer />
         <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
           {opening.kind === "open" ? <Pages /> : <OpeningScreen opening={opening} />}
         </Suspense>
@@ -32,8 +34,8 @@ function Pages(): ReactNode {
     <>
       <NotKept />
       <Switch>
-        {SCREENS.map(({ path, name, Component }) => (
-          <Route key={name} path={path}>
+        {SCREENS.map(({ path, name, hasPages, Component }) => (
+          <Route key={name} path={hasPages ? `${path}/*?` : path}>
             <Component />
           </Route>
         ))}
@@ -52,13 +54,13 @@ function Pages(): ReactNode {
 function Ways(): ReactNode {
   const { words } = useWords();
   const [location] = useLocation();
-  const isBehindMore = location === "/more" || SCREENS.some(({ path, first }) => !first && path === location);
+  const isBehindMore = location === "/more" || SCREENS.some((screen) => !screen.first && isAt(screen, location));
   return (
     <nav className="ways" aria-label={words.shell.ways}>
       <ul>
         {SCREENS.map((screen) => (
           <li key={screen.name} className={screen.first ? undefined : "broad"}>
-            <Way screen={screen} isHere={location === screen.path} />
+            <Way screen={screen} isHere={isAt(screen, location)} />
           </li>
         ))}
         <li className="narrow">
@@ -69,6 +71,10 @@ function Ways(): ReactNode {
       </ul>
     </nav>
   );
+}
+
+function isAt({ path, hasPages }: Screen, location: string): boolean {
+  return location === path || (hasPages && location.startsWith(`${path}/`));
 }
 
 function Way({ screen, isHere }: { readonly screen: Screen; readonly isHere: boolean }): ReactNode {

@@ -4,6 +4,8 @@ import type { Words } from "../words/en.ts";
 /** A screen: where it is, what it is called, and how it is loaded. */
 export interface Screen {
   readonly path: string;
+  /** True where pages of single things stand below it. */
+  readonly hasPages: boolean;
   readonly name: keyof Words["screens"];
   /** Shown along the foot of a narrow page; the others are behind "More". */
   readonly first: boolean;
@@ -15,8 +17,9 @@ function screen(
   name: Screen["name"],
   first: boolean,
   load: () => Promise<{ default: ComponentType }>,
+  hasPages = false,
 ): Screen {
-  return { path, name, first, Component: lazy(load) };
+  return { path, name, first, hasPages, Component: lazy(load) };
 }
 
 /** The screens in the order in which they stand. */
@@ -26,8 +29,8 @@ export const SCREENS: readonly Screen[] = [
   screen("/buying", "buying", true, () => import("../buying/BuyingScreen.tsx")),
   screen("/work", "work", true, () => import("../work/WorkScreen.tsx")),
   screen("/stores", "stores", false, () => import("../stores/StoresScreen.tsx")),
-  screen("/dishes", "dishes", false, () => import("../dishes/DishesScreen.tsx")),
-  screen("/prices", "prices", false, () => import("../prices/PricesScreen.tsx")),
+  screen("/dishes", "dishes", false, () => import("../dishes/DishesScreen.tsx"), true),
+  screen("/prices", "prices", false, () => import("../prices/PricesScreen.tsx"), true),
   screen("/accounts", "accounts", false, () => import("../accounts/AccountsScreen.tsx")),
   screen("/kitchen", "kitchen", false, () => import("../kitchen/KitchenScreen.tsx")),
 ];

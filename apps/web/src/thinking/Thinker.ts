@@ -1,4 +1,14 @@
 import {
+  type DishChoices,
+  type DishDraft,
+  draftDish,
+  FoodIndex,
+  readPage,
+  readPastedText,
+  toDish,
+} from "@halfloaf/reading";
+import type { Dish } from "halfloaf/dish";
+import {
   type Happening,
   type Kitchen,
   type KitchenProblem,
@@ -17,7 +27,7 @@ import {
 } from "halfloaf/kitchen";
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
-import type { CivilDate } from "halfloaf/quantity";
+import type { CivilDate, Parsed } from "halfloaf/quantity";
 import { loadStarter } from "../kitchen/loadStarter.ts";
 
 /** Days of a kitchen stated as a problem; `id` is what to name it by afterwards. */
@@ -49,6 +59,12 @@ export type OrderTold =
   | { readonly kind: "sheet"; readonly sheet: WorkSheet }
   | { readonly kind: "kit-missing"; readonly dish: string; readonly kit: string }
   | { readonly kind: "none" };
+
+/** What a dish is read from: a text as pasted, a page of HTML, or JSON. */
+export interface DishSource {
+  readonly form: "text" | "page" | "json";
+  readonly content: string;
+}
 
 /** So many questions of the search are answered before the best order found is taken. */
 const MOST_QUESTIONS = 4_000;
@@ -115,6 +131,27 @@ export class Thinker {
     const { timed } = retime(this.#timed, happened, nowMinutes, stopAfter(QUESTIONS_OF_REST));
     return { kind: "sheet", sheet: toWorkSheet(timed) };
   }
+
+  /** The dishes that a text or a page tells, as far as they are understood; none where it tells none. */
+  async read(kitchen: Kitchen, { form, content }: DishSource): Promise<readonly DishDraft[]> {
+    const { foods } = await tablesOf(kitchen);
+    const options = { foods, index: new FoodIndex(foods.values()), english: kitchen.english };
+    const pasted = form === "text" ? readPastedText(content) : undefined;
+    const found = form === "text" ? (pasted === undefined ? [] : [pasted]) : readPage(toPage(form, content)).dishes;
+    return found.map((text) => draftDish(text, options));
+  }
+
+  /** The dish of a draft with what was settled, or all that is still in doubt. */
+  async settle(kitchen: Kitchen, draft: DishDraft, choices: DishChoices): Promise<Parsed<Dish>> {
+    const { foods } = await tablesOf(kitchen);
+    return toDish(draft, choices, { foods, english: kitchen.english });
+  }
+}
+
+/** JSON by itself is read as the data of a page, where the reader knows its forms. */
+function toPage(form: DishSource["form"], content: string): string {
+  if (form === "page") return content;
+  return `<script type="application/ld+json">${content.replaceAll("</", "<\\/")}</script>`;
 }
 
 async function tablesOf(kitchen: Kitchen): Promise<Tables> {

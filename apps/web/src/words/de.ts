@@ -9,6 +9,8 @@ export const de: Words = {
     loading: "Einen Augenblick …",
     lost: "Diese Ansicht gibt es nicht.",
     toToday: "Zu Heute",
+    newer: "Ein neueres Halfloaf ist da.",
+    loadNewer: "Laden",
   },
   screens: {
     today: "Heute",

@@ -7,6 +7,8 @@ export const en = {
     loading: "One moment …",
     lost: "There is no such screen.",
     toToday: "Go to Today",
+    newer: "A newer Halfloaf is here.",
+    loadNewer: "Load it",
   },
   screens: {
     today: "Today",

@@ -13,7 +13,7 @@ export interface Running {
 const KEY = "halfloaf-cooking";
 
 /** The one cooking of this device, and who wants to hear of it. */
-export class CookingRun {
+class CookingRun {
   #running: Running | undefined;
   readonly #hearers = new Set<() => void>();
 

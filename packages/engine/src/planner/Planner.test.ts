@@ -1,9 +1,10 @@
 import { type MenuProblem, MenuSearch } from "halfloaf/menu";
 import type { WorkPlan, WorkProblem } from "halfloaf/work";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { PlanProgress } from "./PlanJob.ts";
-import type { Planner } from "./Planner.ts";
-import { startNodePlanner } from "./startNodePlanner.ts";
+import type { PlanOutcome, PlanProgress } from "./PlanJob.ts";
+import { Planner, type PlannerOptions } from "./Planner.ts";
+import type { PlannerWorker } from "./PlannerWorker.ts";
+import { startNodePlanner, startNodeWorker } from "./startNodePlanner.ts";
 
 /** Three days of one sitting; two dishes of one food each. */
 const PROBLEM: MenuProblem = {
@@ -97,6 +98,7 @@ describe("a planner in a worker", () => {
     });
     const outcome = await running.outcome;
     expect(outcome).toMatchObject({ status: "planned", complete: false });
+    expect(seen[0]?.plan).toBeDefined();
     const costs = seen.flatMap(({ costMinor }) => costMinor ?? []);
     expect(costs.length).toBeGreaterThan(0);
     expect(costs).toEqual([...costs].sort((a, b) => b - a));
@@ -141,5 +143,117 @@ describe("a planner in a worker", () => {
     const sittings = PROBLEM.sittings.map((sitting, k) => (k === 1 ? { ...sitting, dishes: [] } : sitting));
     const outcome = await planner.plan({ problem: { ...PROBLEM, sittings }, seed: 1, moves: 2000 }).outcome;
     expect(outcome).toMatchObject({ status: "none", gaps: [1] });
+  });
+});
+
+/** A planner that counts the workers it starts. */
+function countWorkers(options: PlannerOptions, start: () => PlannerWorker = startNodeWorker) {
+  const counted = { started: 0 };
+  const planner = new Planner(() => {
+    counted.started++;
+    return start();
+  }, options);
+  return { planner, counted };
+}
+
+describe("a proof beside a search", () => {
+  test("the gap told is the best plan's money less the bound, and the bound never exceeds the plan", async () => {
+    const { planner, counted } = countWorkers({ threads: 2 });
+    const seen: PlanProgress[] = [];
+    const running = planner.plan({ problem: PROBLEM, seed: 1, moves: ENDLESS, proofS: 60 }, (progress) => {
+      seen.push(progress);
+      if (progress.gapMinor !== undefined) running.stop();
+    });
+    const [outcome, proof] = await Promise.all([running.outcome, running.proof]);
+    planner.dispose();
+    const last = seen.findLast(({ gapMinor }) => gapMinor !== undefined);
+    expect(last?.gapMinor).toBeCloseTo((last?.costMinor as number) - (last?.boundMinor as number), 9);
+    expect(last?.plan).toBeDefined();
+    if (outcome.status !== "planned" || !proof || !("boundMinor" in proof)) throw new Error("no plan or no bound");
+    expect(proof.boundMinor).toBeLessThanOrEqual(outcome.costMinor);
+    expect(counted.started).toBe(2);
+  });
+
+  test("with one thread the proof waits for the search", async () => {
+    const { planner, counted } = countWorkers({ threads: 1 });
+    const order: string[] = [];
+    const running = planner.plan({ problem: PROBLEM, seed: 1, moves: 4000, proofS: 5 }, ({ boundMinor }) => {
+      if (boundMinor !== undefined) order.push("bound");
+    });
+    await running.outcome.then(() => order.push(`planned by ${counted.started}`));
+    await running.proof;
+    planner.dispose();
+    expect(order.slice(0, 2)).toEqual(["planned by 1", "bound"]);
+  });
+
+  test("a plan that is cancelled takes its proof along", async () => {
+    const { planner } = countWorkers({ threads: 2 });
+    const running = planner.plan({ problem: PROBLEM, seed: 1, moves: ENDLESS, proofS: 600 });
+    running.cancel();
+    expect(await running.outcome).toEqual({ status: "cancelled" });
+    expect((await running.proof)?.status).toBe("stopped");
+    planner.dispose();
+  });
+
+  test("a short list is bounded by itself, never below the bound on all dishes", async () => {
+    const { planner } = countWorkers({ threads: 2 });
+    const all = await planner.prove({ problem: PROBLEM, seconds: 5 }).outcome;
+    const few = await planner.prove({ problem: PROBLEM, seconds: 5, dishes: [1] }).outcome;
+    planner.dispose();
+    if (!("boundMinor" in all) || !("boundMinor" in few)) throw new Error("expected two bounds");
+    expect(few.boundMinor as number).toBeGreaterThanOrEqual((all.boundMinor as number) - 0.05);
+  });
+});
+
+describe("the workers of a planner", () => {
+  const prove = async (planner: Planner, times: number): Promise<void> => {
+    for (let at = 0; at < times; at++)
+      expect((await planner.prove({ problem: PROBLEM, seconds: 5 }).outcome).status).toBe("proven");
+  };
+
+  test("are started when they are first needed, and kept", async () => {
+    const { planner, counted } = countWorkers({ threads: 2 });
+    expect(counted.started).toBe(0);
+    await prove(planner, 3);
+    expect(counted.started).toBe(1);
+    planner.dispose();
+  });
+
+  test("are given up once their solver has taken too much memory", async () => {
+    const { planner, counted } = countWorkers({ threads: 2, mostSolverBytes: 1 });
+    await prove(planner, 3);
+    expect(counted.started).toBe(3);
+    planner.dispose();
+  });
+
+  test("that break down fail what they were at, and the next piece of work has a new one", async () => {
+    const broken = (): PlannerWorker => ({
+      ...startNodeWorker(),
+      onFailure: (listener) => queueMicrotask(() => listener("out of memory")),
+    });
+    let isFirst = true;
+    const { planner, counted } = countWorkers({ threads: 2 }, () => {
+      const start = isFirst ? broken : startNodeWorker;
+      isFirst = false;
+      return start();
+    });
+    const outcomes = await Promise.all(
+      [1, 2].map((seed) => planner.plan({ problem: PROBLEM, seed, moves: 2000 }).outcome),
+    );
+    planner.dispose();
+    expect(outcomes.map(({ status }) => status)).toEqual(["failed", "planned"]);
+    expect(counted.started).toBe(2);
+  });
+
+  test("when disposed of, answer what was under way with what it has", async () => {
+    const { planner } = countWorkers({ threads: 2 });
+    const outcomes = await new Promise<PlanOutcome[]>((resolve) => {
+      const first = planner.plan({ problem: PROBLEM, seed: 1, moves: ENDLESS }, ({ plan }) => {
+        if (plan) planner.dispose();
+      });
+      const second = planner.plan({ problem: PROBLEM, seed: 2, moves: ENDLESS });
+      resolve(Promise.all([first.outcome, second.outcome]));
+    });
+    expect(outcomes).toMatchObject([{ status: "planned", complete: false }, { status: "none" }]);
   });
 });

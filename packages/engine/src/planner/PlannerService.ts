@@ -1,10 +1,21 @@
-import { MenuSearch } from "halfloaf/menu";
+import * as Comlink from "comlink";
+import { type MenuPlan, type MenuProblem, MenuSearch } from "halfloaf/menu";
+import { checkPlan } from "halfloaf/menu/check";
 import { solveWork, type WorkOutcome, type WorkPlan } from "halfloaf/work";
+import { readSolverMemory } from "../loadSolver.ts";
+import { type BoundProgress, proveBound } from "../proveBound.ts";
 import type { OrderJob } from "./OrderJob.ts";
 import type { PlanJob, PlanOutcome, PlanProgress } from "./PlanJob.ts";
+import type { ProofAnswer, ProofJob } from "./ProofJob.ts";
 
 /** Longest stretch of searching without looking for messages, in milliseconds. */
 const SLICE_MS = 25;
+/** Least time between two plans told, and how many times longer than the writing down of one. */
+const LEAST_PAUSE_MS = 100;
+const PAUSE_PER_PLAN = 10;
+
+/** What a search tells from within its worker. */
+export type SearchProgress = Pick<PlanProgress, "moves" | "costMinor" | "plan">;
 
 /** Lets messages in: resolves after what is waiting in the event loop has been handled. */
 function breathe(): Promise<void> {
@@ -14,74 +25,112 @@ function breathe(): Promise<void> {
 }
 
 /**
- * Runs searches one after the other, in the order they came, and answers to stop and cancel within a slice. It lives
- * in a worker; the same code runs in a browser's and in Node's.
+ * What a worker does: one piece of work at a time, which answers to `stop` within a slice. Who calls it keeps the
+ * queue. The same code runs in a browser's worker and in Node's.
  */
 export class PlannerService {
-  private readonly ended = new Map<number, "stop" | "cancel">();
-  private queue: Promise<unknown> = Promise.resolve();
+  private isStopped = false;
+  private proof = new AbortController();
+  private incumbentMinor: number | undefined;
 
-  /** Queues a search; `id` names it for `stop` and `cancel`. */
-  plan(id: number, job: PlanJob, onProgress: (progress: PlanProgress) => void): Promise<PlanOutcome> {
-    const turn = this.queue.then(() => this.run(id, job, onProgress));
-    this.queue = turn.catch(() => undefined);
-    return turn;
-  }
-
-  /** Queues an order of work; it can be stopped through its flag, since it leaves no time for messages. */
-  order(job: OrderJob, onPlan: (plan: WorkPlan) => void): Promise<WorkOutcome> {
-    const turn = this.queue.then(() => {
-      const until = performance.now() + job.limitMs;
-      const flag = job.stopFlag && new Int32Array(job.stopFlag);
-      const shouldStop = (): boolean =>
-        performance.now() >= until || (flag !== undefined && Atomics.load(flag, 0) !== 0);
-      return solveWork(job.problem, { shouldStop, onPlan });
-    });
-    this.queue = turn.catch(() => undefined);
-    return turn;
-  }
-
-  /** Ends a search with what it has; one that is still waiting makes a first plan. */
-  stop(id: number): void {
-    if (this.ended.get(id) !== "cancel") this.ended.set(id, "stop");
-  }
-
-  /** Ends a search for good. */
-  cancel(id: number): void {
-    this.ended.set(id, "cancel");
-  }
-
-  private async run(id: number, job: PlanJob, onProgress: (progress: PlanProgress) => void): Promise<PlanOutcome> {
-    if (this.ended.get(id) === "cancel") return this.finish(id, { status: "cancelled" });
+  /** Searches for a plan; every plan told has been judged. */
+  async plan(job: PlanJob, onProgress: (progress: SearchProgress) => void): Promise<PlanOutcome> {
+    this.isStopped = false;
     const search = new MenuSearch(job.problem, job.seed, { expectedMoves: job.moves });
     const { gaps } = search;
-    if (gaps.length > 0) return this.finish(id, { status: "none", gaps, moves: 0 });
-    let progress: PlanProgress = { moves: 0 };
-    while (progress.moves < job.moves) {
-      const from = performance.now();
-      let improved = false;
-      do {
-        const report = search.advance();
-        improved ||= report.improved;
-        progress = { moves: report.moves, ...(report.costMinor !== undefined && { costMinor: report.costMinor }) };
-      } while (progress.moves < job.moves && performance.now() - from < SLICE_MS);
-      if (improved) onProgress(progress);
+    if (gaps.length > 0) return { status: "none", gaps, moves: 0 };
+    const reporter = new Reporter(job.problem, search, onProgress);
+    let moves = 0;
+    let costMinor: number | undefined;
+    while (moves < job.moves && !this.isStopped) {
+      const until = performance.now() + SLICE_MS;
+      do ({ moves, costMinor } = search.advance());
+      while (moves < job.moves && performance.now() < until);
+      reporter.tell(moves, costMinor);
       await breathe();
-      const ended = this.ended.get(id);
-      if (ended === "cancel") return this.finish(id, { status: "cancelled" });
-      if (ended === "stop") break;
     }
-    const { moves, costMinor } = progress;
+    release(onProgress);
     const plan = search.best();
-    if (plan && costMinor !== undefined) {
-      return this.finish(id, { status: "planned", plan, costMinor, moves, complete: moves >= job.moves });
-    }
+    if (plan && costMinor !== undefined)
+      return { status: "planned", plan: judge(job.problem, plan), costMinor, moves, complete: moves >= job.moves };
     const leastBroken = search.leastBroken();
-    return this.finish(id, { status: "none", gaps, moves, ...(leastBroken && { leastBroken }) });
+    return { status: "none", gaps, moves, ...(leastBroken && { leastBroken }) };
   }
 
-  private finish(id: number, outcome: PlanOutcome): PlanOutcome {
-    this.ended.delete(id);
+  /** Orders the work of a cooking. It leaves no time for messages: only its flag stops it, or the end of the worker. */
+  order(job: OrderJob, onPlan: (plan: WorkPlan) => void): WorkOutcome {
+    const until = performance.now() + job.limitMs;
+    const flag = job.stopFlag && new Int32Array(job.stopFlag);
+    const shouldStop = (): boolean => performance.now() >= until || (flag !== undefined && Atomics.load(flag, 0) !== 0);
+    const outcome = solveWork(job.problem, { shouldStop, onPlan });
+    release(onPlan);
     return outcome;
   }
+
+  /** Proves how little any plan can cost. The solver is loaded by the first call. */
+  async prove(job: ProofJob, onProgress: (progress: BoundProgress) => void): Promise<ProofAnswer> {
+    this.proof = new AbortController();
+    this.incumbentMinor = job.incumbentMinor;
+    const outcome = await proveBound(job.problem, {
+      incumbentMinor: () => this.incumbentMinor,
+      seconds: job.seconds,
+      signal: this.proof.signal,
+      onProgress,
+      ...(job.dishes && { dishes: new Set(job.dishes) }),
+    });
+    release(onProgress);
+    return { outcome, memoryBytes: await readSolverMemory() };
+  }
+
+  /** Tells the proof under way of a plan that costs so much. */
+  hear(incumbentMinor: number): void {
+    this.incumbentMinor = Math.min(incumbentMinor, this.incumbentMinor ?? Number.POSITIVE_INFINITY);
+  }
+
+  /** Ends the search or proof under way with what it has. */
+  stop(): void {
+    this.isStopped = true;
+    this.proof.abort();
+  }
+}
+
+/** Tells progress now and then, since writing a plan down and judging it takes as long as thousands of moves. */
+class Reporter {
+  private readonly problem: MenuProblem;
+  private readonly search: MenuSearch;
+  private readonly onProgress: (progress: SearchProgress) => void;
+  private notBefore = 0;
+  private toldMinor = Number.POSITIVE_INFINITY;
+
+  constructor(problem: MenuProblem, search: MenuSearch, onProgress: (progress: SearchProgress) => void) {
+    this.problem = problem;
+    this.search = search;
+    this.onProgress = onProgress;
+  }
+
+  tell(moves: number, costMinor: number | undefined): void {
+    const from = performance.now();
+    if (from < this.notBefore) return;
+    const isBetter = costMinor !== undefined && costMinor < this.toldMinor;
+    const plan = isBetter ? this.search.best() : undefined;
+    if (plan) {
+      judge(this.problem, plan);
+      this.toldMinor = costMinor as number;
+    }
+    this.onProgress({ moves, ...(costMinor !== undefined && { costMinor }), ...(plan && { plan }) });
+    const now = performance.now();
+    this.notBefore = now + Math.max(LEAST_PAUSE_MS, PAUSE_PER_PLAN * (now - from));
+  }
+}
+
+/** A plan that the judge faults is a defect of the search and is never shown. */
+function judge(problem: MenuProblem, plan: MenuPlan): MenuPlan {
+  const [fault] = checkPlan(problem, plan).faults;
+  if (fault !== undefined) throw new Error(`the search gave a plan that breaks its limits: ${fault.code}`);
+  return plan;
+}
+
+/** Closes the channel that a listener of another thread came with; one of this thread has none. */
+function release(listener: object): void {
+  (listener as Partial<Comlink.ProxyMethods>)[Comlink.releaseProxy]?.();
 }

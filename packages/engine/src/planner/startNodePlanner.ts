@@ -1,9 +1,21 @@
+/// <reference path="./comlink-node-adapter.d.ts" />
+import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
 import nodeEndpoint from "comlink/dist/esm/node-adapter.mjs";
-import { Planner } from "./Planner.ts";
+import { Planner, type PlannerOptions } from "./Planner.ts";
+import type { PlannerWorker } from "./PlannerWorker.ts";
 
-/** A planner in a worker thread of Node. Dispose of it, else the process does not end. */
-export function startNodePlanner(): Planner {
+/** A planner in worker threads of Node. Dispose of it, else the process does not end. */
+export function startNodePlanner(options: PlannerOptions = { threads: availableParallelism() }): Planner {
+  return new Planner(startNodeWorker, options);
+}
+
+/** One worker thread of Node, for a planner. */
+export function startNodeWorker(): PlannerWorker {
   const worker = new Worker(new URL("./nodeWorker.mjs", import.meta.url));
-  return new Planner({ endpoint: nodeEndpoint(worker), terminate: () => void worker.terminate() });
+  return {
+    endpoint: nodeEndpoint(worker),
+    onFailure: (listener) => void worker.once("error", ({ message }: Error) => listener(message)),
+    terminate: () => void worker.terminate(),
+  };
 }

@@ -2,6 +2,7 @@ import type { Dish, Making } from "../dish/index.ts";
 import { chooseVariants, type FoodMerits, weighFoods } from "./chooseVariants.ts";
 import type { DatedSitting } from "./datedSittings.ts";
 import { type ChosenFoods, type FittedDish, findLackingKit, type Unfit, weighChosen } from "./fitDish.ts";
+import { findKeptWay, type KeptCooking } from "./keptWays.ts";
 import type { Eater, Kitchen } from "./kitchen.ts";
 import type { Tables } from "./tables.ts";
 
@@ -16,14 +17,15 @@ export interface FittedDishes {
 }
 
 /**
- * Fits every dish to every sitting's eaters, in the ways that are worth cooking it (see `chooseVariants`); sittings whose
- * eaters lead to the same foods share one fitted dish.
+ * Fits every dish to every sitting's eaters, in the ways that are worth cooking it (see `chooseVariants`) and those in which
+ * it was cooked in a kept week; sittings whose eaters lead to the same foods share one fitted dish.
  */
 export function fitDishes(
   kitchen: Kitchen,
   tables: Tables,
   sittings: readonly DatedSitting[],
   isToBeHad: (food: string) => boolean,
+  kept: readonly KeptCooking[] = [],
 ): FittedDishes {
   const fitted: FittedDish[] = [];
   const servedAt: number[][] = sittings.map(() => []);
@@ -33,7 +35,7 @@ export function fitDishes(
   const companies = sittings.map(({ eaters }) => eaters.join(" "));
   for (const dish of tables.dishes) {
     if (kitchen.refusedDishes.includes(dish.id)) continue;
-    const variants = new DishVariants(dish, { kitchen, tables, isToBeHad, merits }, fitted);
+    const variants = new DishVariants(dish, { kitchen, tables, isToBeHad, merits, kept }, fitted);
     sittings.forEach((sitting, k) => {
       if (sitting.putBy || !dish.fits.includes(sitting.kind)) return;
       servedAt[k]?.push(...variants.find(companies[k] as string, sitting.eaters));
@@ -49,6 +51,7 @@ interface Fitting {
   readonly tables: Tables;
   readonly isToBeHad: (food: string) => boolean;
   readonly merits: FoodMerits;
+  readonly kept: readonly KeptCooking[];
 }
 
 /** The ways in which one dish is cooked, each found once. */
@@ -79,19 +82,24 @@ class DishVariants {
 
   private fit(ids: readonly string[]): readonly number[] {
     const { dish, fitting } = this;
-    const { kitchen, tables, isToBeHad, merits } = fitting;
+    const { kitchen, tables, isToBeHad, merits, kept } = fitting;
     const eaters = ids.map((id) => kitchen.eaters.find((eater) => eater.id === id) as Eater);
     const variants = this.lacking ?? chooseVariants(dish, tables.foods, eaters, isToBeHad, merits);
     if ("reason" in variants) {
       this.why = variants;
       return [];
     }
-    return variants.flatMap((chosen) => {
+    const before = kept.flatMap((cooking) => {
+      if (cooking.dish !== dish.id || cooking.putBy !== undefined) return [];
+      return findKeptWay(dish, tables.foods, eaters, isToBeHad, cooking) ?? [];
+    });
+    const positions = [...variants, ...before].flatMap((chosen) => {
       const key = keyOf(dish.makings, chosen);
       const at = this.byFoods.has(key) ? this.byFoods.get(key) : this.add(weighChosen(dish, tables.foods, chosen));
       this.byFoods.set(key, at);
       return at === undefined ? [] : [at];
     });
+    return [...new Set(positions)];
   }
 
   private add(one: FittedDish | Unfit): number | undefined {

@@ -10,6 +10,8 @@ export const PutBy = v.strictObject({
   portions: v.pipe(v.number(), v.gtValue(0)),
   place: v.picklist(["fridge", "freezer"]),
   cookedOn: CivilDate,
+  /** Last day; absent = as many days after it was cooked as the dish says for the place. */
+  keepsUntil: v.optional(CivilDate),
   /** What all of them cost. */
   costMinor: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
   /** Foods that went in, optional ones too; absent = as the dish is written, and whatever is optional may be in it. */

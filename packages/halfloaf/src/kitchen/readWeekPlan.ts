@@ -1,5 +1,6 @@
 import type { MenuPlan, PlannedBatch, Purchase, Use } from "../menu/index.ts";
 import type { Issue, Parsed } from "../quantity/index.ts";
+import { compareMisses, type KeptCooking, missOfWay } from "./keptWays.ts";
 import { NOTHING_ID } from "./puttingBy.ts";
 import type { KitchenProblem } from "./toMenuProblem.ts";
 import type { WeekPlan } from "./weekPlan.ts";
@@ -52,12 +53,14 @@ function findSittings(week: WeekPlan, stated: KitchenProblem, report: Report): n
 
 function readBatches(
   week: WeekPlan,
-  { problem, dishes }: KitchenProblem,
+  stated: KitchenProblem,
   sittings: readonly number[],
   boxes: readonly number[],
   report: Report,
 ): PlannedBatch[] {
-  const cooked = week.batches.flatMap(({ dish: id, putBy, uses }, batch): PlannedBatch[] => {
+  const { problem, dishes } = stated;
+  const cooked = week.batches.flatMap((cooking, batch): PlannedBatch[] => {
+    const { dish: id, putBy } = cooking;
     const members = week.sittings.flatMap((sitting, at) => (sitting.batch === batch ? [at] : []));
     const first = members.find((at) => sittings[at] !== -1);
     if (first === undefined) {
@@ -66,7 +69,7 @@ function readBatches(
     }
     const dishesOf = (at: number): readonly number[] => problem.sittings[sittings[at] as number]?.dishes ?? [];
     const ways = dishesOf(first).filter((index) => problem.dishes[index]?.id === id && dishes[index]?.putBy === putBy);
-    const dish = chooseWay(ways, dishes, uses);
+    const dish = chooseWay(ways, stated, cooking);
     for (const at of members) {
       const misses = dish === undefined || !dishesOf(at).includes(dish);
       if (sittings[at] !== -1 && misses)
@@ -96,18 +99,24 @@ function findBoxes(week: WeekPlan, stated: KitchenProblem, report: Report): numb
   });
 }
 
-/** Of the ways to cook a dish the one whose foods are those that were used, or else that shares most with them. */
-function chooseWay(
-  ways: readonly number[],
-  dishes: KitchenProblem["dishes"],
-  uses: WeekPlan["batches"][number]["uses"],
-): number | undefined {
-  const used = new Set(uses.map(({ food }) => food));
-  const missesOf = (way: number): number => {
-    const foods = new Set(dishes[way]?.makings.map(({ food }) => food));
-    return [...foods].filter((food) => !used.has(food)).length + [...used].filter((food) => !foods.has(food)).length;
-  };
-  return [...ways].sort((a, b) => missesOf(a) - missesOf(b))[0];
+/**
+ * Of the ways to have a dish the one that was had: of what is put by the one whose boxes were used, else the one whose
+ * makings are nearest to what went in.
+ */
+function chooseWay(ways: readonly number[], stated: KitchenProblem, cooking: KeptCooking): number | undefined {
+  if (cooking.putBy !== undefined) return ways.find((way) => holdsLots(stated, way, cooking)) ?? ways[0];
+  const missed = ways.flatMap((way) => {
+    const fitted = stated.dishes[way];
+    return fitted === undefined ? [] : [{ way, miss: missOfWay(fitted, cooking) }];
+  });
+  return missed.sort((a, b) => compareMisses(a.miss, b.miss))[0]?.way;
+}
+
+/** True where all boxes that were used are of the food that the way is served from. */
+function holdsLots({ problem, lots }: KitchenProblem, way: number, { uses }: KeptCooking): boolean {
+  const foods = problem.dishes[way]?.makings.map(({ food }) => food) ?? [];
+  const own = new Set(lots.flatMap(({ id }, at) => (foods.includes(problem.lots[at]?.food ?? -1) ? [id] : [])));
+  return uses.every(({ lot }) => own.has(lot));
 }
 
 function findTrips(week: WeekPlan, stated: KitchenProblem, report: Report): number[] {

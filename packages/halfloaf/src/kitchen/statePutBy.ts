@@ -13,6 +13,13 @@ import type { Tables } from "./tables.ts";
 const HANDS_ON_MINUTES = 2;
 /** Minutes until a portion is hot all through. Common practice, no source. */
 const HEAT_MINUTES = { fridge: 10, freezer: 15 };
+/** **Source**: UK Food Standards Agency, on freezing and reheating (from memory). */
+export const PUT_BY_CAUTION = {
+  code: "put-by",
+  text: "Thaw what was frozen in the fridge and eat it within a day, or heat it from frozen. Heat until steaming hot all through, once; never freeze again.",
+  authority: "UK Food Standards Agency (from memory)",
+};
+
 /** Longer than any plan. */
 const LASTS_DAYS = 3650;
 /** Litres of a gram cooked: that of water and a quarter more for the box. Common practice, no source. */
@@ -31,8 +38,12 @@ export interface StatedPutBy {
   readonly sittings: readonly number[];
 }
 
-/** Last day that portions put by are good, by what the dish says of keeping; undefined where it is not kept there. */
-function putByKeepsUntil({ place, cookedOn }: PutBy, { keeps }: Pick<Dish, "keeps">): CivilDate | undefined {
+/** Last day that portions put by are good, by what is known of them or the dish; undefined where it is not kept there. */
+function putByKeepsUntil(
+  { place, cookedOn, keepsUntil }: PutBy,
+  { keeps }: Pick<Dish, "keeps">,
+): CivilDate | undefined {
+  if (keepsUntil !== undefined) return keepsUntil;
   const days = place === "fridge" ? keeps.fridgeDays : keeps.freezerDays;
   return days === undefined ? undefined : addDays(cookedOn, days);
 }
@@ -93,12 +104,13 @@ function chooseCooked(dish: Dish, { foods }: PutBy): Map<Making, ChosenFood> {
   return chosen;
 }
 
-/** What may be in it: of each making the food named, else the one written, unless it is known to be left out. */
+/** What may be in it: all that is named, and of each other making the food written, unless it is known to be left out. */
 function foodsWithin({ makings }: Dish, { foods }: PutBy): string[] {
-  return makings.flatMap((making) => {
+  const written = makings.flatMap((making) => {
     const named = [making, ...making.alternatives].find(({ food }) => foods.includes(food));
     return named === undefined && making.optional && foods.length > 0 ? [] : [(named ?? making).food];
   });
+  return [...written, ...foods];
 }
 
 function toFood({ dish: id, place }: PutBy, minorPerG: number): MenuFood {

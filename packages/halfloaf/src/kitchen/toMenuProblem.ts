@@ -7,6 +7,7 @@ import { type DatedSitting, datedSittings, orderInDay, type SittingKind } from "
 import { type EaterShare, eaterShares } from "./eaterShares.ts";
 import type { FittedDish, Unfit } from "./fitDish.ts";
 import { fitDishes } from "./fitDishes.ts";
+import type { KeptCooking } from "./keptWays.ts";
 import type { Kitchen } from "./kitchen.ts";
 import { type PossibleTrip, pricePacks } from "./pricePacks.ts";
 import { isFreezable, listFreezable, makeNothing, wishBoxes, withBoxes, withWorth } from "./puttingBy.ts";
@@ -46,14 +47,24 @@ export interface KitchenProblem {
   readonly goneOff: readonly Lot[];
 }
 
-/** States the kitchen's days from a date on as a problem for `menu/`; the kitchen must have passed `checkKitchen`. */
-export function toMenuProblem(kitchen: Kitchen, tables: Tables, from: CivilDate, days: number): KitchenProblem {
+/**
+ * States the kitchen's days from a date on as a problem for `menu/`; the kitchen must have passed `checkKitchen`. The ways in
+ * which the cookings of a `kept` week took their makings are there too, so that the week can be read.
+ */
+export function toMenuProblem(
+  kitchen: Kitchen,
+  tables: Tables,
+  from: CivilDate,
+  days: number,
+  kept: readonly KeptCooking[] = [],
+): KitchenProblem {
   const sittings = withBoxes(kitchen, datedSittings(kitchen, from, days));
   const shares = eaterShares(kitchen, sittings, days);
   const stock = kitchen.stores.map((lot) => ({ lot, lastDay: lastDayOf(lot, tables, from) }));
   const good = stock.filter(({ lastDay }) => lastDay >= 0);
   const hadFoods = new Set([...kitchen.packs.map(({ food }) => food), ...good.map(({ lot }) => lot.food)]);
-  const { fitted: cooked, servedAt, unfit } = fitDishes(kitchen, tables, sittings, (food) => hadFoods.has(food));
+  const isToBeHad = (food: string): boolean => hadFoods.has(food);
+  const { fitted: cooked, servedAt, unfit } = fitDishes(kitchen, tables, sittings, isToBeHad, kept);
   const putBy = statePutBy(kitchen, tables, sittings, from);
   const fitted = [...cooked, ...putBy.map(({ dish }) => dish)];
   const arrivals = [...new Set(kitchen.shops.map((shop) => orderInDay(shop.beforeSitting as SittingKind)))].sort(

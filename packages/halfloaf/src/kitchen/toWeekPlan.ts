@@ -7,9 +7,11 @@ import { addDays } from "../quantity/index.ts";
 import { cautionsOf } from "../safety/index.ts";
 import { accountLots, type LotThrough } from "./accountLots.ts";
 import type { EaterShare } from "./eaterShares.ts";
+import { listTakenOtherwise } from "./keptWays.ts";
 import type { Kitchen } from "./kitchen.ts";
 import { withoutEmptyBoxes } from "./puttingBy.ts";
 import { payRisen } from "./standRise.ts";
+import { PUT_BY_CAUTION } from "./statePutBy.ts";
 import type { Tables } from "./tables.ts";
 import type { KitchenProblem } from "./toMenuProblem.ts";
 import { portionsOf, toPlates } from "./toPlates.ts";
@@ -17,13 +19,6 @@ import type { WeekPlan } from "./weekPlan.ts";
 
 type Cooking = WeekPlan["batches"][number];
 type Box = NonNullable<WeekPlan["boxes"]>[number];
-
-/** **Source**: UK Food Standards Agency, on freezing and reheating (from memory). */
-const PUT_BY_CAUTION = {
-  code: "put-by",
-  text: "Thaw what was frozen in the fridge and eat it within a day, or heat it from frozen. Heat until steaming hot all through, once; never freeze again.",
-  authority: "UK Food Standards Agency (from memory)",
-};
 
 /** A plan of `menu/` with names, dates and sums, ready to be kept as a file, printed or shown. */
 export function toWeekPlan(
@@ -64,7 +59,9 @@ function toCooking(stated: KitchenProblem, plan: MenuPlan, lots: readonly LotThr
   const first = stated.sittings[sittings[0] as number];
   if (!facts || !first) throw new RangeError(`batch ${batch} names a dish or sitting that is not the problem's`);
   const portions = portionsOf(stated, sittings);
-  const putBy = stated.dishes[dish]?.putBy;
+  const fitted = stated.dishes[dish];
+  const putBy = fitted?.putBy;
+  const taken = fitted === undefined ? [] : listTakenOtherwise(fitted);
   const uses = lots.flatMap((lot) =>
     lot.uses
       .filter((use) => use.batch === batch)
@@ -83,6 +80,7 @@ function toCooking(stated: KitchenProblem, plan: MenuPlan, lots: readonly LotThr
     handsOnMinutes: facts.handsOn.fixed + facts.handsOn.perPortion * portions,
     elapsedMinutes: facts.elapsed.fixed + facts.elapsed.perPortion * portions,
     ...(putBy && { putBy }),
+    ...(taken.length > 0 && { taken }),
     uses,
     costMinor: uses.reduce((sum, use) => sum + use.costMinor, 0),
   };

@@ -42,6 +42,8 @@ const PlannedCooking = v.strictObject({
   elapsedMinutes: amount,
   /** Where its portions lay cooked already; absent = it is cooked. */
   putBy: v.optional(v.picklist(["fridge", "freezer"])),
+  /** Makings taken otherwise than the dish first states; absent = none, or a plan kept before this was said. */
+  taken: v.optional(v.array(v.strictObject({ food: Id, insteadOf: Id }))),
   uses: v.array(BatchUse),
   costMinor: minor,
 });

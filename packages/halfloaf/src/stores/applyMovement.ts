@@ -165,7 +165,24 @@ function cook(movement: MovementOf<"cooked">, lots: ReadonlyMap<string, LotState
     }
   }
   const atLeast = doubts.length > 0 || (unbooked !== undefined && unbooked.length > 0);
-  return { lots: [...changed.values(), lotOfCooked(movement, foods, { costMinor, atLeast })], doubts };
+  const within = foodsWithin(movement, lots);
+  const what = { costMinor, atLeast, ...(within && { foods: within }) };
+  return { lots: [...changed.values(), lotOfCooked(movement, foods, what)], doubts };
+}
+
+/** The foods that went into a cooking, those of cooked portions among them; undefined where a lot is not known. */
+function foodsWithin(
+  { uses, unbooked = [] }: MovementOf<"cooked">,
+  lots: ReadonlyMap<string, LotState>,
+): string[] | undefined {
+  const within = new Set(unbooked.map(({ food }) => food));
+  for (const use of uses) {
+    const lot = lots.get(use.lot);
+    const foods = lot?.food === undefined ? lot?.cooked?.foods : [lot.food];
+    if (foods === undefined) return undefined;
+    for (const food of foods) within.add(food);
+  }
+  return [...within];
 }
 
 function takeForCooking(lot: LotState, use: CookedUse, on: CivilDate, foods: FoodTable): Applied {

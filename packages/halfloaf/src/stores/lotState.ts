@@ -23,6 +23,8 @@ export interface CookedPortions extends Pick<FoodFacts, "keeping"> {
   readonly portionG: number;
   /** True where something went in whose cost is not known, so that the lot's cost is the least it was. */
   readonly atLeast: boolean;
+  /** All foods that went in; absent where a lot went in that nobody knows. */
+  readonly foods?: readonly string[];
 }
 
 /**
@@ -128,14 +130,14 @@ export function lotOfBought(movement: MovementOf<"bought">, foods: FoodTable): L
 export function lotOfCooked(
   movement: MovementOf<"cooked">,
   foods: FoodTable,
-  { costMinor, atLeast }: { readonly costMinor: number; readonly atLeast: boolean },
+  { costMinor, ...known }: Pick<CookedPortions, "atLeast" | "foods"> & { readonly costMinor: number },
 ): LotState {
   const { lot: id, on, dish, portions, portionG, keeps } = movement;
   const days = { fridge: keeps.fridgeDays, freezer: keeps.freezerDays };
   const keeping = { unopened: days, opened: days, authority: dish };
   const facts = {
     id,
-    cooked: { dish, portionG, atLeast, keeping },
+    cooked: { dish, portionG, keeping, ...known },
     place: "fridge",
     boughtOn: on,
     loose: true,

@@ -1,4 +1,5 @@
 import type { Issue } from "halfloaf/quantity";
+import { quote } from "../table/IssueLog.ts";
 
 /** What a text of JSON holds. Objects are maps, so that no key can reach a prototype. */
 export type LooseValue = string | number | boolean | null | readonly LooseValue[] | ReadonlyMap<string, LooseValue>;
@@ -167,7 +168,7 @@ class LooseReader {
     if (this.issue !== undefined) return undefined;
     const before = this.#text.slice(0, this.#at).split("\n");
     const path = [before.length, (before.at(-1) as string).length + 1];
-    const received = this.atEnd ? "the end" : JSON.stringify(this.#text.slice(this.#at, this.#at + 20));
+    const received = this.atEnd ? "the end" : quote(this.#text.slice(this.#at, this.#at + 20));
     this.issue = { code, path, expected, received };
     return undefined;
   }

@@ -5,7 +5,8 @@ import * as v from "valibot";
 const count = v.pipe(v.number(), v.integer(), v.minValue(0));
 const amount = v.pipe(v.number(), v.minValue(0));
 
-const Job = v.strictObject({
+/** One thing to do on a day, for the sitting that it names. */
+export const DayJob = v.strictObject({
   kind: v.picklist(["cook", "re-heat", "take-out", "thaw", "soak", "ahead"]),
   /** The sitting it is done for. */
   date: CivilDate,
@@ -16,7 +17,11 @@ const Job = v.strictObject({
   /** Position in `batches` of the week. */
   batch: count,
   portions: v.optional(amount),
-  /** Day it was cooked; only of what is left over. */
+  /** Makings of what is cooked that are taken otherwise than the dish first states. */
+  taken: v.optional(v.array(v.strictObject({ food: v.string(), insteadOf: v.string() }))),
+  /** Where cooked portions from before the week lie. */
+  putBy: v.optional(v.picklist(["fridge", "freezer"])),
+  /** Day it was cooked; only of what is left over or was put by. */
   cookedOn: v.optional(CivilDate),
   cautions: v.optional(v.array(v.strictObject({ code: v.string(), text: v.string(), authority: v.string() }))),
   /** Step of the dish's method; absent for what only has to thaw. */
@@ -47,7 +52,7 @@ export const DayData = v.strictObject({
   kitchen: v.string(),
   date: CivilDate,
   /** By time. */
-  jobs: v.array(Job),
+  jobs: v.array(DayJob),
   cookings: v.array(Cooking),
 });
 export type DayData = v.InferOutput<typeof DayData>;

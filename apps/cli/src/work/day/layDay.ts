@@ -5,6 +5,7 @@ import { tellMinutes, tellNumber } from "../../words/amountWords.ts";
 import { tellDay, tellDayShort } from "../../words/calendarWords.ts";
 import { CLOSING } from "../../words/careWords.ts";
 import type { Names } from "../../words/Names.ts";
+import { tellTaken } from "../../words/takenWords.ts";
 import type { DayData } from "./DayData.ts";
 
 /** A day of a week to be laid out as a page. */
@@ -20,14 +21,10 @@ export function layDay(page: DayPage): string[] {
   const { data, width, paint } = page;
   const title = `${tellDay(data.date)}, ${harmless(data.kitchen)}`;
   if (data.jobs.length === 0) return [paint.strong(title), "Nothing is to be done on this day."];
-  const rows = data.jobs.flatMap((job): string[][] => [
-    [tellFor(job, data.date), tellBefore(job.beforeMinutes), tellJob(job, page)],
-    ...(job.cautions ?? []).map(({ text, authority }) => ["", "", `! ${harmless(text)} [${harmless(authority)}]`]),
-  ]);
   return [
     paint.strong(title),
     "",
-    ...layTable(COLUMNS, rows, width, 2),
+    ...layJobs(data.jobs, page, data.date),
     ...layCookings(page),
     "",
     ...wrap(CLOSING, width),
@@ -35,6 +32,19 @@ export function layDay(page: DayPage): string[] {
 }
 
 type Job = DayData["jobs"][number];
+
+/** Jobs by time as a table: for which sitting, how long before, what. */
+export function layJobs(
+  jobs: readonly Job[],
+  { width, names }: Pick<DayPage, "width" | "names">,
+  today: string,
+): string[] {
+  const rows = jobs.flatMap((job): string[][] => [
+    [tellFor(job, today), tellBefore(job.beforeMinutes), tellJob(job, names)],
+    ...(job.cautions ?? []).map(({ text, authority }) => ["", "", `! ${harmless(text)} [${harmless(authority)}]`]),
+  ]);
+  return layTable(COLUMNS, rows, width, 2);
+}
 
 function tellFor({ date, sitting }: Job, today: string): string {
   return date === today ? sitting : `${tellDayShort(date)}, ${sitting}`;
@@ -44,24 +54,32 @@ function tellBefore(minutes: number): string {
   return minutes === 0 ? "then" : `${tellMinutes(minutes)} before`;
 }
 
-function tellJob(job: Job, { names }: DayPage): string {
+function tellJob(job: Job, names: Names): string {
   const dish = names.dish(job.dish);
   const portions = job.portions === undefined ? "" : `, ${tellPortions(job.portions)}`;
-  const cooked = job.cookedOn === undefined ? "" : `, left over from ${tellDayShort(job.cookedOn)}`;
+  const taken = tellTaken(job, names);
+  const how = taken === "" ? "" : `, with ${taken}`;
   const foods = (job.foods ?? []).map(names.food).join(", ");
   switch (job.kind) {
     case "cook":
-      return `Cook ${dish}${portions}.`;
+      return `Cook ${dish}${portions}${how}.`;
     case "re-heat":
-      return `Heat again ${dish}${portions}${cooked}.`;
+      return `Heat again ${dish}${portions}${tellOrigin(job)}.`;
     case "take-out":
-      return `Take out of the fridge ${dish}${portions}${cooked}.`;
+      return `Take out of the fridge ${dish}${portions}${tellOrigin(job)}.`;
     case "thaw":
+      if (job.putBy !== undefined) return `Put out of the freezer into the fridge to thaw: ${dish}.`;
       return `${job.text === undefined ? `Thaw in the fridge: ${foods}.` : harmless(job.text)} For ${dish}.`;
     case "soak":
     case "ahead":
       return `${harmless(job.text ?? "")} For ${dish}.`;
   }
+}
+
+function tellOrigin({ cookedOn, putBy }: Job): string {
+  if (putBy === undefined) return cookedOn === undefined ? "" : `, left over from ${tellDayShort(cookedOn)}`;
+  const since = cookedOn === undefined ? "" : `, cooked on ${tellDayShort(cookedOn)}`;
+  return `, put by in the ${putBy}${since}`;
 }
 
 function tellPortions(portions: number): string {

@@ -15,12 +15,12 @@ export function addPace(program: Command, terminal: Terminal, end: (code: ExitCo
   program
     .command("pace")
     .description(HELP.pace)
-    .addArgument(kitchenArgument())
+    .addArgument(kitchenArgument(terminal))
     .option("--pace <file>", HELP.paceFile)
     .addOption(new Option("--forget <kind>", HELP.paceForget).choices(["all", ...STEP_KINDS]))
     .option("--json", HELP.json)
     .addHelpText("after", HELP.paceAfter)
-    .action((kitchen: string, { json = false, ...options }: PaceOptions) => {
-      end(paceCommand({ kitchen, json, ...options }, terminal));
+    .action(async (kitchen: string, { json = false, ...options }: PaceOptions) => {
+      end(await paceCommand({ kitchen, json, ...options }, terminal));
     });
 }

@@ -3,7 +3,7 @@ import * as v from "valibot";
 import { refuseInput } from "../../commands/refuseInput.ts";
 import { EXIT, type ExitCode } from "../../exitCodes.ts";
 import { loadTables } from "../../input/loadTables.ts";
-import { openKitchen } from "../../input/openKitchen.ts";
+import { openAnyKitchen } from "../../keep/openAnyKitchen.ts";
 import { harmless, toJsonText } from "../../output/harmless.ts";
 import type { Terminal } from "../../output/Terminal.ts";
 import { tellCount } from "../../words/amountWords.ts";
@@ -23,8 +23,11 @@ export interface PaceWish {
 }
 
 /** Shows the pace that was learned for a kitchen's cook, after forgetting what is to be forgotten. */
-export function paceCommand({ kitchen: name, pace, forget, json }: PaceWish, terminal: Terminal): ExitCode {
-  const opened = openKitchen(name, terminal.cwd, loadTables());
+export async function paceCommand(
+  { kitchen: name, pace, forget, json }: PaceWish,
+  terminal: Terminal,
+): Promise<ExitCode> {
+  const opened = await openAnyKitchen(name, terminal, loadTables());
   if (!opened.ok) return refuseInput(name, opened.faults, json, terminal);
   const { kitchen } = opened.value;
   const found = openPace(pace, opened.value.name, terminal.cwd);

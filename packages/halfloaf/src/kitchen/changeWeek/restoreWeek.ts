@@ -29,7 +29,7 @@ export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan): P
   const strangers = findStrangers(kitchen, week);
   if (strangers.length > 0) return { ok: false, issues: strangers };
   const asked = withStandRise(kitchen, week.accounts.risen?.pct ?? 0);
-  const fresh = toMenuProblem(asked, tables, week.from, week.days);
+  const fresh = toMenuProblem(asked, tables, week.from, week.days, week.batches);
   const seats = restoreSeats(kitchen, week, toSeats(fresh));
   const stated = restorePrices(kitchen, week, seats.stated);
   const read = readWeekPlan(week, stated);

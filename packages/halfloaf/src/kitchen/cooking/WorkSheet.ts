@@ -76,6 +76,8 @@ export interface SheetDish {
   readonly isHot: boolean;
   /** Where it is more than the largest pot takes: what that takes. */
   readonly potPortions?: number;
+  /** Makings taken otherwise than the dish first states; absent where none is. */
+  readonly taken?: readonly { readonly food: string; readonly insteadOf: string }[];
 }
 
 /** A hold that could not be kept. */

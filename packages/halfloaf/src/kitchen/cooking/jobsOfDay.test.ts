@@ -44,6 +44,7 @@ const week = {
 };
 const kitchen = {
   authorities: { intake: "efsa" as const, safety: "strictest" as const },
+  putBy: [],
   stores: [
     {
       id: "cold-chicken",

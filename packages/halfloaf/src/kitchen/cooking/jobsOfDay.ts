@@ -1,10 +1,12 @@
-import { type Dish, markAhead, orderSteps, type Step } from "../../dish/index.ts";
+import { type Choose, type Dish, markAhead, orderSteps, type Step } from "../../dish/index.ts";
 import { addDays, type CivilDate, daysBetween } from "../../quantity/index.ts";
 import { type Caution, cautionsOf } from "../../safety/index.ts";
 import type { SittingKind } from "../datedSittings.ts";
 import type { Kitchen } from "../kitchen.ts";
+import { PUT_BY_CAUTION } from "../statePutBy.ts";
 import type { Tables } from "../tables.ts";
 import type { WeekPlan } from "../weekPlan.ts";
+import { chooseUsed, freshOf } from "./listCookings.ts";
 import { type Pace, stepMinutes } from "./pace.ts";
 import { isFrozen } from "./placeCautions.ts";
 
@@ -20,16 +22,26 @@ interface JobBase extends ForSitting {
   readonly beforeMinutes: number;
 }
 
+type JobCaution = Pick<WeekPlan["cautions"][number], "code" | "text" | "authority">;
+
 /** One thing to do on a day. */
 export type DayJob =
-  | (JobBase & { readonly kind: "cook"; readonly batch: number; readonly portions: number })
+  | (JobBase & {
+      readonly kind: "cook";
+      readonly batch: number;
+      readonly portions: number;
+      /** Makings taken otherwise than the dish first states. */
+      readonly taken?: NonNullable<WeekPlan["batches"][number]["taken"]>;
+    })
   | (JobBase & {
       readonly kind: "re-heat" | "take-out";
       readonly batch: number;
       readonly portions: number;
-      /** Day it was cooked. */
-      readonly cookedOn: CivilDate;
-      readonly cautions: readonly Pick<Caution, "code" | "text" | "authority">[];
+      /** Day it was cooked; absent of what was put by where the kitchen no longer has it. */
+      readonly cookedOn?: CivilDate;
+      /** Where it was put by; absent of what is left over from the plan. */
+      readonly putBy?: "fridge" | "freezer";
+      readonly cautions: readonly JobCaution[];
     })
   | (JobBase & {
       readonly kind: "thaw" | "soak" | "ahead";
@@ -38,6 +50,8 @@ export type DayJob =
       readonly step?: Step["id"];
       readonly text?: string;
       readonly foods: readonly string[];
+      /** True for cooked portions of the dish that were put by. */
+      readonly putBy?: "freezer";
     });
 
 /** About when sittings are, only to tell on which day something hours before falls. Common practice, no source. */
@@ -56,12 +70,12 @@ const THAW_MINUTES = DAY;
 
 /**
  * What there is to do on one day of a week's plan, by time: dishes to cook, leftovers to heat again or to take out of the
- * fridge, and what must be begun for later sittings, soaks and thawing among it. Batches of dishes that the tables do not
+ * fridge, portions put by to warm, and what must be begun for later sittings, soaks and thawing among it. Batches of dishes that the tables do not
  * have, and the days outside the plan, bring no job.
  */
 export function jobsOfDay(
   week: Pick<WeekPlan, "sittings" | "batches">,
-  kitchen: Pick<Kitchen, "stores" | "authorities">,
+  kitchen: Pick<Kitchen, "stores" | "putBy" | "authorities">,
   tables: Pick<Tables, "dishes" | "foods" | "safety">,
   date: CivilDate,
   pace: Pace = {},
@@ -70,6 +84,7 @@ export function jobsOfDay(
   const jobs = week.batches.flatMap((batch, at): DayJob[] => {
     const dish = dishes.get(batch.dish);
     if (dish === undefined) return [];
+    if (batch.putBy !== undefined) return listPutBy(week, at, dish, kitchen, tables);
     return [
       ...listCooking(week, at),
       ...listLeftovers(week, at, dish, kitchen, tables),
@@ -95,8 +110,9 @@ function dayOf(job: DayJob): CivilDate {
 type Week = Pick<WeekPlan, "sittings" | "batches">;
 
 function listCooking({ batches }: Week, at: number): DayJob[] {
-  const { dish, date, kind, portions, elapsedMinutes } = batches[at] as Week["batches"][number];
-  return [{ kind: "cook", date, sitting: kind, dish, batch: at, portions, beforeMinutes: Math.ceil(elapsedMinutes) }];
+  const { dish, date, kind, portions, elapsedMinutes, taken } = batches[at] as Week["batches"][number];
+  const beforeMinutes = Math.ceil(elapsedMinutes);
+  return [{ kind: "cook", date, sitting: kind, dish, batch: at, portions, ...(taken && { taken }), beforeMinutes }];
 }
 
 function listLeftovers(
@@ -108,19 +124,58 @@ function listLeftovers(
 ): DayJob[] {
   const left = sittings.filter((sitting) => sitting.batch === at && sitting.leftover);
   if (left.length === 0) return [];
-  const cookedOn = (batches[at] as Week["batches"][number]).date;
-  const all = cautionsOf(dish, foods, safety, kitchen.authorities.safety);
+  const batch = batches[at] as Week["batches"][number];
+  const cookedOn = batch.date;
+  const all = cautionsOf(dish, foods, safety, kitchen.authorities.safety, chooseUsed(batch));
   return left.map(({ date, kind, portions, heat, packed }): DayJob => {
     const isHeated = dish.served.includes("hot") && heat && !packed;
-    const codes: readonly string[] = isHeated
-      ? ["eat-within", "re-heat", "re-heat-times"]
-      : ["eat-within", "carry-cold"];
-    const cautions = all
-      .filter(({ code }) => codes.includes(code))
-      .map(({ code, text, authority }) => ({ code, text, authority }));
+    const cautions = pickCautions(all, isHeated);
     const base = { date, sitting: kind, dish: dish.id, batch: at, portions, cookedOn, cautions, beforeMinutes: 0 };
     return { kind: isHeated ? "re-heat" : "take-out", ...base };
   });
+}
+
+function pickCautions(all: readonly Caution[], isHeated: boolean): readonly JobCaution[] {
+  const codes: readonly string[] = isHeated ? ["eat-within", "re-heat", "re-heat-times"] : ["eat-within", "carry-cold"];
+  return all.filter(({ code }) => codes.includes(code)).map(({ code, text, authority }) => ({ code, text, authority }));
+}
+
+/** Portions put by: heated, from frozen too; or taken out, having thawed in the fridge since the day before. */
+function listPutBy(
+  week: Week,
+  at: number,
+  dish: Dish,
+  kitchen: Pick<Kitchen, "putBy" | "authorities">,
+  { foods, safety }: Pick<Tables, "foods" | "safety">,
+): DayJob[] {
+  const sitting = freshOf(week, at);
+  const { putBy, portions, uses, elapsedMinutes } = week.batches[at] as Week["batches"][number];
+  if (sitting === undefined || putBy === undefined) return [];
+  const own = kitchen.putBy.filter(({ id }) => uses.some(({ lot }) => lot === id));
+  const within = new Set(own.flatMap((one) => one.foods));
+  const choose: Choose = (making) =>
+    [making, ...making.alternatives].find(({ food }) => within.has(food)) ??
+    (making.optional && within.size > 0 ? undefined : making);
+  const isHeated = dish.served.includes("hot") && sitting.heat && !sitting.packed;
+  // Days since the cooking are counted by what was put by itself.
+  const ofDish = pickCautions(cautionsOf(dish, foods, safety, kitchen.authorities.safety, choose), isHeated).filter(
+    ({ code }) => code !== "eat-within",
+  );
+  const [cookedOn] = own.map((one) => one.cookedOn).sort();
+  const base = { date: sitting.date, sitting: sitting.kind, dish: dish.id, batch: at } as const;
+  const thawing: DayJob = { ...base, kind: "thaw", putBy: "freezer", foods: [], beforeMinutes: THAW_MINUTES };
+  return [
+    ...(putBy === "freezer" && !isHeated ? [thawing] : []),
+    {
+      ...base,
+      kind: isHeated ? "re-heat" : "take-out",
+      portions,
+      putBy,
+      ...(cookedOn !== undefined && { cookedOn }),
+      cautions: [...ofDish, PUT_BY_CAUTION],
+      beforeMinutes: isHeated ? Math.ceil(elapsedMinutes) : 0,
+    },
+  ];
 }
 
 /** Steps done ahead, each with the minutes of all that hangs on it. */

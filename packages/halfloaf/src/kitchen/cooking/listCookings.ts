@@ -1,6 +1,7 @@
-import type { Choose } from "../../dish/index.ts";
+import type { Choose, ChosenFood } from "../../dish/index.ts";
 import type { CivilDate } from "../../quantity/index.ts";
 import { datedSittings, type SittingKind } from "../datedSittings.ts";
+import { namedFor } from "../keptWays.ts";
 import type { Kitchen } from "../kitchen.ts";
 import type { Tables } from "../tables.ts";
 import type { WeekPlan } from "../weekPlan.ts";
@@ -22,7 +23,7 @@ export interface SittingCooking {
 
 /**
  * The cookings of a week's plan in its order: all that is begun for one kind of sitting of one day is cooked at once,
- * whoever eats it. Batches of dishes that the tables do not have are left out.
+ * whoever eats it. Batches of dishes that the tables do not have are left out, and so is what was put by and is only warmed.
  */
 export function listCookings(
   week: Pick<WeekPlan, "sittings" | "batches">,
@@ -31,9 +32,9 @@ export function listCookings(
 ): SittingCooking[] {
   const dishes = new Map(tables.dishes.map((dish) => [dish.id, dish]));
   const groups = new Map<string, number[]>();
-  for (const [at, { dish }] of week.batches.entries()) {
+  for (const [at, { dish, putBy }] of week.batches.entries()) {
     const fresh = freshOf(week, at);
-    if (fresh === undefined || !dishes.has(dish)) continue;
+    if (putBy !== undefined || fresh === undefined || !dishes.has(dish)) continue;
     const key = `${fresh.date} ${fresh.kind} ${fresh.packed}`;
     groups.set(key, [...(groups.get(key) ?? []), at]);
   }
@@ -46,9 +47,9 @@ export function listCookings(
       packed,
       batches,
       dishes: batches.flatMap((at): DishToCook[] => {
-        const { dish: id, portions, uses } = week.batches[at] as WeekPlan["batches"][number];
-        const dish = dishes.get(id);
-        return dish === undefined ? [] : [{ dish, portions, choose: chooseUsed(uses) }];
+        const batch = week.batches[at] as WeekPlan["batches"][number];
+        const dish = dishes.get(batch.dish);
+        return dish === undefined ? [] : [{ dish, portions: batch.portions, choose: chooseUsed(batch) }];
       }),
       ...(atHand.length > 0 && { atHandMinutes: Math.min(...atHand) }),
     };
@@ -57,8 +58,8 @@ export function listCookings(
 
 type Sitting = WeekPlan["sittings"][number];
 
-/** The sitting that a batch is cooked for; undefined where it is eaten at none as it is cooked. */
-function freshOf({ sittings }: Pick<WeekPlan, "sittings">, batch: number): Sitting | undefined {
+/** The sitting that a batch is cooked or warmed for; undefined where it is eaten at none as it is cooked. */
+export function freshOf({ sittings }: Pick<WeekPlan, "sittings">, batch: number): Sitting | undefined {
   return sittings.find((sitting) => sitting.batch === batch && !sitting.leftover);
 }
 
@@ -69,7 +70,11 @@ function minutesAtHand({ date, kind, eaters }: Sitting, kitchen: Pick<Kitchen, "
 }
 
 /** Of each making the food that went into the batch. */
-function chooseUsed(uses: WeekPlan["batches"][number]["uses"]): Choose {
-  const used = new Set(uses.map(({ food }) => food));
-  return (making) => [making, ...making.alternatives].find(({ food }) => used.has(food)) ?? making;
+export function chooseUsed(batch: Pick<WeekPlan["batches"][number], "uses" | "taken">): Choose {
+  const used = new Set(batch.uses.map(({ food }) => food));
+  return (making) => {
+    const options: readonly ChosenFood[] = [making, ...making.alternatives];
+    const named = namedFor(making, batch);
+    return options.find(({ food }) => (named === undefined ? used.has(food) : food === named)) ?? making;
+  };
 }

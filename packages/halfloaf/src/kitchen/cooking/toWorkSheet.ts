@@ -1,5 +1,6 @@
 import { pickRule } from "../../safety/index.ts";
 import { ovenMinutes, type WorkWait } from "../../work/problem.ts";
+import { listTakenOtherwise } from "../keptWays.ts";
 import type { Cooking } from "./Cooking.ts";
 import { followFood } from "./foodState.ts";
 import { listAhead } from "./listAhead.ts";
@@ -57,6 +58,7 @@ function toSheetDish({ cooking, plan }: TimedCooking, at: number): SheetDish {
   const readyMinutes = ends.length === 0 ? plan.serveMinutes : Math.max(...ends);
   const states = followFood(dish, cooking.wish.tables.foods, choose);
   const { potPortions } = cooking.wish.kit;
+  const taken = listTakenOtherwise({ dish, choose });
   const usesPot = dish.method.some(({ kit }) => kit.includes("pot"));
   return {
     dish: dish.id,
@@ -66,6 +68,7 @@ function toSheetDish({ cooking, plan }: TimedCooking, at: number): SheetDish {
     waitMinutes: plan.serveMinutes - readyMinutes,
     isHot: dish.served.includes("hot") && states.some(({ isHot }) => isHot),
     ...(usesPot && portions > potPortions && { potPortions }),
+    ...(taken.length > 0 && { taken }),
   };
 }
 

@@ -12,6 +12,8 @@ export interface PortionsAtHand {
   /** Last day; absent where it is not known. */
   readonly until?: CivilDate;
   readonly costMinor: number;
+  /** All foods that went in; absent where that is not known. */
+  readonly foods?: readonly string[];
 }
 
 /** The cooked portions that are good on a day, or not known to have gone off, in the order in which to eat them. */
@@ -19,8 +21,8 @@ export function portionsAtHand(state: RecordState, day: CivilDate): PortionsAtHa
   return firstExpiredFirstOut(state.lots.values()).flatMap((lot): PortionsAtHand[] => {
     const { id, cooked, keeps, leftG, leftMinor, place, boughtOn, since } = lot;
     if (cooked === undefined || since > day || (keeps !== undefined && isGoneOff(keeps, day))) return [];
-    const until = keeps?.ok ? { until: keeps.on } : {};
+    const known = { ...(keeps?.ok && { until: keeps.on }), ...(cooked.foods && { foods: cooked.foods }) };
     const portions = leftG / cooked.portionG;
-    return [{ lot: id, dish: cooked.dish, portions, place, cookedOn: boughtOn, ...until, costMinor: leftMinor }];
+    return [{ lot: id, dish: cooked.dish, portions, place, cookedOn: boughtOn, ...known, costMinor: leftMinor }];
   });
 }

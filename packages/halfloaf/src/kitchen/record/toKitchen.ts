@@ -3,17 +3,20 @@ import { latestPrices, massOfPack, type Pack } from "../../price/index.ts";
 import type { CivilDate } from "../../quantity/index.ts";
 import type { Lot, LotState } from "../../stores/index.ts";
 import type { Kitchen } from "../kitchen.ts";
+import type { PutBy } from "../putBy.ts";
 import type { EditedKitchen } from "./kitchenRecord.ts";
+import { type PortionsAtHand, portionsAtHand } from "./portionsAtHand.ts";
 import type { RecordState } from "./recordState.ts";
 
 /**
  * The kitchen as it stands, for `toMenuProblem` and all else that takes a kitchen: its stores are the food lots with
  * anything left on the day, its packs have the latest price and content seen by then, its ratings the latest given. Cooked
- * portions are no lots of a kitchen's file; `portionsAtHand` lists them.
+ * portions in fridge or freezer are what it has put by, beside what its file says.
  */
 export function toKitchen(edited: EditedKitchen, state: RecordState, foods: FoodTable, day: CivilDate): Kitchen {
   const stores = [...state.lots.values()].flatMap((lot) => toLot(lot, day) ?? []);
-  const there = new Set(stores.map(({ id }) => id));
+  const putBy = [...edited.putBy, ...portionsAtHand(state, day).flatMap(toPutBy)];
+  const there = new Set([...stores, ...putBy].map(({ id }) => id));
   const rated = edited.ratings.filter(({ dish }) => !state.ratings.has(dish));
   return {
     ...edited,
@@ -22,9 +25,17 @@ export function toKitchen(edited: EditedKitchen, state: RecordState, foods: Food
     startsOn: day,
     packs: pricedPacks(edited.packs, state, foods, day),
     stores,
+    putBy,
     useUp: edited.useUp.filter((id) => there.has(id)),
     ratings: [...rated, ...[...state.ratings].map(([dish, points]) => ({ dish, points }))],
   };
+}
+
+/** Cooked portions as the planner takes them: in fridge or freezer, with their last day. */
+function toPutBy({ lot, place, until, foods = [], ...one }: PortionsAtHand): PutBy[] {
+  const { dish, portions, cookedOn, costMinor } = one;
+  if (place === "dry-store" || until === undefined || portions <= 0) return [];
+  return [{ id: lot, dish, portions, place, cookedOn, keepsUntil: until, costMinor, foods: [...foods] }];
 }
 
 /** What is left of a lot as a lot of a kitchen's file; undefined for what is empty, cooked, or not there yet. */

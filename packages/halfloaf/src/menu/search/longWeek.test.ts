@@ -38,4 +38,29 @@ describe("a plan of many days", () => {
     expect(faults).toEqual([]);
     expect(money.totalMinor).toBeCloseTo(expected, 6);
   });
+
+  it("is weighed in reasonable steps where many small packs of many sizes feed each of its days", () => {
+    const one = oneDishForLong();
+    const sizes = [70, 110, 160, 230];
+    const problem: MenuProblem = {
+      ...one,
+      foods: one.foods.map((food) => ({ ...food, openedDays: 2, unopenedDays: DAYS })),
+      dishes: one.dishes.map((dish) => ({ ...dish, makings: [{ food: 0, massG: 347 }] })),
+      packs: sizes.map((massG) => ({
+        food: 0,
+        shop: 0,
+        massG,
+        priceMinor: Math.round(massG ** 0.93),
+        limit: 9999,
+        fromDay: 0,
+        toDay: 9999,
+      })),
+    };
+    const state = new WeekState(problem);
+    state.toggleTrips(0);
+    state.change(problem.sittings.map((_, sitting) => ({ sitting, dish: 0 })));
+    const { faults, money } = checkPlan(problem, decodePlan(state));
+    expect(faults).toEqual([]);
+    expect(money.totalMinor).toBeCloseTo(state.total(), 6);
+  });
 });

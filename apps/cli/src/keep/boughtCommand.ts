@@ -1,0 +1,190 @@
+import { type TickedPacks, tickPacks } from "halfloaf/kitchen/record";
+import type { Pack } from "halfloaf/price";
+import type { ExitCode } from "../exitCodes.ts";
+import { findPrice } from "../input/findPrice.ts";
+import type { Terminal } from "../output/Terminal.ts";
+import { type Found, refuse } from "../words/Fault.ts";
+import {
+  tellFareOfWhich,
+  tellNothingNamed,
+  tellNothingPlanned,
+  tellPackIssue,
+  tellUnknownPack,
+} from "../words/keepFaultWords.ts";
+import { tellUnknown } from "../words/unknownWords.ts";
+import type { AskedPack, PackFact } from "./AskedPack.ts";
+import type { KeepAsk } from "./KeepAsk.ts";
+import type { OpenKeep } from "./openKeep.ts";
+import { type OpenTrip, openTrips, tripsToTick } from "./openTrips.ts";
+import { runKeep } from "./runKeep.ts";
+import { writeAct } from "./writeAct.ts";
+
+/** What came home from the shops. */
+export interface BoughtAsk extends KeepAsk {
+  readonly packs: readonly AskedPack[];
+  /** True: all that is still open of the planned trip besides. */
+  readonly all: boolean;
+  /** Id or name of the shop; absent: the one of the planned trip, or of the packs. */
+  readonly shop?: string;
+  readonly sizes: readonly PackFact<number>[];
+  readonly useBy: readonly PackFact<string>[];
+  /** What the way cost; absent: as planned where the whole trip is ticked, else nothing. */
+  readonly fare?: string;
+}
+
+/** One visit to be written. */
+interface Visit {
+  readonly shop: string;
+  readonly lines: readonly TickedPacks[];
+  readonly week?: string;
+  readonly fareMinor?: number;
+}
+
+/** Books packs that came home: those of the planned trip, all or by name, as found, and any others. */
+export function boughtCommand(ask: BoughtAsk, terminal: Terminal): Promise<ExitCode> {
+  return runKeep(ask, terminal, (open) => {
+    if (ask.packs.length === 0 && !ask.all) return refuse(tellNothingNamed());
+    const visits = findVisits(ask, open);
+    if (!visits.ok) return visits;
+    return writeAct(open, terminal.page, (pen) => {
+      const found = visits.value.map((visit) =>
+        tickPacks(open.kitchen, open.tables.foods, { on: open.day, ...visit }, pen),
+      );
+      const faults = found.flatMap((one) => (one.ok ? [] : one.issues.map(tellPackIssue)));
+      if (faults.length > 0) return { ok: false, faults };
+      return { ok: true, value: { rows: found.flatMap((one) => (one.ok ? one.value : [])) } };
+    });
+  });
+}
+
+function findVisits(ask: BoughtAsk, open: OpenKeep): Found<Visit[]> {
+  const shop = ask.shop === undefined ? undefined : findShop(ask.shop, open);
+  if (shop?.ok === false) return shop;
+  const trips = openTrips(open.state, open.day).filter(({ trip }) => shop === undefined || trip.shop === shop.value);
+  const toTick = tripsToTick(trips, open.day);
+  if (ask.all && toTick.length === 0) return refuse(tellNothingPlanned());
+  const named = ask.packs.map((asked) => toLine(asked, ask, open, toTick, shop?.value));
+  const facts = [...ask.sizes, ...ask.useBy].filter(({ name }) => !isNamed(name, ask, toTick, open));
+  const faults = [
+    ...named.flatMap((one) => (one.ok ? [] : one.faults)),
+    ...facts.map(({ name }) => tellUnknownPack(name, open.edited.packs)),
+  ];
+  if (faults.length > 0) return { ok: false, faults };
+  const lines = named.flatMap((one) => (one.ok ? [one.value] : []));
+  const rest = ask.all ? restOf(toTick, lines, ask) : [];
+  return toVisits([...lines, ...rest], ask, open, toTick);
+}
+
+function findShop(word: string, { edited: { shops } }: OpenKeep): Found<string> {
+  const wanted = word.trim().toLowerCase();
+  const found = shops.find(({ id, name }) => id === wanted || name.toLowerCase() === wanted);
+  const ids = shops.map(({ id }) => id);
+  return found === undefined
+    ? refuse(tellUnknown("shop", word, ids, "of this kitchen"))
+    : { ok: true, value: found.id };
+}
+
+/** The pack of a name: by its id or label, or a food of which a trip has one kind of pack or its shop sells just one. */
+export function findPack(
+  name: string,
+  packs: readonly Pack[],
+  preferred: readonly string[],
+  shop?: string,
+): Found<Pack> {
+  const wanted = name.trim().toLowerCase();
+  const sold = packs.filter((pack) => shop === undefined || pack.shop === shop);
+  const isIt = ({ id, label, food }: Pack): boolean =>
+    id === wanted || label.toLowerCase() === wanted || food === wanted;
+  const matches = sold.filter(isIt);
+  const planned = matches.filter(({ id }) => preferred.includes(id));
+  const exact = matches.filter(({ id }) => id === wanted);
+  const [only, ...others] = exact.length > 0 ? exact : planned.length > 0 ? planned : matches;
+  if (only !== undefined && others.length === 0) return { ok: true, value: only };
+  return refuse(tellUnknownPack(name, only === undefined ? sold : [only, ...others], only !== undefined));
+}
+
+function plannedPacks(trips: readonly OpenTrip[]): string[] {
+  return trips.flatMap(({ lines }) => lines.map(({ pack }) => pack));
+}
+
+interface Line extends TickedPacks {
+  readonly shop: string;
+}
+
+function toLine(
+  asked: AskedPack,
+  ask: BoughtAsk,
+  { kitchen, edited }: OpenKeep,
+  trips: readonly OpenTrip[],
+  shop: string | undefined,
+): Found<Line> {
+  const pack = findPack(asked.name, kitchen.packs, plannedPacks(trips), shop);
+  if (!pack.ok) return pack;
+  const { id } = pack.value;
+  const price = asked.price === undefined ? undefined : findPrice(asked.price, edited.currency, asked.text);
+  if (price?.ok === false) return price;
+  const open = trips.flatMap(({ lines }) => lines).find((line) => line.pack === id)?.lots ?? [];
+  const count = asked.count ?? Math.max(1, open.length);
+  const priced = price === undefined ? {} : { priceMinor: price.value };
+  return {
+    ok: true,
+    value: {
+      shop: pack.value.shop,
+      ...asFound(id, ask, pack.value),
+      ...priced,
+      pack: id,
+      count,
+      planned: open.slice(0, count),
+    },
+  };
+}
+
+/** What was found on the pack: the grams it holds, the day on its label. */
+function asFound(
+  id: string,
+  { sizes, useBy }: BoughtAsk,
+  pack?: Pick<Pack, "label" | "food">,
+): Pick<TickedPacks, "massG" | "useBy"> {
+  const isIt = ({ name }: { name: string }): boolean =>
+    [id, pack?.label.toLowerCase(), pack?.food].includes(name.trim().toLowerCase());
+  const [massG, day] = [sizes.find(isIt)?.value, useBy.find(isIt)?.value];
+  return { ...(massG !== undefined && { massG }), ...(day !== undefined && { useBy: day }) };
+}
+
+function isNamed(name: string, ask: BoughtAsk, trips: readonly OpenTrip[], { edited }: OpenKeep): boolean {
+  const wanted = name.trim().toLowerCase();
+  const ids = [...ask.packs.map((asked) => asked.name.trim().toLowerCase()), ...(ask.all ? plannedPacks(trips) : [])];
+  const pack = edited.packs.find(({ id, label }) => id === wanted || label.toLowerCase() === wanted);
+  return (
+    ids.includes(wanted) ||
+    (pack !== undefined && [pack.id, pack.label.toLowerCase(), pack.food].some((each) => ids.includes(each)))
+  );
+}
+
+/** What of the trips was not named. */
+function restOf(trips: readonly OpenTrip[], named: readonly Line[], ask: BoughtAsk): Line[] {
+  const done = new Set(named.map(({ pack }) => pack));
+  return trips.flatMap(({ trip, lines }) =>
+    lines
+      .filter(({ pack }) => !done.has(pack))
+      .map(({ pack, lots }) => ({ shop: trip.shop, ...asFound(pack, ask), pack, count: lots.length, planned: lots })),
+  );
+}
+
+function toVisits(lines: readonly Line[], ask: BoughtAsk, open: OpenKeep, trips: readonly OpenTrip[]): Found<Visit[]> {
+  const shops = [...new Set(lines.map(({ shop }) => shop))];
+  if (ask.fare !== undefined && shops.length > 1) return refuse(tellFareOfWhich());
+  const fare = ask.fare === undefined ? undefined : findPrice(ask.fare, open.edited.currency, `--fare ${ask.fare}`);
+  if (fare?.ok === false) return fare;
+  const visits = shops.map((shop): Visit => {
+    const planned = trips.find(({ trip }) => trip.shop === shop);
+    const fareMinor = fare?.value ?? (ask.all ? planned?.trip.fareMinor : undefined);
+    return {
+      shop,
+      lines: lines.filter((line) => line.shop === shop).map(({ shop: _shop, ...line }) => line),
+      ...(planned !== undefined && { week: planned.week }),
+      ...(fareMinor !== undefined && { fareMinor }),
+    };
+  });
+  return { ok: true, value: visits };
+}

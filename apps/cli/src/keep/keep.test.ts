@@ -1,0 +1,178 @@
+import { spawn } from "node:child_process";
+import { copyFileSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { DatabaseSync } from "@photostructure/sqlite";
+import * as v from "valibot";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { FaultReport } from "../words/FaultReport.ts";
+import { ActReport } from "./ActReport.ts";
+import { HistoryReport } from "./HistoryReport.ts";
+import { runnerIn } from "./keep.testing.ts";
+import { PricesReport } from "./PricesReport.ts";
+import { StoresReport } from "./StoresReport.ts";
+
+const DAY = "2026-12-07";
+const bin = fileURLToPath(new URL("../../bin/halfloaf.mjs", import.meta.url));
+const frozen = fileURLToPath(
+  new URL("../../../../packages/halfloaf/src/kitchen/record/frozen/record-1.json", import.meta.url),
+);
+let folder = "";
+let run: ReturnType<typeof runnerIn>;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), "halfloaf-keep-"));
+  run = runnerIn(folder, DAY);
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+const stores = async (words = "stores") => v.parse(StoresReport, JSON.parse((await run(`${words} --json`)).printed));
+const act = async (words: string) => v.parse(ActReport, JSON.parse((await run(`${words} --json`)).printed));
+const massOf = async (food: string) =>
+  (await stores()).lots.filter((lot) => lot.food === food).reduce((sum, { massG }) => sum + massG, 0);
+
+test("a demo begins today, a file on its own day, and a folder that holds a kitchen is left alone", async () => {
+  expect((await run("settle home --from port-ansel")).printed).toContain("is kept in home from Mon 7 Dec on");
+  const again = await run("settle home --from one-ring");
+  expect([again.code, again.talked]).toEqual([2, expect.stringContaining("holds a kitchen already")]);
+  expect((await run("settle other --from one-ring --on 2027-01-04")).printed).toContain("from Mon 4 Jan on");
+  expect((await stores()).lots.length).toBeGreaterThan(20);
+});
+
+test("what is used and thrown away leaves the stores, is taken back and done again, and history says who did what", async () => {
+  await run("settle home --from port-ansel");
+  const before = await massOf("oats-rolled");
+  expect((await act("used oats-rolled=100g --by maris")).by).toBe("maris");
+  expect(await massOf("oats-rolled")).toBeCloseTo(before - 100);
+  await act("wasted oats-rolled=0.05kg --why wet");
+  expect(await massOf("oats-rolled")).toBeCloseTo(before - 150);
+  expect((await run("undo")).printed).toContain("Threw away 50 g of rolled oats (wet).");
+  expect(await massOf("oats-rolled")).toBeCloseTo(before - 100);
+  await run("redo");
+  expect(await massOf("oats-rolled")).toBeCloseTo(before - 150);
+  const { acts } = v.parse(HistoryReport, JSON.parse((await run("history --last 4 --json")).printed));
+  expect(acts.map(({ by, undoes }) => [by, undoes !== undefined])).toEqual([
+    ["maris", false],
+    [undefined, false],
+    [undefined, true],
+    [undefined, true],
+  ]);
+  expect((await run("history")).printed).toContain("Maris Oake, laptop");
+});
+
+test("more than there is, what nobody knows and who does not eat here are refused with code 2, and nothing is written", async () => {
+  await run("settle home --from port-ansel");
+  const rows = JSON.parse((await run("history --last 1000 --json")).printed);
+  for (const [words, message] of [
+    ["used oats-rolled=5kg", "of it are in the stores"],
+    ["used oats-roled=5g", "Nearest to it: oats-rolled"],
+    ["used oats-rolled=5 --by nobody", 'There is no eater "nobody"'],
+    ["wasted", "Nothing is named."],
+    ["count oats-rolled", "says no amount"],
+    ["bought --all", "No accepted week has anything left to buy"],
+    ["bought oats-rolled", "means more than one pack"],
+    ["bought oats-rolled-500g-tally-store=x", "is not written as PACK"],
+    ["cooked", "nothing left to cook"],
+    ["cooked red-lentil-cumin-soup-pitta --ate joren=1", "at which sitting"],
+    ["sitting evening --as-planned", "is in the stores"],
+    ["sitting supper --as-planned", "is no kind of sitting"],
+    ["accounts --from 2026-12-09 --to 2026-12-08", "is before the first"],
+    ["stores --kitchen nowhere", 'There is no folder "nowhere"'],
+    ["undo", "nothing that could be taken back"],
+    ["accept no.json", "There is no file"],
+    ["restore no.json", "There is no file"],
+  ] as const) {
+    const { code, talked } = await run(words);
+    expect([words, code, talked.replace(/\s+/g, " ")]).toEqual([words, 2, expect.stringContaining(message)]);
+  }
+  const unnamed = runnerIn(folder, DAY, {});
+  const { code, printed } = await unnamed("stores --json");
+  expect([code, v.parse(FaultReport, JSON.parse(printed)).faults[0]?.code]).toEqual([2, "kitchen-unnamed"]);
+  expect(JSON.parse((await run("history --last 1000 --json")).printed)).toEqual(rows);
+}, 60_000);
+
+test("packs come home as found: their price is learned, their label counts, and the way has its cost", async () => {
+  await run("settle home --from port-ansel");
+  const pack = "oats-rolled-500g-tally-store";
+  const told = await act(`bought ${pack}:2=0.95 --size ${pack}=480 --fare 1.20`);
+  const bought = told.rows.flatMap((row) => (row.kind === "bought" ? [row] : []));
+  expect(bought.map(({ massG, costMinor }) => [massG, costMinor])).toEqual([
+    [480, 95],
+    [480, 95],
+  ]);
+  const prices = v.parse(PricesReport, JSON.parse((await run("prices oats-rolled --json")).printed));
+  const seen = prices.packs.find((one) => one.pack === pack);
+  expect([seen?.priceMinor, seen?.sureness, seen?.ageDays]).toEqual([95, "seen", 0]);
+  expect(seen?.perKgMinor).toBeCloseTo(95 / 0.48);
+  expect((await run(`prices --seen ${pack}=0.60`)).printed).toContain("Price seen: Rolled oats, 500 g 0.60");
+});
+
+test("a count tells differences, finds what the record did not know, and clears doubts; what moves keeps its cost", async () => {
+  await run("settle home --from port-ansel");
+  const told = await act("count oats-rolled=120 cocoa-powder=80");
+  expect(told.differences?.map(({ countedG }) => countedG)).toEqual([120]);
+  expect(await massOf("oats-rolled")).toBeCloseTo(120);
+  expect(await massOf("cocoa-powder")).toBeCloseTo(80);
+  expect((await run("count oats-rolled=120")).printed).toContain("as the record has it");
+  await act("moved bread-wholemeal=200 --to freezer");
+  const bread = (await stores()).lots.filter(({ food }) => food === "bread-wholemeal");
+  expect(bread.map(({ place }) => place).sort()).toEqual(["dry-store", "freezer"]);
+});
+
+test("the frozen record of version 1 is restored, and merging it once more changes nothing", async () => {
+  copyFileSync(frozen, join(folder, "record-1.json"));
+  const first = await run("restore record-1.json");
+  expect([first.code, first.printed]).toEqual([0, expect.stringMatching(/brought \d+ rows/)]);
+  expect((await run("restore record-1.json")).printed).toContain("nothing that was not there already");
+  expect((await run("stores")).code).toBe(0);
+  expect((await run("accounts --each month")).code).toBe(0);
+  writeFileSync(
+    join(folder, "newer.json"),
+    '{"format": "halfloaf-backup", "version": 99, "writtenAtMs": 0, "rows": []}',
+  );
+  expect((await run("restore newer.json")).talked).toContain("by a newer Halfloaf");
+  expect((await run("backup record-1.json")).talked.replace(/\s+/g, " ")).toContain(
+    "is no backup; it is left as it is",
+  );
+});
+
+test("a file of a newer version stays untouched", async () => {
+  await run("settle home --from port-ansel");
+  const file = join(folder, "home", "kitchen.sqlite");
+  const database = new DatabaseSync(file);
+  database.exec("PRAGMA user_version = 9");
+  database.close();
+  const newer = readFileSync(file);
+  const refused = await run("used oats-rolled=1");
+  expect([refused.code, refused.talked]).toEqual([2, expect.stringContaining("kept by a newer Halfloaf (version 9)")]);
+  expect(readFileSync(file).equals(newer)).toBe(true);
+});
+
+test("a damaged file is made anew from the newest snapshot, and that is told", async () => {
+  await run("settle home --from port-ansel");
+  // A snapshot is written once a day.
+  await runnerIn(folder, "2026-12-09")("stores");
+  for (const end of ["", "-wal", "-shm"]) {
+    const path = join(folder, "home", `kitchen.sqlite${end}`);
+    if (existsSync(path)) writeFileSync(path, "half written");
+  }
+  const mended = await runnerIn(folder, "2026-12-10")("stores --json");
+  expect([mended.code, mended.talked.replace(/\s+/g, " ")]).toEqual([
+    0,
+    expect.stringContaining("was damaged and was made anew"),
+  ]);
+  expect(JSON.parse(mended.printed).lots.length).toBeGreaterThan(20);
+  expect(readdirSync(join(folder, "home")).some((name) => name.includes("damaged"))).toBe(true);
+});
+
+test("processes that write to one kitchen at once lose nothing", async () => {
+  await run("settle home --from port-ansel");
+  const before = await massOf("oats-rolled");
+  const spawned = Array.from({ length: 4 }, () => {
+    const env = { ...process.env, HALFLOAF_KITCHEN: "home" };
+    const child = spawn(process.execPath, [bin, "used", "oats-rolled=10", "--on", DAY], { cwd: folder, env });
+    return new Promise<number | null>((resolve) => child.on("close", resolve));
+  });
+  expect(await Promise.all(spawned)).toEqual([0, 0, 0, 0]);
+  expect(await massOf("oats-rolled")).toBeCloseTo(before - 40);
+}, 120_000);

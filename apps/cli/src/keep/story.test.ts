@@ -1,0 +1,91 @@
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { WeekPlan } from "halfloaf/kitchen";
+import { addDays } from "halfloaf/quantity";
+import * as v from "valibot";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { widenLimits, writeKitchen } from "../input/draftKitchen.testing.ts";
+import { textWidth } from "../output/textWidth.ts";
+import { AccountsReport } from "./AccountsReport.ts";
+import { ActReport } from "./ActReport.ts";
+import { runnerIn } from "./keep.testing.ts";
+import { StoresReport } from "./StoresReport.ts";
+import { TodayReport } from "./TodayReport.ts";
+
+const FIRST = "2026-12-07";
+let folder = "";
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "halfloaf-story-"));
+  writeKitchen(join(folder, "easy.json"), "port-ansel", widenLimits);
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+test("a week settled, accepted, bought, cooked, eaten and counted adds up to the cent, and comes back from its backup", async () => {
+  const run = runnerIn(folder, FIRST);
+  expect((await run(`settle home --from easy.json --on ${FIRST}`)).code).toBe(0);
+  const planned = await run("week --effort quick --proof 0 --accept --out week.json");
+  expect([planned.code, planned.talked]).toEqual([0, expect.stringContaining("Accepted in home.")]);
+  const week = v.parse(WeekPlan, JSON.parse(readFileSync(join(folder, "week.json"), "utf8")));
+  expect(week.from).toBe(FIRST);
+  for (let at = 0; at < 7; at++) await liveDay(addDays(FIRST, at), week);
+
+  const counted = v.parse(ActReport, JSON.parse((await run("count salt=100 --as used --json")).printed));
+  expect(counted.differences).toHaveLength(1);
+  const last = addDays(FIRST, 6);
+  const told = await run(`accounts --each week --to ${last} --on ${last} --kwh 0.32 --json`);
+  const accounts = v.parse(AccountsReport, JSON.parse(told.printed));
+  for (const line of accounts.lines)
+    expect(line.openingMinor + line.enteredMinor + line.tillMinor).toBe(
+      line.platesMinor + line.wasteMinor + line.carryOverMinor,
+    );
+  const sum = (key: "tillMinor" | "faresMinor") => accounts.lines.reduce((total, line) => total + line[key], 0);
+  expect(sum("tillMinor")).toBe(week.accounts.tillMinor);
+  expect(sum("faresMinor")).toBe(week.accounts.faresMinor);
+  const stores = v.parse(StoresReport, JSON.parse((await run(`stores --on ${last} --json`)).printed));
+  expect(stores.lots.reduce((total, { costMinor }) => total + costMinor, 0)).toBe(
+    accounts.lines.at(-1)?.carryOverMinor,
+  );
+  expect(stores.lots.filter(({ toCountG }) => toCountG !== undefined)).toEqual([]);
+  expect(accounts.cookings).toHaveLength(week.batches.length);
+
+  expect((await run("backup all.json")).code).toBe(0);
+  expect((await run("restore all.json --kitchen other")).printed).toMatch(/brought \d+ rows/);
+  expect((await run("restore all.json --kitchen other")).printed).toContain("nothing that was not there already");
+  const [here, there] = [
+    await run("history --last 1000 --json"),
+    await run("history --last 1000 --json --kitchen other"),
+  ];
+  expect(JSON.parse(there.printed)).toEqual(JSON.parse(here.printed));
+  expect((await run(`stores --on ${last} --json --kitchen other`)).printed).toBe(
+    (await run(`stores --on ${last} --json`)).printed,
+  );
+
+  const narrow = runnerIn(folder, last, { HALFLOAF_KITCHEN: "home" }, 60);
+  for (const words of ["today", "stores", "accounts --each day", "accounts", "prices oats-rolled", "history"]) {
+    const { code, lines } = await narrow(words);
+    expect(code, words).toBe(0);
+    for (const line of lines) expect(textWidth(line), line).toBeLessThanOrEqual(60);
+  }
+}, 180_000);
+
+/** One day as planned: shopping, cooking, eating. */
+async function liveDay(day: string, week: WeekPlan): Promise<void> {
+  const run = runnerIn(folder, day);
+  const read = async () => v.parse(TodayReport, JSON.parse((await run("today --json")).printed));
+  const before = await read();
+  const trips = week.trips.filter(({ date }) => date === day);
+  expect(before.toBuy.length).toBe(trips.reduce((sum, { lines }) => sum + lines.length, 0));
+  if (trips.length > 0) expect((await run("bought --all")).talked).toBe("");
+  const batches = week.batches.filter(({ date, putBy }) => date === day && putBy === undefined);
+  expect(before.jobs.filter(({ kind }) => kind === "cook")).toHaveLength(batches.length);
+  if (batches.length > 0) expect((await run("cooked --by joren")).talked).toBe("");
+  for (const sitting of new Set(week.sittings.filter(({ date }) => date === day).map(({ kind }) => kind))) {
+    const ate = await run(`sitting ${sitting} --as-planned --json`);
+    const { doubts, short } = v.parse(ActReport, JSON.parse(ate.printed));
+    expect([ate.code, doubts, short]).toEqual([0, [], undefined]);
+  }
+  expect((await run("wasted --gone-off")).code).toBe(0);
+  const after = await read();
+  expect([after.toBuy, after.jobs.filter(({ kind }) => kind === "cook"), after.goneOff]).toEqual([[], [], []]);
+}

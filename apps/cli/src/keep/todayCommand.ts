@@ -1,0 +1,58 @@
+import { budgetOf, type Reminder, remindersOf, type UseUpLine, useUpList } from "halfloaf/kitchen/record";
+import * as v from "valibot";
+import type { ExitCode } from "../exitCodes.ts";
+import type { Terminal } from "../output/Terminal.ts";
+import type { KeepAsk } from "./KeepAsk.ts";
+import { layToday } from "./layToday.ts";
+import type { OpenKeep } from "./openKeep.ts";
+import { openTrips } from "./openTrips.ts";
+import { runKeep } from "./runKeep.ts";
+import { TodayReport } from "./TodayReport.ts";
+import { toKeepNames } from "./toKeepNames.ts";
+
+/** Shows what to do next, what to buy, what must be used up, what is to be counted, and the week's money. */
+export function todayCommand(ask: KeepAsk, terminal: Terminal): Promise<ExitCode> {
+  return runKeep(ask, terminal, (open) => {
+    const data = toTodayReport(open);
+    const lines = layToday({ ...terminal.page, data, names: toKeepNames(open, open.stateThen) });
+    return { ok: true, value: { data, lines } };
+  });
+}
+
+function toTodayReport(open: OpenKeep): TodayReport {
+  const { edited, day, stateThen: state, tables } = open;
+  const reminders = remindersOf(edited, state, tables, day);
+  const told = <Kind extends Reminder["kind"]>(kind: Kind) =>
+    reminders.filter((one): one is Extract<Reminder, { kind: Kind }> => one.kind === kind);
+  const soon = useUpList(state, day, 3).filter(({ daysLeft }) => daysLeft !== undefined && daysLeft > 0);
+  const toBuy = openTrips(state, day).flatMap(({ trip, lines }) =>
+    trip.date > day
+      ? []
+      : lines.map(({ pack, lots }) => ({ shop: trip.shop, date: trip.date, pack, count: lots.length })),
+  );
+  return v.parse(TodayReport, {
+    format: "halfloaf-today",
+    version: 1,
+    kitchen: edited.name,
+    currency: edited.currency,
+    on: day,
+    jobs: told("job").map(({ job }) => job),
+    toBuy,
+    lastDay: told("last-day").map(({ line }) => toLine(line)),
+    goneOff: told("gone-off").map(({ line }) => toLine(line)),
+    useUp: soon.map(toLine),
+    toCount: told("to-count").map(({ count: { lot, shortG, since } }) => ({ lot, shortG, since })),
+    budget: budgetOf(edited, state, day),
+  });
+}
+
+function toLine({ lot, food, dish, leftG, leftMinor, daysLeft }: UseUpLine): TodayReport["useUp"][number] {
+  return {
+    lot,
+    ...(food !== undefined && { food }),
+    ...(dish !== undefined && { dish }),
+    massG: leftG,
+    ...(daysLeft !== undefined && { daysLeft }),
+    costMinor: leftMinor,
+  };
+}

@@ -1,0 +1,138 @@
+import { createReadStream, existsSync, statSync } from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
+import { type FileSource, sourceOf } from "@halfloaf/reading";
+import { type Found, refuse } from "../words/Fault.ts";
+import { tellFileTrouble } from "../words/fileWords.ts";
+import { quote } from "../words/valueWords.ts";
+import { fetchText } from "./fetchText.ts";
+import { gatherBytes } from "./gatherBytes.ts";
+
+/** Most bytes of a file that is held as a whole; tables and price lists are read in pieces and may be longer. */
+const MOST_TEXT_BYTES = 32 * 2 ** 20;
+const HEAD_BYTES = 65_536;
+
+/** Something to be read: by its beginning its kind is found. */
+export type Input =
+  | { readonly kind: "folder"; readonly name: string; readonly path: string }
+  | {
+      readonly kind: "file";
+      readonly name: string;
+      /** Absent for standard input and what was fetched. */
+      readonly path?: string;
+      /** The beginning, as text. */
+      readonly head: string;
+      readonly source: () => FileSource;
+      /** The whole as text, and the encoding where it isn't UTF-8. */
+      readonly text: () => Promise<Found<InputText>>;
+    };
+
+/** A text, and what it was decoded as. */
+interface InputText {
+  readonly text: string;
+  readonly encoding: string;
+}
+
+/** Opens a file, a folder, standard input ("-") or, where a person said so, a web address. */
+export async function openInput(name: string, cwd: string, mayFetch: boolean): Promise<Found<Input>> {
+  if (/^https?:\/\//i.test(name)) return mayFetch ? openFetched(name) : refuse(tellUnfetched(name));
+  if (name === "-")
+    return openGiven(name, await gatherBytes(createReadStream("", { fd: 0, autoClose: false }), MOST_TEXT_BYTES));
+  const path = resolve(cwd, name);
+  const kind = statSync(path, { throwIfNoEntry: false });
+  if (kind === undefined) return refuse(tellFileTrouble(name, { kind: "missing" }));
+  if (kind.isDirectory()) return { ok: true, value: { kind: "folder", name, path } };
+  if (!kind.isFile()) return refuse(tellFileTrouble(name, { kind: "no-regular-file" }));
+  try {
+    const head = decode(await gatherBytes(createReadStream(path, { end: HEAD_BYTES - 1 }), MOST_TEXT_BYTES)).text;
+    const source = () => ({ name: basename(path), pieces: createReadStream(path) });
+    const text = async (): Promise<Found<InputText>> =>
+      kind.size > MOST_TEXT_BYTES
+        ? refuse(tellFileTrouble(name, { kind: "too-large", bytes: kind.size, mostBytes: MOST_TEXT_BYTES }))
+        : { ok: true, value: decode(await gatherBytes(createReadStream(path), MOST_TEXT_BYTES)) };
+    return { ok: true, value: { kind: "file", name, path, head, source, text } };
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === undefined) throw error;
+    return refuse(tellFileTrouble(name, { kind: "system", code }));
+  }
+}
+
+/** The files of a FoodData Central download in a folder, those that are there; undefined where the main ones are not. */
+export function findDownload(folder: string) {
+  const source = (file: string): FileSource | undefined => {
+    const path = join(folder, file);
+    return existsSync(path) ? { name: file, pieces: createReadStream(path) } : undefined;
+  };
+  const isThere = ["food.csv", "nutrient.csv", "food_nutrient.csv"].every((file) => existsSync(join(folder, file)));
+  if (!isThere) return undefined;
+  const optional = {
+    foodPortion: source("food_portion.csv"),
+    measureUnit: source("measure_unit.csv"),
+    formerNumber: source("sr_legacy_food.csv") ?? source("foundation_food.csv"),
+  };
+  return {
+    food: source("food.csv") as FileSource,
+    nutrient: source("nutrient.csv") as FileSource,
+    foodNutrient: source("food_nutrient.csv") as FileSource,
+    ...(optional.foodPortion && { foodPortion: optional.foodPortion }),
+    ...(optional.measureUnit && { measureUnit: optional.measureUnit }),
+    ...(optional.formerNumber && { formerNumber: optional.formerNumber }),
+  };
+}
+
+/** The folder a file lies in. */
+export function folderOf(path: string): string {
+  return dirname(path);
+}
+
+async function openFetched(address: string): Promise<Found<Input>> {
+  const fetched = await fetchText(address, MOST_TEXT_BYTES / 4);
+  return fetched.ok ? openGiven(address, fetched.value) : fetched;
+}
+
+function openGiven(name: string, bytes: Uint8Array): Found<Input> {
+  if (bytes.length > MOST_TEXT_BYTES) {
+    return refuse(tellFileTrouble(name, { kind: "too-large", bytes: bytes.length, mostBytes: MOST_TEXT_BYTES }));
+  }
+  const whole = decode(bytes);
+  return {
+    ok: true,
+    value: {
+      kind: "file",
+      name,
+      head: whole.text.slice(0, HEAD_BYTES),
+      source: () => sourceOf(name, bytes),
+      text: async () => ({ ok: true, value: whole }),
+    },
+  };
+}
+
+/** UTF-8 or UTF-16 as marked, UTF-8 where it is sound, else Windows-1252, in which any bytes mean something. */
+function decode(bytes: Uint8Array): InputText {
+  const marked =
+    bytes[0] === 0xff && bytes[1] === 0xfe
+      ? "utf-16le"
+      : bytes[0] === 0xfe && bytes[1] === 0xff
+        ? "utf-16be"
+        : undefined;
+  if (marked !== undefined) return { text: new TextDecoder(marked).decode(bytes), encoding: marked };
+  try {
+    // The beginning of a file may end within a character, which is no fault of the file.
+    return {
+      text: new TextDecoder("utf-8", { fatal: true }).decode(bytes, { stream: bytes.length === HEAD_BYTES }),
+      encoding: "utf-8",
+    };
+  } catch {
+    return { text: new TextDecoder("windows-1252").decode(bytes), encoding: "windows-1252" };
+  }
+}
+
+function tellUnfetched(address: string) {
+  return {
+    code: "fetch-unsaid",
+    path: [],
+    value: quote(address),
+    sentence: `${quote(address)} is a web address; nothing is fetched unless you say so.`,
+    remedy: "Add --fetch to have this page fetched once, or save it and name the file.",
+  };
+}

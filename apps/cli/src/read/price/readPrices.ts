@@ -1,0 +1,342 @@
+import {
+  observeReceipt,
+  type PackCandidate,
+  PackIndex,
+  type PackMatch,
+  type PriceListMapping,
+  type PriceRow,
+  parseContent,
+  type ReadingWatch,
+  type Receipt,
+  type ReceiptItem,
+  type RememberedMatch,
+  readPriceList,
+  readReceipt,
+  rememberMatch,
+  toCandidate,
+  toId,
+  toPack,
+} from "@halfloaf/reading";
+import type { FoodTable } from "halfloaf/food";
+import type { Kitchen } from "halfloaf/kitchen";
+import type { Observation, Pack } from "halfloaf/price";
+import { type Fault, type Found, refuse } from "../../words/Fault.ts";
+import type { tellIssue } from "../../words/issueWords.ts";
+import { findNearest } from "../../words/nearest.ts";
+import { tellMisfit } from "../../words/readWords.ts";
+import { quote } from "../../words/valueWords.ts";
+import { findFoodNamed } from "../dish/settleDish.ts";
+import { type FileReading, NO_FINDINGS } from "../FileReading.ts";
+import type { Input } from "../openInput.ts";
+import type { PartOf, ReadPrice } from "../ReadReport.ts";
+import type { ReadWish } from "../ReadWish.ts";
+import { tellStopped } from "../table/readTables.ts";
+
+/** The kitchen whose packs prices are matched to, and what was matched before. */
+export interface PriceContext {
+  readonly kitchen: Kitchen;
+  readonly foods: FoodTable;
+  readonly memory: readonly RememberedMatch[];
+  readonly watch: ReadingWatch;
+}
+
+/** A line of a receipt or list, whichever it is, before it is settled. */
+interface PricedLine {
+  readonly line: number;
+  readonly text: string;
+  readonly candidate: PackCandidate | undefined;
+  readonly observation: Observation | undefined;
+  readonly row: ReadPrice;
+}
+
+/** A price list by its mapping, with the packs of the kitchen that its rows are. */
+export async function readPriceFile(
+  input: Extract<Input, { kind: "file" }>,
+  mapping: PriceListMapping,
+  wish: ReadWish,
+  context: PriceContext,
+): Promise<Found<FileReading>> {
+  const { kitchen, watch } = context;
+  const list = {
+    ...mapping,
+    ...(wish.shop !== undefined && { shop: wish.shop }),
+    ...(wish.on !== undefined && { on: wish.on }),
+  };
+  const read = (memory: readonly RememberedMatch[]) =>
+    readPriceList(
+      input.source(),
+      { mapping: list, shops: kitchen.shops, index: new PackIndex(kitchen.packs, memory) },
+      watch,
+    );
+  const first = await read(context.memory);
+  if (first.outcome === "stopped") return refuse(tellStopped(input.name));
+  if (first.outcome === "failed") {
+    const faults = first.issues.map(
+      (issue): Fault => ({
+        code: issue.code,
+        path: [],
+        sentence: tellMisfit(issue),
+        remedy: "Check the mapping against the header of the list.",
+      }),
+    );
+    return { ok: false, faults };
+  }
+  const matches = matchesOf(
+    wish,
+    first.rows.map(toPricedRow),
+    (line) => first.rows.find((row) => row.line === line)?.candidate.shop,
+    kitchen,
+  );
+  if (!matches.ok) return matches;
+  const again =
+    matches.value.length === 0 ? first : await read(matches.value.reduce(rememberMatch, [...context.memory]));
+  const lines = again.rows.map(toPricedRow);
+  const { issues, issueCount } = again;
+  const part = (rows: readonly ReadPrice[]): PartOf<"prices"> => ({
+    kind: "prices",
+    file: input.name,
+    currency: mapping.currency,
+    rows: [...rows],
+    issueCount,
+    issues: issues.map(({ code, path, expected, received }) => ({ code, path: [...path], expected, received })),
+  });
+  return finish(lines, matches.value, wish, context, part, mapping.customary);
+}
+
+/** A receipt as text, with the packs of the kitchen that its lines are. */
+export function readReceiptFile(name: string, text: string, wish: ReadWish, context: PriceContext): Found<FileReading> {
+  const { kitchen } = context;
+  if (wish.shop !== undefined && !kitchen.shops.some(({ id }) => id === wish.shop))
+    return refuse(tellNoShop(wish.shop, kitchen));
+  const read = (memory: readonly RememberedMatch[]): Receipt => {
+    const { currency, shops, packs } = kitchen;
+    const asked = {
+      ...(wish.shop !== undefined && { shop: wish.shop }),
+      ...(wish.dateOrder && { dateOrder: wish.dateOrder }),
+    };
+    const receipt = readReceipt(text, { currency, shops, packs, memory, ...asked });
+    return wish.on === undefined ? receipt : { ...receipt, date: wish.on };
+  };
+  const first = read(context.memory);
+  const matches = matchesOf(wish, toPricedLines(first, kitchen), () => first.shop, kitchen);
+  if (!matches.ok) return matches;
+  const receipt = read(matches.value.reduce(rememberMatch, [...context.memory]));
+  const { shop, shopText, date, totalMinor, balance } = receipt;
+  const part = (rows: readonly ReadPrice[]): PartOf<"receipt"> => ({
+    kind: "receipt",
+    file: name,
+    currency: kitchen.currency,
+    ...(shop !== undefined && { shop }),
+    ...(shopText !== undefined && { shopText }),
+    ...(date !== undefined && { date }),
+    rows: [...rows],
+    extras: receipt.extras.map((extra) => ({ ...extra })),
+    ...(totalMinor !== undefined && { totalMinor }),
+    balance: { ...balance },
+    unread: receipt.unread.map((line) => ({ ...line })),
+    issues: receipt.issues.map(({ code, path, expected, received }) => ({ code, path: [...path], expected, received })),
+  });
+  return finish(toPricedLines(receipt, kitchen), matches.value, wish, context, part, undefined);
+}
+
+function toPricedRow({ line, candidate, match, isOtherContent, observation }: PriceRow): PricedLine {
+  const { label, priceMinor, shop, content, gtin, offer, seen } = candidate;
+  const without = isOtherContent ? "content-unlike" : shop === undefined ? "shop-unknown" : "day-unknown";
+  const row: ReadPrice = {
+    line,
+    label,
+    priceMinor,
+    ...(shop !== undefined && { shop }),
+    ...(content && { content }),
+    ...(gtin !== undefined && { gtin }),
+    ...(offer && { offer }),
+    ...(seen && { seen }),
+    ...toMatched(match),
+    outcome: match.kind === "open" ? "pack-open" : observation === undefined ? without : "price",
+  };
+  return { line, text: label, candidate, observation, row };
+}
+
+function toPricedLines(receipt: Receipt, { shops }: Kitchen): PricedLine[] {
+  const { observations, without } = observeReceipt(receipt, shops);
+  let next = 0;
+  return receipt.items.map((item) => {
+    const reason = without.find((each) => each.item === item)?.reason;
+    const observation = reason === undefined ? observations[next++] : undefined;
+    return {
+      line: item.line,
+      text: item.name,
+      candidate: toCandidate(item, receipt, shops),
+      observation,
+      row: toItemRow(item, receipt, observation, reason ?? "price"),
+    };
+  });
+}
+
+function toItemRow(
+  item: ReceiptItem,
+  { shop }: Receipt,
+  observation: Observation | undefined,
+  outcome: ReadPrice["outcome"],
+): ReadPrice {
+  const { line, name, measured, priceMinor, discountMinor, match } = item;
+  return {
+    line,
+    label: name,
+    priceMinor,
+    ...(discountMinor !== 0 && { discountMinor }),
+    ...(measured && {
+      measure:
+        measured.kind === "count"
+          ? `${measured.count} x`
+          : `${measured.value} ${measured.unit.replace(/[[\]]|_av/g, "")}`,
+    }),
+    ...(shop !== undefined && { shop }),
+    ...(observation?.offer && { offer: observation.offer }),
+    ...(observation && { seen: observation.seen }),
+    ...toMatched(match),
+    outcome,
+  };
+}
+
+function toMatched(match: PackMatch): Pick<ReadPrice, "pack" | "nearest"> {
+  if (match.kind === "open")
+    return { nearest: match.nearest.map(({ pack }) => ({ pack: pack.id, label: pack.label })) };
+  return { pack: { id: match.pack.id, by: match.by, wasMinor: match.pack.priceMinor }, nearest: [] };
+}
+
+/** What `--pack "LINE=PACK"` says, as matches to be remembered. */
+function matchesOf(
+  wish: ReadWish,
+  lines: readonly PricedLine[],
+  shopOf: (line: number) => string | undefined,
+  { packs }: Kitchen,
+): Found<RememberedMatch[]> {
+  const faults: Fault[] = [];
+  const matches: RememberedMatch[] = [];
+  for (const { of, value } of wish.packs) {
+    const line = lines.find((each) => String(each.line) === of);
+    const pack = packs.find(({ id }) => id === value);
+    const shop = line && shopOf(line.line);
+    if (line === undefined) faults.push(tellNoPriced(of, lines));
+    if (pack === undefined) faults.push(tellNoPack(value, packs));
+    if (line !== undefined && shop === undefined) faults.push(tellShopUnsaid());
+    if (line && pack && shop !== undefined) matches.push({ text: line.text, shop, pack: pack.id });
+  }
+  return faults.length > 0 ? { ok: false, faults } : { ok: true, value: matches };
+}
+
+/** Makes the new packs that `--food "LINE=ID"` says, and gathers what can be kept. */
+function finish(
+  lines: readonly PricedLine[],
+  matches: readonly RememberedMatch[],
+  wish: ReadWish,
+  { kitchen, foods }: PriceContext,
+  toPart: (rows: readonly ReadPrice[]) => FileReading["part"],
+  customary: PriceListMapping["customary"],
+): Found<FileReading> {
+  const faults: Fault[] = [];
+  const newPacks = new Map<number, Pack>();
+  const taken = new Set(kitchen.packs.map(({ id }) => id));
+  for (const { of, value } of wish.foods) {
+    const line = lines.find((each) => String(each.line) === of);
+    const food = findFoodNamed(value, { foods });
+    if (line === undefined) faults.push(tellNoPriced(of, lines));
+    if (!food.ok) faults.push(...food.faults);
+    if (line?.candidate === undefined || !food.ok) continue;
+    const amount = wish.amounts.find((each) => each.of === of)?.value ?? "";
+    const content =
+      parseContent(amount, customary)?.content ?? line.candidate.content ?? contentOf(line.text, customary);
+    const id = toFreeId(line.text, taken);
+    const section = line.candidate.section ?? "not told";
+    const made = toPack(line.candidate, { id, food: food.value.food, section, ...(content && { content }) });
+    if (made.ok) newPacks.set(line.line, made.value);
+    else faults.push(...made.issues.map((issue) => tellNewPack(line, issue)));
+  }
+  if (faults.length > 0) return { ok: false, faults };
+  const rows = lines.map(({ line, row }) => (newPacks.has(line) ? { ...row, outcome: "new-pack" as const } : row));
+  const made = [...newPacks].flatMap(([at, pack]) => {
+    const line = lines.find((each) => each.line === at) as PricedLine;
+    return [{ text: line.text, shop: pack.shop, pack: pack.id }];
+  });
+  const observations = lines.flatMap(({ observation }) => observation ?? []);
+  const findings = { ...NO_FINDINGS, observations, newPacks: [...newPacks.values()], matches: [...matches, ...made] };
+  return { ok: true, value: { part: toPart(rows), findings, open: [] } };
+}
+
+/** The content that stands at the end of a label: "OATS 500G". */
+function contentOf(label: string, customary: PriceListMapping["customary"]): Pack["content"] | undefined {
+  const at = /(?:\d+ ?x ?)?\d+(?:[.,]\d+)? ?(?:g|kg|ml|cl|l|lb|oz|pcs|pk)\b.*$/i.exec(label)?.[0];
+  return at === undefined ? undefined : parseContent(at, customary)?.content;
+}
+
+function toFreeId(label: string, taken: Set<string>): string {
+  const id = toId(label);
+  const free = [id, ...Array.from({ length: taken.size + 1 }, (_, at) => `${id}-${at + 2}`)].find(
+    (each) => !taken.has(each),
+  ) as string;
+  taken.add(free);
+  return free;
+}
+
+function tellNewPack({ line, text }: PricedLine, issue: Parameters<typeof tellIssue>[0]): Fault {
+  const key = String(issue.path[0] ?? "");
+  const remedies: Readonly<Record<string, string>> = {
+    content: `Say what it holds with --amount "${line}=500 g".`,
+    shop: "Say with --shop which shop of the kitchen it is.",
+  };
+  return {
+    code: `new-pack-${key || issue.code}`,
+    path: [],
+    line,
+    sentence: `${quote(text)} can't be a new pack yet: its ${key || "price"} is not known or not sound.`,
+    remedy: remedies[key] ?? `Asked for is ${quote(issue.message ?? issue.expected)}.`,
+  };
+}
+
+function tellNoPriced(of: string, lines: readonly PricedLine[]): Fault {
+  return {
+    code: "line-unknown",
+    path: [],
+    value: quote(of),
+    sentence: `No price stands in line ${quote(of)}.`,
+    remedy: `Lines with prices: ${lines
+      .slice(0, 20)
+      .map(({ line }) => line)
+      .join(", ")}.`,
+  };
+}
+
+function tellNoPack(id: string, packs: readonly Pack[]): Fault {
+  const near = findNearest(
+    id,
+    packs.map((pack) => pack.id),
+    3,
+  );
+  return {
+    code: "pack-unknown",
+    path: [],
+    value: quote(id),
+    sentence: `The kitchen has no pack ${quote(id)}.`,
+    remedy: near.length === 0 ? "Write the id of a pack of the kitchen." : `Near to it: ${near.join(", ")}.`,
+  };
+}
+
+function tellNoShop(id: string, { shops }: Kitchen): Fault {
+  return {
+    code: "shop-unknown",
+    path: [],
+    value: quote(id),
+    sentence: `The kitchen has no shop ${quote(id)}.`,
+    remedy: `Its shops are ${shops.map((shop) => shop.id).join(", ")}.`,
+  };
+}
+
+function tellShopUnsaid(): Fault {
+  return {
+    code: "shop-unsaid",
+    path: [],
+    sentence: "It is not known which shop this is from, so no match can be remembered.",
+    remedy: "Say with --shop which shop of the kitchen it is.",
+  };
+}

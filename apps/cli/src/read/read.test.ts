@@ -1,0 +1,287 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { loadDemoKitchens } from "@halfloaf/data";
+import { SAMPLE_FOODS, sampleFoodAt, writeCsvFiles, writeJsonFile } from "@halfloaf/reading/table/testing";
+import fc from "fast-check";
+import { parseKitchen } from "halfloaf/kitchen";
+import * as v from "valibot";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { loadTables } from "../input/loadTables.ts";
+import { openKitchen } from "../input/openKitchen.ts";
+import { textWidth } from "../output/textWidth.ts";
+import { FaultReport } from "../words/FaultReport.ts";
+import { toDishText } from "./dish/toDishText.ts";
+import { ReadReport } from "./ReadReport.ts";
+import { PASTED_DISH, PASTED_RECEIPT, runRead, SETTLED } from "./read.testing.ts";
+
+let folder = "";
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), "halfloaf-read-"));
+  const demo = loadDemoKitchens().find(({ name }) => name === "port-ansel");
+  write("my.json", JSON.stringify(demo?.content));
+  write("soup.txt", PASTED_DISH);
+  write("receipt.txt", PASTED_RECEIPT);
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+function write(name: string, text: string | Uint8Array): void {
+  writeFileSync(join(folder, name), text);
+}
+
+function readJson(name: string): unknown {
+  return JSON.parse(readFileSync(join(folder, name), "utf8"));
+}
+
+function kitchenNow() {
+  const parsed = parseKitchen(readJson("my.json"));
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
+  return parsed.value;
+}
+
+const run = (...words: string[]) => runRead(folder, words);
+
+describe("a pasted dish", () => {
+  test("stands beside what it was understood as, with what is open and what guesses rest on", async () => {
+    const { code, flat, talked } = await run("soup.txt");
+    expect([code, talked]).toEqual([0, ""]);
+    expect(flat).toContain("as written understood as");
+    expect(flat).toContain("guess, minutes: ");
+    expect(flat).toContain('Which food is meant by "zanzibble root" is not sure.');
+    expect(flat).toContain('How much is meant by "1 tin chickpeas" can\'t be weighed. Say it with --amount "5=400 g".');
+  });
+
+  test.each([60, 72, 100])("keeps to a width of %i", async (width) => {
+    const { lines } = await runRead(folder, ["soup.txt"], width);
+    expect(Math.max(...lines.map(textWidth))).toBeLessThanOrEqual(width);
+  });
+
+  test("is data of its published form, a dish only where nothing is open", async () => {
+    const open = JSON.parse((await run("soup.txt", "--json")).printed);
+    const settled = JSON.parse((await run("soup.txt", ...SETTLED, "--json")).printed);
+    for (const data of [open, settled]) expect(v.safeParse(ReadReport, data).issues).toBe(undefined);
+    expect(open.parts[0].dishes[0].dish).toBe(undefined);
+    expect(settled.parts[0].dishes[0].dish.portions).toBe(4);
+  });
+
+  test("is not kept while anything is open, and then nothing is written", async () => {
+    const before = readdirSync(folder);
+    const { code, told } = await run("soup.txt", "--keep", "--kitchen", "my.json");
+    expect(code).toBe(2);
+    expect(told).toContain("Nothing was done.");
+    expect(readdirSync(folder)).toEqual(before);
+    expect(kitchenNow().dishes).toEqual([]);
+  });
+
+  test("once settled goes into the kitchen, which is sound with it", async () => {
+    const { code, told } = await run("soup.txt", ...SETTLED, "--title", "Quay soup", "--keep", "--kitchen", "my.json");
+    expect([code, told]).toEqual([0, "Kept in my.json: the dish quay-soup."]);
+    expect(kitchenNow().dishes.map(({ id, title }) => [id, title])).toEqual([["quay-soup", "Quay soup"]]);
+    expect(openKitchen("my.json", folder, loadTables()).ok).toBe(true);
+  });
+
+  test("without a kitchen goes into a file of its own, which a kitchen takes in later, the same", async () => {
+    expect((await run("soup.txt", ...SETTLED, "--keep")).code).toBe(0);
+    const file = "halfloaf-dish-leek-and-oat-soup-of-the-quay.json";
+    const [dish] = JSON.parse((await run("soup.txt", ...SETTLED, "--json")).printed).parts[0].dishes;
+    expect((await run(file, "--keep", "--kitchen", "my.json")).code).toBe(0);
+    expect(kitchenNow().dishes).toEqual([dish.dish]);
+  });
+
+  test("what settles no line, names no food or is no amount is told all at once", async () => {
+    const { code, told } = await run("soup.txt", "--food", "1=leekk", "--food", "99=leek", "--amount", "2=much");
+    expect(code).toBe(2);
+    expect(told).toContain("3 faults");
+    expect(told).toContain("Near to it: leek");
+    expect(told).toContain("Write a number from 1 to 6");
+  });
+
+  test("a demo kitchen and a file that is no dish of ours are never written over", async () => {
+    expect((await run("soup.txt", ...SETTLED, "--keep", "--kitchen", "port-ansel")).told).toContain(
+      "A demo kitchen is never written over.",
+    );
+    const { code, told } = await run("soup.txt", ...SETTLED, "--out", "receipt.txt");
+    expect([code, readFileSync(join(folder, "receipt.txt"), "utf8")]).toEqual([2, PASTED_RECEIPT]);
+    expect(told).toContain("is no dish that Halfloaf wrote");
+  });
+});
+
+test("the program reads standard input, shows results on the output and talk beside it", () => {
+  const bin = fileURLToPath(new URL("../../bin/halfloaf.mjs", import.meta.url));
+  const given = { cwd: folder, encoding: "utf8", input: PASTED_DISH, env: { ...process.env, COLUMNS: "60" } } as const;
+  const { status, stdout, stderr } = spawnSync(process.execPath, [bin, "read", "-", ...SETTLED, "--keep"], given);
+  expect([status, stderr]).toEqual([
+    0,
+    "Kept in halfloaf-dish-leek-and-oat-soup-of-the-quay.json: the dish leek-and-oat-soup-of-the-quay.\n",
+  ]);
+  expect(stdout).toContain("Nothing is open: it can be kept.");
+  expect(Math.max(...stdout.split("\n").map(textWidth))).toBeLessThanOrEqual(60);
+}, 60_000);
+
+test("whatever dish --out writes is read back the same", async () => {
+  const { dishes, ...tables } = loadTables();
+  await fc.assert(
+    fc.asyncProperty(fc.constantFrom(...dishes), fc.constantFrom("british", "american"), async (dish, english) => {
+      write("dish.json", toDishText(dish, tables, english));
+      const { printed } = await run("dish.json", "--json", "--english", english);
+      expect(JSON.parse(printed).parts[0].dishes[0].dish).toEqual(dish);
+    }),
+    { numRuns: 8, endOnFailure: true },
+  );
+});
+
+test("markup and what steers a terminal are shown as text or not at all", async () => {
+  const esc = String.fromCharCode(0x1b);
+  write(
+    "page.html",
+    `<main><h1>Soup${esc}[31m<script>alert(1)</script></h1><p>Serves 2</p><ul><li>100 g leek\u202e<li>&lt;b&gt;1 onion&lt;/b&gt;</ul><h2>Method</h2><ol><li>Chop the leek.<li>Simmer for 5 minutes.</ol></main>`,
+  );
+  const { code, printed } = await run("page.html");
+  expect(code).toBe(0);
+  expect(printed).not.toMatch(/alert|<b>|\u202e/);
+  expect(printed).not.toContain(esc);
+});
+
+describe("what a file is", () => {
+  test.each([
+    ["lines.txt", "200 g leek\n2 tbsp oil\n1 onion", "makings"],
+    ["own.json", '{"format":"halfloaf-foods","version":1}', "foods"],
+    ["receipt.txt", PASTED_RECEIPT, "receipt"],
+    ["soup.txt", PASTED_DISH, "dish"],
+    ["fdc.json", writeJsonFile(SAMPLE_FOODS.slice(0, 2)), "table"],
+  ])("%s is found out by what stands in it", async (name, text, kind) => {
+    write(name, text);
+    expect(JSON.parse((await run(name, "--json")).printed).parts[0].kind).toBe(kind);
+  });
+
+  test.each([
+    ["prose.txt", "The quay was grey.\nNobody came.", "Say it with --as"],
+    ["table.csv", "a,b\n1,2", "Name a mapping file with --mapping"],
+    ["my.json", undefined, 'Check it with "halfloaf check"'],
+    ["nothing.txt", undefined, "Check the spelling"],
+  ])("%s is refused with what to do", async (name, text, remedy) => {
+    if (text !== undefined) write(name, text);
+    const { code, told } = await run(name);
+    expect(code).toBe(2);
+    expect(told).toContain(remedy);
+  });
+
+  test("faults are data where data was asked for", async () => {
+    const { printed } = await run("nothing.txt", "--json");
+    expect(v.safeParse(FaultReport, JSON.parse(printed)).issues).toBe(undefined);
+  });
+});
+
+describe("official tables", () => {
+  beforeEach(() => {
+    for (const [name, text] of Object.entries(writeCsvFiles(SAMPLE_FOODS))) write(name, text);
+  });
+
+  test("old and new stand beside each other, and are kept beside the kitchen, which is planned with them", async () => {
+    const words = [".", "--food", "900001=onion", "--kitchen", "my.json"];
+    const shown = await run(...words);
+    expect(shown.flat).toContain("protein 1.1 g -> 23 g");
+    expect(readdirSync(folder)).not.toContain("halfloaf-foods-my.json");
+    expect((await run(...words, "--keep")).told).toBe("Kept in halfloaf-foods-my.json: figures of onion.");
+    const opened = openKitchen("my.json", folder, loadTables());
+    expect(opened.ok && opened.value.tables.foods.get("onion")?.composition.proteinG).toBe(22.5);
+    expect(loadTables().foods.get("onion")?.composition.proteinG).not.toBe(22.5);
+  });
+
+  test("without a kitchen no figures are kept", async () => {
+    expect((await run(".", "--food", "900001=onion", "--keep")).told).toContain("Name it with --kitchen.");
+  });
+
+  test("own foods that do not fit the table are faults of every command", async () => {
+    write("halfloaf-foods-my.json", '{"format":"halfloaf-foods","version":1,"overrides":[{"food":"no-such"}]}');
+    expect(openKitchen("my.json", folder, loadTables()).ok).toBe(false);
+  });
+
+  test("Ctrl-C stops the reading and nothing is kept", async () => {
+    const list = Array.from({ length: 2000 }, (_, at) => sampleFoodAt(at, []));
+    write("fdc.json", writeJsonFile(list));
+    let stop = (): void => undefined;
+    const { code, told } = await runRead(folder, ["fdc.json", "--keep", "--kitchen", "my.json"], 80, {
+      onStop: (listener) => {
+        stop = listener;
+        return () => undefined;
+      },
+      showProgress: () => stop(),
+    });
+    expect(code).toBe(2);
+    expect(told).toContain("was stopped");
+  });
+});
+
+describe("prices", () => {
+  test("a receipt's line that was said to be a pack is remembered, and its price is seen where and when", async () => {
+    const rice = "rice-white-long-1000g-tally-store";
+    const first = await run("receipt.txt", "--kitchen", "my.json", "--pack", `5=${rice}`, "--keep");
+    expect(first.code).toBe(0);
+    expect(kitchenNow().packs.find(({ id }) => id === rice)).toMatchObject({
+      priceMinor: 159,
+      seen: { on: "2026-11-28", at: "Tally Store" },
+    });
+    const again = await run("receipt.txt", "--kitchen", "my.json");
+    expect(again.flat).toContain(`${rice} (as before), 1.59 so far`);
+    expect(again.flat).toContain("The lines add up to the total of 3.43.");
+  });
+
+  test("a line becomes a new pack only where a person says of which food", async () => {
+    const before = kitchenNow().packs.length;
+    await run("receipt.txt", "--kitchen", "my.json", "--keep");
+    expect(kitchenNow().packs.length).toBe(before);
+    const words = ["receipt.txt", "--kitchen", "my.json", "--food", "5=rice-white-long", "--keep"];
+    expect((await run(...words)).code).toBe(0);
+    expect(kitchenNow().packs.find(({ id }) => id === "lg-rice-1kg")).toMatchObject({ content: { massG: 1000 } });
+  });
+
+  test("a price list is read by its mapping, in its encoding, and every misfit has line and column", async () => {
+    write(
+      "map.json",
+      JSON.stringify({
+        format: "halfloaf-price-list-mapping",
+        version: 1,
+        csv: { encoding: "latin1", delimiter: ";", decimal: "," },
+        currency: "EUR",
+        columns: { label: "Ware", price: "Preis" },
+        shop: "tally-store",
+        on: "2026-11-29",
+      }),
+    );
+    const text = "Ware;Preis\nRolled oats, 500 g;0,95 €\nCrème;x\n".replace("€", "EUR");
+    write(
+      "list.csv",
+      Uint8Array.from(text, (sign) => sign.charCodeAt(0)),
+    );
+    const { code, flat } = await run("list.csv", "--mapping", "map.json", "--kitchen", "my.json", "--keep");
+    expect(code).toBe(0);
+    expect(flat).toContain('line 3, column "Preis"');
+    expect(kitchenNow().packs.find(({ id }) => id === "oats-rolled-500g-tally-store")?.priceMinor).toBe(95);
+  });
+});
+
+test("nothing is fetched unless it is said; then one page, whose scripts are text", async () => {
+  let asked = 0;
+  const server = createServer((_, answer) => {
+    asked++;
+    answer.setHeader("content-type", "text/html");
+    answer.end(
+      `<main><h1>Soup</h1><ul><li>100 g leek<li>1 tbsp oil</ul><h2>Method</h2><p>Fry the leek for 5 minutes.</p><p>Serve hot.</p><img src="/x"><script src="/y"></script></main>`,
+    );
+  });
+  await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+  const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/soup`;
+  const refused = await run(address);
+  expect([refused.code, asked]).toEqual([2, 0]);
+  expect(refused.told).toContain("Add --fetch");
+  const { code, flat } = await run(address, "--fetch");
+  expect([code, asked]).toEqual([0, 1]);
+  expect(flat).toContain("Fry the leek for 5 minutes.");
+  await new Promise((resolve) => server.close(resolve));
+  expect((await run(address, "--fetch")).told).toContain("can't be reached");
+});

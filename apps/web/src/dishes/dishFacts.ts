@@ -1,0 +1,65 @@
+import { type CostingCard, costingCard, type Diet, type Dish, dietOf, minutesOf, needsHeat } from "halfloaf/dish";
+import type { FoodTable } from "halfloaf/food";
+import type { Kitchen } from "halfloaf/kitchen";
+import { cheapestByFood, latestPrices, type UnitPrice } from "halfloaf/price";
+import type { CivilDate } from "halfloaf/quantity";
+
+/** What the list of dishes says of one and sifts by. */
+export interface DishFacts {
+  readonly dish: Dish;
+  /** Title and names of the makings in lower case, to search in. */
+  readonly words: string;
+  /** From the first step to the plate, for one portion each. */
+  readonly minutes: number;
+  /** The strictest way of eating that it can be made for; absent where a food is not in the table. */
+  readonly diet?: Diet;
+  readonly hasHeat: boolean;
+  readonly freezes: boolean;
+  readonly isOwn: boolean;
+  readonly cost: PortionCost;
+}
+
+/** What a portion costs at the cheapest prices known; absent where no making has a price. */
+export interface PortionCost {
+  readonly minor?: number;
+  readonly atLeast: boolean;
+  readonly estimate: boolean;
+}
+
+/** The cheapest price of each food on a day, by packs that have their latest prices. */
+export function pricesOn(packs: Kitchen["packs"], foods: FoodTable, day: CivilDate): ReadonlyMap<string, UnitPrice> {
+  return cheapestByFood(latestPrices(packs, [], day).values(), foods, day).prices;
+}
+
+export function portionCost({ lines, totalMinor, portions, atLeast, estimate }: CostingCard): PortionCost {
+  const isPriced = lines.some(({ costMinor }) => costMinor !== undefined);
+  return { ...(isPriced && { minor: Math.round(totalMinor / portions) }), atLeast, estimate };
+}
+
+/** The facts of all dishes for so many at table, by title. */
+export function dishFacts(
+  dishes: readonly Dish[],
+  kitchen: Kitchen,
+  foods: FoodTable,
+  day: CivilDate,
+): readonly DishFacts[] {
+  const prices = pricesOn(kitchen.packs, foods, day);
+  const portions = kitchen.eaters.length;
+  const hands = { rings: Math.max(1, kitchen.kit.rings), cooks: 1 };
+  const own = new Set(kitchen.dishes.map(({ id }) => id));
+  const facts = dishes.map((dish): DishFacts => {
+    const diet = dietOf(dish, foods).reachable;
+    const names = dish.makings.map(({ food }) => foods.get(food)?.names[kitchen.english][0] ?? food);
+    return {
+      dish,
+      words: [dish.title, ...names].join(" ").toLowerCase(),
+      minutes: minutesOf(dish, portions, hands).elapsed,
+      ...(diet !== undefined && { diet }),
+      hasHeat: needsHeat(dish),
+      freezes: dish.keeps.freezerDays !== undefined,
+      isOwn: own.has(dish.id),
+      cost: portionCost(costingCard(dish, foods, prices, { portions })),
+    };
+  });
+  return facts.sort((a, b) => (a.dish.title < b.dish.title ? -1 : 1));
+}

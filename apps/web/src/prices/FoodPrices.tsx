@@ -1,0 +1,50 @@
+import { priceHistory } from "halfloaf/kitchen/record";
+import { type ReactNode, useMemo } from "react";
+import { Link } from "wouter";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
+import { Undo } from "../today/Undo.tsx";
+import { useFurther } from "../words/useFurther.ts";
+import { foodPrices } from "./foodPrices.ts";
+import { HistoryPlot } from "./HistoryPlot.tsx";
+import { HistoryTable } from "./HistoryTable.tsx";
+import { NotePrice } from "./NotePrice.tsx";
+import { PackPrices } from "./PackPrices.tsx";
+
+/** What one food costs in its packs, how that has moved, and a place to note what was seen. */
+export function FoodPrices({ food }: { readonly food: string }): ReactNode {
+  const { further } = useFurther();
+  const { view } = useKitchen();
+  const names = useNames();
+  const { kitchen, edited, state, tables, day } = view;
+  const packs = useMemo(() => foodPrices(kitchen, tables.foods, day).get(food) ?? [], [kitchen, tables, day, food]);
+  const histories = useMemo(
+    () => priceHistory(edited, state, tables.foods, { food }).filter(({ points }) => points.length > 0),
+    [edited, state, tables.foods, food],
+  );
+  const name = names.food(food);
+  return (
+    <div className="stack">
+      <div className="row spread">
+        <Link href="/prices" className="way-back">
+          {further.prices.all}
+        </Link>
+        <Undo />
+      </div>
+      <h1>{name}</h1>
+      {packs.length === 0 ? <p>{further.prices.lost}</p> : <PackPrices packs={packs} />}
+      <section className="stack tight">
+        <h2>{further.prices.history}</h2>
+        {histories.length === 0 ? (
+          <p className="soft">{further.prices.historyNone}</p>
+        ) : (
+          <>
+            <HistoryPlot histories={histories} food={name} until={day} />
+            <HistoryTable histories={histories} />
+          </>
+        )}
+      </section>
+      {packs.length > 0 && <NotePrice packs={packs.map(({ pack }) => pack)} />}
+    </div>
+  );
+}

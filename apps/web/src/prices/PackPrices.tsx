@@ -1,0 +1,55 @@
+import type { ReactNode } from "react";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
+import { useFurther } from "../words/useFurther.ts";
+import type { PackPrice } from "./foodPrices.ts";
+
+/** Packs of one food: what they cost, what a kilogram costs, and how sure that is. */
+export function PackPrices({ packs }: { readonly packs: readonly PackPrice[] }): ReactNode {
+  return (
+    <ul className="lines close">
+      {packs.map((price) => (
+        <li key={price.pack.id}>
+          <PackLine price={price} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function PackLine({ price }: { readonly price: PackPrice }): ReactNode {
+  const { further, formats } = useFurther();
+  const { view } = useKitchen();
+  const names = useNames();
+  const { pack, perKgMinor } = price;
+  const { currency } = view.kitchen;
+  return (
+    <div className="pack-line">
+      <span>
+        {pack.label}
+        <span className="small soft"> {names.shop(pack.shop)}</span>
+      </span>
+      <b className="figure">{formats.money(pack.priceMinor, currency)}</b>
+      <span className="small soft">
+        <Sureness price={price} />
+        {pack.offer !== undefined &&
+          `, ${further.prices.offer(pack.offer.count, formats.money(pack.offer.priceMinor, currency))}`}
+        {pack.reduced !== undefined && `, ${further.prices.reduced(formats.day(pack.reduced.until))}`}
+      </span>
+      <span className="small figure soft">
+        {perKgMinor === undefined
+          ? further.prices.massUnknown
+          : further.prices.perKg(formats.money(Math.round(perKgMinor), currency))}
+      </span>
+    </div>
+  );
+}
+
+function Sureness({ price: { pack, sureness } }: { readonly price: PackPrice }): ReactNode {
+  const { further, formats } = useFurther();
+  if (pack.seen === undefined || sureness.kind === "estimate") return further.prices.neverSeen;
+  const { on, at } = pack.seen;
+  return sureness.kind === "aged"
+    ? further.prices.agedAt(formats.day(on), at)
+    : further.prices.seenAt(formats.day(on), at);
+}
