@@ -13,7 +13,7 @@ export interface GrowthAxis {
 }
 
 const PANEL = { width: 250, height: 190, left: 44, top: 34, gap: 24 } as const;
-const PLOT = { width: PANEL.width - PANEL.left - 8, height: PANEL.height - PANEL.top - 38 } as const;
+const PLOT = { width: PANEL.width - PANEL.left - 18, height: PANEL.height - PANEL.top - 38 } as const;
 const LEGEND = 30;
 /** Seconds at the foot and at the head of every panel; both scales are logarithmic. */
 const LOW_S = 0.01;

@@ -1,9 +1,21 @@
-import { type ChangedKitchenWeek, changeWeek, type WeekChange, type WeekPlan, writeWeek } from "halfloaf/kitchen";
+import {
+  type ChangedKitchenWeek,
+  changeWeek,
+  type Kitchen,
+  type Tables,
+  type WeekChange,
+  type WeekPlan,
+  writeWeek,
+} from "halfloaf/kitchen";
 import { priceKeeping, type ReplanOutcome, replan } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
-import type { CivilDate } from "halfloaf/quantity";
+import type { CivilDate, Parsed } from "halfloaf/quantity";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
+import { acceptWeek } from "../keep/acceptCommand.ts";
+import { civilDayOf } from "../keep/civilDayOf.ts";
+import { type AcceptedWeek, openAccepted } from "../keep/openAccepted.ts";
+import { isKept } from "../keep/openFolder.ts";
 import { layMend } from "../mend/layMend.ts";
 import { openWeekFile, type WeekFile } from "../mend/openWeekFile.ts";
 import type { AskedChange } from "../mend/parseMendOptions.ts";
@@ -14,17 +26,19 @@ import { layFaults } from "../output/layFaults.ts";
 import { wrap } from "../output/layout.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { layWeek } from "../week/layWeek.ts";
-import { findPlace, saveWeek } from "../week/saveWeek.ts";
+import { findPlace, nameWeekFile, saveWeek } from "../week/saveWeek.ts";
 import { EFFORTS, type Effort } from "../week/searchWeek.ts";
 import { tellGaps } from "../week/tellNoPlan.ts";
-import type { Found } from "../words/Fault.ts";
+import { type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
+import { tellNothingToAccept } from "../words/keepFaultWords.ts";
 import { type Names, toNames } from "../words/Names.ts";
 import { tellPlanFault } from "../words/planFaultWords.ts";
 import { refuseInput } from "./refuseInput.ts";
 
 /** What `halfloaf mend` was asked. */
 export interface MendWish {
+  /** A week's file, or the folder of a kept kitchen, whose accepted week is meant. */
   readonly file: string;
   /** Absent: the demo kitchen of the name in the week. */
   readonly kitchen?: string;
@@ -36,6 +50,8 @@ export interface MendWish {
   readonly effort: Effort;
   /** Absent: a file named after the week's, or none where data was asked for. */
   readonly out?: string;
+  /** True: the new week becomes the plan of its days in the kept kitchen. */
+  readonly accept: boolean;
   readonly all: boolean;
   readonly json: boolean;
 }
@@ -44,6 +60,8 @@ interface Task {
   readonly file: WeekFile;
   readonly changes: readonly WeekChange[];
   readonly changed: ChangedKitchenWeek;
+  /** First day that is not over. */
+  readonly today: CivilDate;
   readonly names: Names;
   readonly out: { readonly name: string; readonly path: string } | undefined;
 }
@@ -67,20 +85,51 @@ export async function mendCommand(wish: MendWish, terminal: Terminal): Promise<E
 /** Everything that can be refused before any search: the file, the kitchen, the changes, the place of the new file. */
 async function prepare(wish: MendWish, terminal: Terminal): Promise<Found<Task>> {
   const { cwd } = terminal;
-  const read = await openWeekFile(wish.file, wish.kitchen, terminal, loadTables());
+  const isOfKept = isKept(wish.file, cwd);
+  if (wish.accept && !isOfKept) return refuse(tellNothingToAccept(wish.file));
+  const today = wish.today ?? (isOfKept ? civilDayOf(terminal.nowMs()) : undefined);
+  const read: Found<WeekFile & Partial<AcceptedWeek>> = isOfKept
+    ? await openAccepted(wish.file, today ?? "", terminal)
+    : await openWeekFile(wish.file, wish.kitchen, terminal, loadTables());
   if (!read.ok) return read;
   const { week, opened } = read.value;
   const { kitchen, tables } = opened;
   const changes = toWeekChanges(wish.changes, { kitchen, tables, week });
   if (!changes.ok) return changes;
-  const file = wish.out ?? (wish.json ? undefined : nameMended(wish.file));
+  const file =
+    wish.out ?? (wish.json ? undefined : nameMended(isOfKept ? nameWeekFile(opened.name, week.from) : wish.file));
   const place = file === undefined ? undefined : findPlace(file, cwd);
   if (place !== undefined && !place.ok) return place;
-  const changed = changeWeek(kitchen, tables, week, changes.value, wish.today);
+  const known = read.value.changes ?? [];
+  const changed = changeAll({ kitchen, tables, week, today }, changes.value, known);
   if (!changed.ok) return { ok: false, faults: changed.issues.map((issue) => tellChangeIssue(issue, wish.changes)) };
   const out = file === undefined || place === undefined ? undefined : { name: file, path: place.value };
   const names = toNames(kitchen, tables);
-  return { ok: true, value: { file: read.value, changes: changes.value, changed: changed.value, names, out } };
+  return { ok: true, value: { file: read.value, ...changed.value, today: today ?? week.from, names, out } };
+}
+
+interface ToChange {
+  readonly kitchen: Kitchen;
+  readonly tables: Tables;
+  readonly week: WeekPlan;
+  readonly today: CivilDate | undefined;
+}
+
+/**
+ * The week with what was asked for and with what the record knows. What the record knows and the week can't follow any
+ * more, since it is cooked or bought already, is left out; what was asked for is not.
+ */
+function changeAll(
+  { kitchen, tables, week, today }: ToChange,
+  asked: readonly WeekChange[],
+  known: readonly WeekChange[],
+): Parsed<Pick<Task, "changes" | "changed">> {
+  const changes = [...asked, ...known];
+  const changed = changeWeek(kitchen, tables, week, changes, today);
+  if (changed.ok) return { ok: true, value: { changes, changed: changed.value } };
+  const late = new Set(changed.issues.flatMap(({ path: [list, at] }) => (list === "changes" ? [Number(at)] : [])));
+  const left = known.filter((_, at) => !late.has(asked.length + at));
+  return left.length === known.length ? changed : changeAll({ kitchen, tables, week, today }, asked, left);
 }
 
 /** The usual name of a mended week: that of the week with an ending, which is not put there twice. */
@@ -88,12 +137,12 @@ function nameMended(file: string): string {
   return `${file.replace(/\.json$/i, "").replace(/-mended$/, "")}-mended.json`;
 }
 
-function finish(
+async function finish(
   wish: MendWish,
-  { file, changes, changed, names, out }: Task,
+  { file, changes, changed, today, names, out }: Task,
   outcome: Extract<ReplanOutcome, { kind: "planned" }>,
   terminal: Terminal,
-): ExitCode {
+): Promise<ExitCode> {
   const { kitchen, tables } = file.opened;
   const { faults } = checkPlan(changed.week.problem, outcome.plan);
   if (faults.length > 0)
@@ -102,8 +151,12 @@ function finish(
   const keeping = priceKeeping(changed.week, outcome.plan, search);
   const { moves, moneyMinor } = outcome;
   const week = toSoundWeek(writeWeek(kitchen, tables, changed, outcome.plan, { seed: wish.seed, moves, moneyMinor }));
-  const today = wish.today ?? week.from;
   const report = toMendReport({ old: file.week, changed, changes, today, outcome, keeping, week });
+  const accepted = wish.accept
+    ? await acceptWeek({ kitchen: wish.file, on: today, json: false }, week, terminal)
+    : undefined;
+  if (accepted?.ok === false) return refuseInput(wish.file, accepted.faults, wish.json, terminal);
+  if (accepted !== undefined) terminal.talk(`Accepted in ${harmless(wish.file)}.`);
   if (out !== undefined) {
     const saved = saveWeek(week, out.path, out.name);
     if (!saved.ok) return refuseInput(wish.file, saved.faults, wish.json, terminal);

@@ -6,6 +6,7 @@ import { addDays } from "halfloaf/quantity";
 import * as v from "valibot";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { widenLimits, writeKitchen } from "../input/draftKitchen.testing.ts";
+import { MendReport } from "../mend/MendReport.ts";
 import { textWidth } from "../output/textWidth.ts";
 import { AccountsReport } from "./AccountsReport.ts";
 import { ActReport } from "./ActReport.ts";
@@ -68,6 +69,29 @@ test("a week settled, accepted, bought, cooked, eaten and counted adds up to the
     for (const line of lines) expect(textWidth(line), line).toBeLessThanOrEqual(60);
   }
 }, 180_000);
+
+test("the plan follows what was told: the accepted week is mended, accepted again and mended once more", async () => {
+  const run = runnerIn(folder, FIRST);
+  expect((await run(`settle mended --from easy.json --on ${FIRST}`)).code).toBe(0);
+  expect((await run("week mended --effort quick --proof 0 --accept --json")).code).toBe(0);
+  const kept = await run("mend mended --json");
+  expect(v.parse(MendReport, JSON.parse(kept.printed)).kept).toBe(true);
+  await run("bought --all --kitchen mended");
+  const third = runnerIn(folder, addDays(FIRST, 2));
+  const evening = addDays(FIRST, 4);
+  await third(`sitting evening --skipped maris --on ${evening} --kitchen mended`);
+  await third(`sitting midday --guests 1 --on ${FIRST} --kitchen mended`);
+  const first = await third("mend mended --accept --json");
+  const report = v.parse(MendReport, JSON.parse(first.printed));
+  expect([first.code, first.talked]).toEqual([0, expect.stringContaining("Accepted in mended.")]);
+  const seats = ({ week }: MendReport) =>
+    week.sittings.find(({ date, kind }) => date === evening && kind === "evening")?.eaters;
+  expect(seats(report)).toEqual(["joren"]);
+  const again = v.parse(MendReport, JSON.parse((await third("mend mended --json")).printed));
+  expect([again.kept, again.sittings, seats(again)]).toEqual([true, [], ["joren"]]);
+  const late = await runnerIn(folder, addDays(FIRST, 30))("mend mended");
+  expect([late.code, late.talked]).toEqual([2, expect.stringContaining("No accepted week holds")]);
+}, 120_000);
 
 /** One day as planned: shopping, cooking, eating. */
 async function liveDay(day: string, week: WeekPlan): Promise<void> {

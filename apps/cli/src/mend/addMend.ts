@@ -1,13 +1,17 @@
-import { type Command, Option } from "commander";
+import { Argument, type Command, Option } from "commander";
 import { type MendWish, mendCommand } from "../commands/mendCommand.ts";
 import type { ExitCode } from "../exitCodes.ts";
 import { parseDay, parseWhole } from "../input/parseOption.ts";
+import { namedFolder } from "../keep/openFolder.ts";
+import { harmless } from "../output/harmless.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { EFFORTS, type Effort } from "../week/searchWeek.ts";
 import { HELP } from "../words/helpTexts.ts";
+import { KEEP_HELP } from "../words/keepHelpTexts.ts";
 import { type AskedChange, READERS } from "./parseMendOptions.ts";
 
 interface MendOptions extends Pick<MendWish, "kitchen" | "today" | "seed" | "effort" | "out"> {
+  readonly accept: boolean;
   readonly all?: boolean;
   readonly json?: boolean;
 }
@@ -25,10 +29,17 @@ const CHANGES: readonly { readonly kind: AskedChange["kind"]; readonly form: str
   { kind: "off", form: "<lot>", help: HELP.mendOff },
 ];
 
+/** A week's file or a kept kitchen; where the environment names one it may be left out. */
+function weekArgument(terminal: Terminal): Argument {
+  const kept = namedFolder(undefined, terminal);
+  if (kept === undefined) return new Argument("<weekfile>", HELP.mendFile);
+  return new Argument("[weekfile]", HELP.mendFile).default(kept, harmless(kept));
+}
+
 /** Registers `halfloaf mend`. Options that say a change may be given as often as there are changes. */
 export function addMend(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
   const changes: AskedChange[] = [];
-  const command = program.command("mend").description(HELP.mend).argument("<weekfile>", HELP.mendFile);
+  const command = program.command("mend").description(HELP.mend).addArgument(weekArgument(terminal));
   command.option("--kitchen <kitchen>", HELP.mendKitchen).option("--today <date>", HELP.mendToday, parseDay);
   for (const { kind, form, help } of CHANGES) {
     const read = (text: string): void => {
@@ -43,10 +54,13 @@ export function addMend(program: Command, terminal: Terminal, end: (code: ExitCo
     )
     .option("--all", HELP.mendAll)
     .option("--out <file>", HELP.mendOut)
+    .option("--accept", KEEP_HELP.mendAccept, false)
     .option("--json", HELP.mendJson)
     .addHelpText("after", HELP.mendAfter)
-    .action(async (file: string, { kitchen, today, seed, effort, out, all = false, json = false }: MendOptions) => {
-      const given = { ...(kitchen && { kitchen }), ...(today && { today }), ...(out && { out }) };
-      end(await mendCommand({ file, changes, seed, effort, all, json, ...given }, terminal));
-    });
+    .action(
+      async (file: string, { kitchen, today, seed, effort, out, accept, all = false, json = false }: MendOptions) => {
+        const given = { ...(kitchen && { kitchen }), ...(today && { today }), ...(out && { out }) };
+        end(await mendCommand({ file, changes, seed, effort, accept, all, json, ...given }, terminal));
+      },
+    );
 }

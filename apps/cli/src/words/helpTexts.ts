@@ -57,7 +57,7 @@ Examples:
   $ halfloaf mend week.json --skip 2026-12-04:evening:maris --out friday.json
   $ halfloaf mend week.json --kitchen my-kitchen.json --guest 2026-12-05:evening=2
   $ halfloaf mend week.json --today 2026-12-02 --off lot-yogurt --json`,
-  mendFile: "a week's file",
+  mendFile: "a week's file, or the folder of a kept kitchen, whose accepted week is meant",
   mendKitchen: "the kitchen of the week (default: the demo of that name)",
   mendToday: "first day that is not over, YYYY-MM-DD (default: none is)",
   mendRefuse: "a dish that is not wanted any more",

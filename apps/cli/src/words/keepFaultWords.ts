@@ -324,3 +324,12 @@ export function tellNothingToAccept(name: string): Fault {
 export function tellDaysTurned(from: string, to: string): Fault {
   return plain("days-turned", `The last day, ${to}, is before the first, ${from}.`, "Name another --from or --to.");
 }
+
+/** No accepted week holds the day. */
+export function tellNoWeekThen(day: string): Fault {
+  return plain(
+    "no-week",
+    `No accepted week holds ${day}.`,
+    'Accept one with "halfloaf week FOLDER --accept", or name a week\'s file.',
+  );
+}

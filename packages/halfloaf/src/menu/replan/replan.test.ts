@@ -85,7 +85,7 @@ function forChanges(check: (week: Case) => void, runs = RUNS): number {
       cases++;
       check({ problem, plan, changes, today, changed: changed.value });
     }),
-    { numRuns: runs },
+    { numRuns: runs, endOnFailure: true },
   );
   return cases;
 }
@@ -102,7 +102,7 @@ describe("planning again", () => {
         expect(outcome).toMatchObject({ kind: "planned", kept: true, changes: [] });
         if (outcome.kind === "planned") expect(outcome.plan).toEqual(plan);
       }),
-      { numRuns: RUNS },
+      { numRuns: RUNS, endOnFailure: true },
     );
     expect(plans).toBeGreaterThan(SOME);
   });
@@ -119,7 +119,7 @@ describe("planning again", () => {
         expect(verdict.faults).toEqual([]);
         expect(verdict.money.totalMinor).toBeCloseTo(checkPlan(problem, plan).money.totalMinor, 6);
       }),
-      { numRuns: RUNS },
+      { numRuns: RUNS, endOnFailure: true },
     );
   });
 
