@@ -11,8 +11,7 @@ describe.skipIf(!hasBrowser)("a kitchen kept in the browser", () => {
   });
   afterAll(() => browser?.close());
 
-  const openPlanned = (): Promise<OpenApp> =>
-    openApp(browser, inject("appUrl"), { storageState: inject("planned") });
+  const openPlanned = (): Promise<OpenApp> => openApp(browser, inject("appUrl"), { storageState: inject("planned") });
 
   test("what is ticked in one tab is ticked in the other", async () => {
     const { context, page } = await openPlanned();
