@@ -49,6 +49,7 @@ export async function openApp(
     hasTouch: options.viewport?.width === SIZES.phone.width,
     ...options,
   });
+  context.setDefaultTimeout(15_000);
   const page = await context.newPage();
   const errors: string[] = [];
   page.on("pageerror", ({ message }) => errors.push(message));

@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
@@ -16,6 +16,7 @@ import { openKitchen } from "../input/openKitchen.ts";
 import { textWidth } from "../output/textWidth.ts";
 import { FaultReport } from "../words/FaultReport.ts";
 import { toDishText } from "./dish/toDishText.ts";
+import { writeAll } from "./planKeeping.ts";
 import { ReadReport } from "./ReadReport.ts";
 import { PASTED_DISH, PASTED_RECEIPT, runRead, SETTLED } from "./read.testing.ts";
 
@@ -98,6 +99,28 @@ describe("a pasted dish", () => {
     expect(told).toContain("3 faults");
     expect(told).toContain("Near to it: leek");
     expect(told).toContain("Write a number from 1 to 6");
+  });
+
+  test("where one file can't be written, none is", async () => {
+    const before = readFileSync(join(folder, "my.json"), "utf8");
+    mkdirSync(join(folder, "halfloaf-matches-my.json"));
+    const words = ["receipt.txt", "--kitchen", "my.json", "--pack", "5=rice-white-long-1000g-tally-store", "--keep"];
+    expect((await run(...words)).code).toBe(2);
+    const out = ["soup.txt", ...SETTLED, "--kitchen", "my.json", "--keep", "--out", "no/such/dish.json"];
+    expect((await run(...out)).code).toBe(2);
+    expect(readFileSync(join(folder, "my.json"), "utf8")).toBe(before);
+  });
+
+  test("files written before one that fails go back to what they were", () => {
+    write("old.txt", "old");
+    const files = ["old.txt", "new.txt", "no/such.txt"].map((name) => ({
+      path: join(folder, name),
+      text: "x",
+      what: "",
+    }));
+    expect(writeAll(files).ok).toBe(false);
+    expect(readFileSync(join(folder, "old.txt"), "utf8")).toBe("old");
+    expect(readdirSync(folder)).not.toContain("new.txt");
   });
 
   test("a demo kitchen and a file that is no dish of ours are never written over", async () => {

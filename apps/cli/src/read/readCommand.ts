@@ -16,7 +16,6 @@ import { besideKitchen } from "../input/ownFoodsFile.ts";
 import { readJsonFile } from "../input/readJsonFile.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { writeWhole } from "../output/writeWhole.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { tellIssue } from "../words/issueWords.ts";
 import { quote } from "../words/valueWords.ts";
@@ -25,10 +24,10 @@ import { readDishes, readMakingsOnly } from "./dish/readDishes.ts";
 import { toDishText } from "./dish/toDishText.ts";
 import type { FileReading, Findings } from "./FileReading.ts";
 import { type ContentKind, findKind } from "./findKind.ts";
-import { keepFindings } from "./keepFindings.ts";
 import { layPart } from "./layPart.ts";
 import { openMatches } from "./MatchesFile.ts";
 import { type Input, openInput } from "./openInput.ts";
+import { planKeeping, type ToWrite, writeAll } from "./planKeeping.ts";
 import { readPriceFile, readReceiptFile } from "./price/readPrices.ts";
 import type { ReadReport } from "./ReadReport.ts";
 import type { ReadWish } from "./ReadWish.ts";
@@ -207,14 +206,14 @@ function keep(
   const open = readings.flatMap((reading) => reading.open);
   if (open.length > 0) return { ok: false, faults: open.map((fault) => ({ ...fault, path: [] })) };
   const findings = joinFindings(readings);
-  const out = wish.out === undefined ? { ok: true as const, value: [] } : writeDish(wish.out, findings, setting, cwd);
-  if (!out.ok || !wish.keep) return out;
-  const kept = keepFindings(findings, setting.isNamed ? setting.kitchen : undefined, setting.starter, cwd);
-  if (!kept.ok) return kept;
-  return {
-    ok: true,
-    value: [...out.value, ...kept.value.map(({ path, what }) => ({ file: relative(cwd, path) || path, what }))],
-  };
+  const out = wish.out === undefined ? undefined : toDishFile(wish.out, findings, setting, cwd);
+  if (out?.ok === false) return out;
+  const kitchen = setting.isNamed ? setting.kitchen : undefined;
+  const kept = wish.keep ? planKeeping(findings, kitchen, setting.starter, cwd) : undefined;
+  if (kept?.ok === false) return kept;
+  const written = writeAll([...(kept?.value ?? []), ...(out === undefined ? [] : [out.value])]);
+  if (!written.ok) return written;
+  return { ok: true, value: written.value.map(({ path, what }) => ({ file: relative(cwd, path) || path, what })) };
 }
 
 function joinFindings(readings: readonly FileReading[]): Findings {
@@ -230,25 +229,13 @@ function joinFindings(readings: readonly FileReading[]): Findings {
   };
 }
 
-function writeDish(
-  name: string,
-  { dishes }: Findings,
-  { tables, english }: Setting,
-  cwd: string,
-): Found<readonly { readonly file: string; readonly what: string }[]> {
+function toDishFile(name: string, { dishes }: Findings, { tables, english }: Setting, cwd: string): Found<ToWrite> {
   const [dish] = dishes;
   if (dish === undefined || dishes.length > 1) return refuse(tellOneDish(dishes.length));
   const place = findDishPlace(name, cwd);
   if (!place.ok) return place;
-  const trouble = writeWhole(`${toDishText(dish, tables, english)}\n`, place.value);
-  if (trouble === undefined) return { ok: true, value: [{ file: name, what: `the dish ${dish.id}` }] };
-  return refuse({
-    code: "out-not-written",
-    path: [],
-    value: quote(name),
-    sentence: `${quote(name)} can't be written (${trouble}).`,
-    remedy: "Check that you may write there and that the disk is not full, or name another file with --out.",
-  });
+  const text = `${toDishText(dish, tables, english)}\n`;
+  return { ok: true, value: { path: place.value, text, what: `the dish ${dish.id}` } };
 }
 
 function tellOneFile(): Fault {

