@@ -3,33 +3,14 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     setupFiles: ["./vitest.setup.ts"],
-    testTimeout: 30_000,
-    projects: [
-      {
-        extends: true,
-        test: {
-          name: "parts",
-          include: [
-            "packages/**/*.test.ts",
-            "apps/**/*.test.ts",
-            "data/**/*.test.ts",
-            "e2e/planner/*.test.ts",
-            "checks/**/*.test.ts",
-            "scripts/**/*.test.mjs",
-          ],
-        },
-      },
-      {
-        extends: true,
-        test: {
-          name: "app",
-          include: ["e2e/app/*.test.ts"],
-          globalSetup: ["./e2e/app/setUp.ts"],
-          // A browser needs the machine for itself, so these come last and one by one.
-          maxWorkers: 1,
-          sequence: { groupOrder: 1 },
-        },
-      },
+    include: [
+      "packages/**/*.test.ts",
+      "apps/**/*.test.ts",
+      "data/**/*.test.ts",
+      "e2e/**/*.test.ts",
+      "checks/**/*.test.ts",
+      "scripts/**/*.test.mjs",
     ],
+    testTimeout: 30_000,
   },
 });
