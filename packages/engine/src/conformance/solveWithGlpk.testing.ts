@@ -8,6 +8,7 @@ let runtime: Promise<Glpk> | undefined;
 export async function solveWithGlpk(model: LinearModel, seconds = 60): Promise<LinearOutcome> {
   const reason = findModelFault(model);
   if (reason !== undefined) return { status: "failed", reason };
+  if (contradictsItself(model)) return { status: "impossible" };
   runtime ??= Promise.resolve(GLPK());
   const glpk = await runtime;
   const hasInteger = model.columns.some(({ integer }) => integer);
@@ -41,6 +42,14 @@ export async function solveWithGlpk(model: LinearModel, seconds = 60): Promise<L
     return { status: "impossible" };
   if (result.status === glpk.GLP_UNBND) return { status: "unbounded" };
   return { status: "failed", reason: `the solver stopped with status ${result.status}` };
+}
+
+/** The second solver neither takes a model without columns nor says of crossed bounds that they are impossible. */
+function contradictsItself({ columns, rows }: LinearModel): boolean {
+  return (
+    [...columns, ...rows].some(({ lower, upper }) => lower > upper) ||
+    rows.some(({ entries, lower, upper }) => entries.length === 0 && (lower > 0 || upper < 0))
+  );
 }
 
 function toLp(glpk: Glpk, model: LinearModel): LP {
