@@ -13,6 +13,9 @@ interface Kitchens {
   readonly opening: Opening;
   /** Makes a kitchen from a backup or a kitchen's file and opens it; false where that holds none. */
   readonly make: (content: unknown) => Promise<boolean>;
+  readonly device: Device;
+  /** Sets what this device remembers; another kitchen in it is opened. */
+  readonly change: (device: Device) => void;
 }
 
 const KitchensContext = createContext<Kitchens | undefined>(undefined);
@@ -39,14 +42,16 @@ export function KitchenProvider({ children }: { readonly children: ReactNode }):
   }, [id, device]);
   const opening = useOpeningOf(id, found);
   const kitchens = useMemo(() => {
+    const change = (next: Device): void => {
+      writeDevice(next);
+      setDevice(next);
+    };
     const make = async (content: unknown): Promise<boolean> => {
       const made = await makeKitchen(device, content);
-      if (made === undefined) return false;
-      writeDevice(made);
-      setDevice(made);
-      return true;
+      if (made !== undefined) change(made);
+      return made !== undefined;
     };
-    return { opening, make };
+    return { opening, make, device, change };
   }, [opening, device]);
   return <KitchensContext value={kitchens}>{children}</KitchensContext>;
 }
@@ -105,6 +110,11 @@ export function useOpening(): Opening {
 /** What makes a kitchen of a backup or a file. */
 export function useMakeKitchen(): Kitchens["make"] {
   return useKitchens().make;
+}
+
+/** What this device remembers by itself, and what sets it. */
+export function useDevice(): Pick<Kitchens, "device" | "change"> {
+  return useKitchens();
 }
 
 /** The open kitchen; only for what is shown while one is open. */

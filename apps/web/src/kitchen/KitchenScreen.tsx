@@ -1,7 +1,37 @@
 import type { ReactNode } from "react";
-import { useWords } from "../words/WordsContext.tsx";
+import { Undo } from "../today/Undo.tsx";
+import { useFurther } from "../words/useFurther.ts";
+import { AuthorityPart } from "./AuthorityPart.tsx";
+import { BackupPart } from "./BackupPart.tsx";
+import { DevicePart } from "./DevicePart.tsx";
+import { EatersPart } from "./EatersPart.tsx";
+import "./fields/fields.css";
+import { HistoryPart } from "./HistoryPart.tsx";
+import { useKitchen } from "./KitchenProvider.tsx";
+import { KitPart } from "./KitPart.tsx";
+import { LimitsPart } from "./LimitsPart.tsx";
+import { SittingsPart } from "./SittingsPart.tsx";
 
+/** Who eats, with what kit, within which limits, by which authority, on which devices. */
 export default function KitchenScreen(): ReactNode {
-  const { words } = useWords();
-  return <h1>{words.screens.kitchen}</h1>;
+  const { words } = useFurther();
+  const { view } = useKitchen();
+  const { name } = view.edited;
+  return (
+    <div className="stack">
+      <div className="row spread head-stays">
+        <h1>{words.screens.kitchen}</h1>
+        <Undo />
+      </div>
+      <p className="soft">{name}</p>
+      <EatersPart />
+      <KitPart />
+      <SittingsPart />
+      <LimitsPart />
+      <AuthorityPart />
+      <DevicePart />
+      <BackupPart />
+      <HistoryPart />
+    </div>
+  );
 }

@@ -1,6 +1,6 @@
 import { KeptKitchen, type LedgerRow, parseBackup, type StoreFault, type Undoable, type Written } from "@halfloaf/keep";
 import { openIndexedDbStore } from "@halfloaf/keep/browser";
-import { type Kitchen, type Tables, withOwnDishes } from "halfloaf/kitchen";
+import { type Kitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import {
   type AcceptedMenu,
   type EditedKitchen,
@@ -149,8 +149,8 @@ export class KitchenSession {
     if (!read.ok) return undefined;
     const edited = read.value.kitchen;
     const { state } = this.kept.events;
-    const kitchen = toKitchen(edited, state, this.#starter.foods, day);
-    const tables = withOwnDishes(this.#starter, kitchen);
+    const tables = withOwnFoodsAndDishes(this.#starter, edited);
+    const kitchen = toKitchen(edited, state, tables.foods, day);
     return { day, edited, kitchen, state, tables, menu: menuOn(state, day), waiting: this.kept.waiting };
   }
 }

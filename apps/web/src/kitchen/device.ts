@@ -6,9 +6,11 @@ export interface Device {
   readonly open?: string;
   /** Id of the eater who uses it. */
   readonly by?: string;
+  /** Kitchens that were taken off the list; their databases are still there. */
+  readonly removed?: readonly KitchenOnDevice[];
 }
 
-interface KitchenOnDevice {
+export interface KitchenOnDevice {
   /** Name of its database. */
   readonly id: string;
   readonly title: string;

@@ -3,7 +3,7 @@ import { en, type Words } from "./en.ts";
 import { Formats } from "./Formats.ts";
 
 /** The languages there are, by their code of BCP 47. */
-const LANGUAGES = ["en", "de"] as const;
+export const LANGUAGES = ["en", "de"] as const;
 export type Language = (typeof LANGUAGES)[number];
 
 interface Spoken {
@@ -35,6 +35,12 @@ export function useWords(): Spoken {
   const spoken = use(WordsContext);
   if (spoken === undefined) throw new Error("there are no words outside of a WordsProvider");
   return spoken;
+}
+
+/** Speaks another language from now on. */
+export function chooseLanguage(language: Language): void {
+  localStorage.setItem(KEY, language);
+  location.reload();
 }
 
 function findLanguage(): Language {

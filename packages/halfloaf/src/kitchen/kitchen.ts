@@ -1,6 +1,6 @@
 import * as v from "valibot";
 import { Dish, SITTING_KINDS } from "../dish/index.ts";
-import { DIETS, EU_ALLERGENS, Id, US_ALLERGENS } from "../food/index.ts";
+import { DIETS, EU_ALLERGENS, FoodOverride, Id, OwnFood, US_ALLERGENS } from "../food/index.ts";
 import { ACTIVITIES, SEXES, STAGES } from "../intake/index.ts";
 import { Pack, Shop } from "../price/index.ts";
 import { CivilDate, Currency } from "../quantity/index.ts";
@@ -53,6 +53,7 @@ export const Kit = v.strictObject({
   fridgeLitres: v.pipe(v.number(), v.minValue(0)),
   freezerLitres: v.pipe(v.number(), v.minValue(0)),
 });
+export type Kit = v.InferOutput<typeof Kit>;
 
 /** A sitting that comes back every week. */
 export const WeeklySitting = v.strictObject({
@@ -67,6 +68,7 @@ export const WeeklySitting = v.strictObject({
   /** True where the plate is taken along. */
   packed: v.optional(v.boolean(), false),
 });
+export type WeeklySitting = v.InferOutput<typeof WeeklySitting>;
 
 export const Limits = v.strictObject({
   /** Most money at the tills in a week, trips included. */
@@ -135,6 +137,10 @@ export const Kitchen = v.strictObject({
   useUp: v.optional(v.array(Id), []),
   refusedDishes: v.optional(v.array(Id), []),
   wishes: v.optional(v.array(Wish), []),
+  /** Foods of this kitchen's own, beside the starter foods. */
+  foods: v.optional(v.array(OwnFood), []),
+  /** Figures of foods that this kitchen takes from elsewhere; each with its source. */
+  overrides: v.optional(v.array(FoodOverride), []),
   /** Dishes of this kitchen's own, beside the starter dishes. */
   dishes: v.optional(v.array(Dish), []),
 });

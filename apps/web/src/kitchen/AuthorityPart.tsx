@@ -1,0 +1,53 @@
+import type { Kitchen } from "halfloaf/kitchen";
+import type { ReactNode } from "react";
+import { useFurther } from "../words/useFurther.ts";
+import { chooseLanguage, LANGUAGES } from "../words/WordsContext.tsx";
+import { Fold } from "./Fold.tsx";
+import { ChoiceField } from "./fields/ChoiceField.tsx";
+import { useKitchen } from "./KitchenProvider.tsx";
+
+type Authorities = Kitchen["authorities"];
+
+/** Whose figures count, and in which words all is said. */
+export function AuthorityPart(): ReactNode {
+  const { further, language } = useFurther();
+  const { session, view } = useKitchen();
+  const { authorities, english } = view.edited;
+  const { kitchen } = further;
+  const setAuthorities = (changed: Partial<Authorities>): void => {
+    void session.edit((edited) => ({ ...edited, authorities: { ...edited.authorities, ...changed } }));
+  };
+  const entries = <Value extends string>(
+    names: Readonly<Record<Value, string>>,
+  ): readonly (readonly [Value, string])[] => Object.entries(names) as [Value, string][];
+  return (
+    <Fold title={kitchen.authorities} brief={kitchen.safeties[authorities.safety]}>
+      <div className="fields">
+        <ChoiceField
+          label={kitchen.intake}
+          value={authorities.intake}
+          choices={entries<Authorities["intake"]>(kitchen.intakes)}
+          onChange={(intake) => setAuthorities({ intake })}
+        />
+        <ChoiceField
+          label={kitchen.safety}
+          value={authorities.safety}
+          choices={entries<Authorities["safety"]>(kitchen.safeties)}
+          onChange={(safety) => setAuthorities({ safety })}
+        />
+        <ChoiceField
+          label={kitchen.english}
+          value={english}
+          choices={entries<Kitchen["english"]>(kitchen.englishes)}
+          onChange={(chosen) => void session.edit((edited) => ({ ...edited, english: chosen }))}
+        />
+        <ChoiceField
+          label={kitchen.language}
+          value={language}
+          choices={LANGUAGES.map((each) => [each, kitchen.languages[each]] as const)}
+          onChange={chooseLanguage}
+        />
+      </div>
+    </Fold>
+  );
+}

@@ -1,0 +1,46 @@
+import { type ReactNode, useId, useState } from "react";
+import { useFurther } from "../words/useFurther.ts";
+import { Fold } from "./Fold.tsx";
+import { useKitchen } from "./KitchenProvider.tsx";
+import { saveBackup } from "./saveBackup.ts";
+
+/** Everything of the kitchen into a file, and out of one. */
+export function BackupPart(): ReactNode {
+  const { further } = useFurther();
+  const { session, view } = useKitchen();
+  const field = useId();
+  const [told, setTold] = useState("");
+  const { kitchen } = further;
+  const download = (): void => saveBackup(session.kept, view.edited.name, view.day);
+  const restore = async (file: File | undefined): Promise<void> => {
+    if (file === undefined) return;
+    const before = session.kept.rawRows().length;
+    const isIn = await file
+      .text()
+      .then((text) => session.bringIn(JSON.parse(text)))
+      .catch(() => false);
+    setTold(isIn ? kitchen.merged(session.kept.rawRows().length - before) : kitchen.restoreFailed);
+  };
+  return (
+    <Fold title={kitchen.backup}>
+      <p className="small soft">{kitchen.backupNote}</p>
+      <div>
+        <button type="button" className="button main" onClick={download}>
+          {kitchen.download}
+        </button>
+      </div>
+      <label className="field" htmlFor={field}>
+        {kitchen.restore}
+        <input
+          id={field}
+          className="file"
+          type="file"
+          accept=".json,application/json"
+          onChange={(event) => void restore(event.target.files?.[0])}
+        />
+      </label>
+      <p className="small soft">{kitchen.restoreNote}</p>
+      <p role="status">{told}</p>
+    </Fold>
+  );
+}

@@ -1,0 +1,35 @@
+import type { ReactNode } from "react";
+import { useFurther } from "../words/useFurther.ts";
+
+interface DaysFieldProps {
+  /** ISO 8601 weekdays, Monday = 1. */
+  readonly days: readonly number[];
+  readonly onChange: (days: number[]) => void;
+}
+
+/** Weekdays to choose from. */
+export function DaysField({ days, onChange }: DaysFieldProps): ReactNode {
+  const { further } = useFurther();
+  return (
+    <fieldset className="choice">
+      <legend>{further.kitchen.days}</legend>
+      <div className="days">
+        {further.weekdaysShort.map((name, at) => {
+          const isOn = days.includes(at + 1);
+          return (
+            <button
+              key={name}
+              type="button"
+              className="button"
+              aria-pressed={isOn}
+              aria-label={further.weekdays[at]}
+              onClick={() => onChange(isOn ? days.filter((day) => day !== at + 1) : [...days, at + 1].sort())}
+            >
+              {name}
+            </button>
+          );
+        })}
+      </div>
+    </fieldset>
+  );
+}
