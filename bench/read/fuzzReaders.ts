@@ -23,7 +23,7 @@ import {
   toAmount,
   toDish,
 } from "@halfloaf/reading";
-import { type Food, parseFoodTable, parseOwnFoods, withOwnFoods } from "halfloaf/food";
+import { checkOwnFoods, type Food, parseFoodTable, parseOwnFoods, withOwnFoods } from "halfloaf/food";
 import type { Pack } from "halfloaf/price";
 import type { Parsed } from "halfloaf/quantity";
 
@@ -102,7 +102,7 @@ export const READERS = {
     return [issues, dishes.map(readWhole)];
   },
   receipt: (bytes) => {
-    const receipt = readReceipt(toText(bytes), { currency: "EUR", shops, packs, memory: [], words: ENGLISH_RECEIPT });
+    const receipt = readReceipt(toText(bytes), { currency: "EUR", shops, packs, words: ENGLISH_RECEIPT });
     return [receipt, observeReceipt(receipt, shops)];
   },
   prices: (bytes) => readPriceList(sourceOf("prices.csv", bytes), { mapping: priceMapping, shops, index }),
@@ -124,7 +124,10 @@ export const READERS = {
   json: (bytes) => {
     const content = parseJson(toText(bytes));
     const own = parseOwnFoods(content);
-    return [own, own.ok ? withOwnFoods(foods, own.value) : parseTableMapping(content)];
+    return [
+      own,
+      own.ok ? [checkOwnFoods(foods, own.value), withOwnFoods(foods, own.value)] : parseTableMapping(content),
+    ];
   },
 } satisfies Record<string, Reader>;
 

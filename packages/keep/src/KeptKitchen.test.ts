@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { toEventId } from "halfloaf/kitchen/record";
+import type { OwnFood } from "halfloaf/food";
+import { type EventBody, toEventId } from "halfloaf/kitchen/record";
 import { describe, expect, it } from "vitest";
 import { converge, deeds, meet } from "./converge.testing.ts";
 import type { KeptKitchen } from "./KeptKitchen.ts";
@@ -33,6 +34,37 @@ describe("A kept kitchen", () => {
     const { rows } = await kept.edit((kitchen) => ({ ...(kitchen ?? demoKitchen()), name: "Loft" }));
     expect(rows).toMatchObject([{ kind: "edited", thing: "name", value: "Loft" }]);
     expect((await kept.edit((kitchen) => kitchen ?? demoKitchen())).rows).toEqual([]);
+  });
+
+  it("reckons how long lots keep with its own foods, whichever row comes first, and without them once they are undone", async () => {
+    const kelp: OwnFood = {
+      id: "kelp-crackers",
+      group: "snack",
+      names: { british: ["kelp crackers"], american: ["kelp crackers"] },
+      diet: "vegan",
+      vegetableOrFruit: false,
+      pieces: [],
+      figureSources: {},
+      hygiene: "ready-to-eat",
+      allergens: { eu: [], us: [] },
+      refusePct: 0,
+      keeping: { unopened: { "dry-store": 90 }, opened: { "dry-store": 14 }, authority: "the label" },
+      source: "the label",
+      composition: {},
+    };
+    const bought = { ...boughtOats("kelp-1"), food: "kelp-crackers" } as EventBody;
+    const until = ({ events }: KeptKitchen) => events.state.lots.get("kelp-1")?.keeps;
+    const kept = await openKept(openMemoryStore());
+    await kept.edit(demoKitchen.bind(undefined, "port-ansel"));
+    await kept.add([bought]);
+    const unknown = until(kept);
+    await kept.edit((kitchen) => ({ ...(kitchen ?? demoKitchen()), foods: [kelp] }));
+    expect(until(kept)).not.toEqual(unknown);
+    const other = await openKept(openMemoryStore());
+    for (const row of kept.rawRows().toReversed()) await other.merge([row]);
+    expect(other.events.state).toEqual(kept.events.state);
+    await kept.undo();
+    expect(until(kept)).toEqual(unknown);
   });
 
   it("undoes and redoes acts of its own device, whole", async () => {

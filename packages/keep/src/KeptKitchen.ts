@@ -1,4 +1,4 @@
-import type { FoodTable } from "halfloaf/food";
+import { type FoodTable, withOwnFoods } from "halfloaf/food";
 import {
   compareStamps,
   compareWritten,
@@ -39,6 +39,7 @@ export interface Written {
 }
 
 export interface OpeningOptions {
+  /** The foods there are beside those of the kitchen's own. */
   readonly foods: FoodTable;
   /** What this device is called, in words of an id. */
   readonly device: string;
@@ -63,9 +64,9 @@ interface Waiting {
  */
 export class KeptKitchen {
   readonly document: Y.Doc;
-  readonly events: RecordLedger;
   readonly edits = new EditLog();
   readonly #store: ChunkStore;
+  readonly #foods: FoodTable;
   readonly #device: string;
   readonly #writer: string;
   readonly #now: () => number;
@@ -74,6 +75,10 @@ export class KeptKitchen {
   readonly #damaged: DamagedChunk[] = [];
   readonly #hearers = new Set<() => void>();
   readonly #waiting: Waiting[] = [];
+  #events: RecordLedger;
+  /** Own foods that `#events` reckons with; whether any row ever named one. */
+  #foodsText = toCanonicalText([]);
+  #hasOwnFoods = false;
   #isWriting = false;
   #upTo = 0;
   #sinceSnapshot = 0;
@@ -86,13 +91,11 @@ export class KeptKitchen {
     this.#device = device;
     this.#now = now ?? (() => Date.now());
     this.#writer = `${device}-${Math.floor((chance ?? Math.random)() * 36 ** 8).toString(36)}`;
-    this.events = new RecordLedger(foods);
+    this.#foods = foods;
+    this.#events = new RecordLedger(foods);
     this.document = new Y.Doc();
     this.#rows = this.document.getArray("rows");
     this.#rows.observe(({ changes }) => this.#takeIn(changes.delta.flatMap(({ insert }) => insert ?? []) as unknown[]));
-    this.document.on("update", (bytes: Uint8Array, origin: unknown) => {
-      if (origin !== this.#store) this.#enqueue(bytes);
-    });
   }
 
   /** Opens the kitchen that a store holds; a fresh store holds none, and `edit` makes it. */
@@ -100,6 +103,10 @@ export class KeptKitchen {
     const kept = new KeptKitchen(store, options);
     const fault = await kept.catchUp();
     if (fault !== undefined) return fault;
+    // Not before all is read: a document that somebody listens to writes down anew whatever it takes in.
+    kept.document.on("update", (bytes: Uint8Array, origin: unknown) => {
+      if (origin !== store) kept.#enqueue(bytes);
+    });
     kept.#unwatch = store.watch(() => void kept.catchUp());
     return kept;
   }
@@ -117,6 +124,11 @@ export class KeptKitchen {
         for (const { bytes } of chunks) Y.applyUpdate(this.document, bytes, this.#store);
       }, this.#store);
     return undefined;
+  }
+
+  /** What happened, with the keeping times of the kitchen's own foods as well; another one once those change. */
+  get events(): RecordLedger {
+    return this.#events;
   }
 
   /** The kitchen as edited, or all that is wrong with it; a fresh store has nothing of it. */
@@ -272,13 +284,24 @@ export class KeptKitchen {
       else if (read.value.kind === "edited") edits.push(read.value);
       else events.push(read.value);
     }
-    this.events.add(events);
     this.edits.add(edits);
+    this.#hasOwnFoods ||= edits.some(({ thing }) => thing.startsWith("foods/"));
+    if (this.#hasOwnFoods && edits.length > 0) this.#takeFoods();
+    this.events.add(events);
     for (const row of [...events, ...edits]) {
       if (this.#latest === undefined || compareStamps(this.#latest, row) < 0) this.#latest = row;
       if (deviceOf(row.id) === this.#writer) this.#number = Math.max(this.#number, numberOf(row.id));
     }
     for (const hearer of this.#hearers) hearer();
+  }
+
+  /** Reckons all that happened anew where the kitchen's own foods are others than before. */
+  #takeFoods(): void {
+    const read = this.kitchen();
+    const text = read.ok ? toCanonicalText(read.value.kitchen.foods) : this.#foodsText;
+    if (!read.ok || text === this.#foodsText) return;
+    this.#foodsText = text;
+    this.#events = new RecordLedger(withOwnFoods(this.#foods, read.value.kitchen), this.#events.events);
   }
 
   #isHere(row: unknown): boolean {

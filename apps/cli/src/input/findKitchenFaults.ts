@@ -1,5 +1,5 @@
 import { Id } from "halfloaf/food";
-import { checkKitchen, Kitchen, parseKitchen, type Tables, withOwnDishes } from "halfloaf/kitchen";
+import { checkKitchen, Kitchen, parseKitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import { type Issue, parseWith } from "halfloaf/quantity";
 import { valueAt } from "../words/valueWords.ts";
 
@@ -13,6 +13,8 @@ const LISTS = [
   "packs",
   "stores",
   "sittings",
+  "foods",
+  "overrides",
   "dishes",
   "ratings",
   "useUp",
@@ -69,7 +71,7 @@ const STAND_IN: Keys = {
  */
 export function findKitchenFaults(input: unknown, starter: Tables): readonly Issue[] {
   const parsed = parseKitchen(input);
-  if (parsed.ok) return checkKitchen(parsed.value, withOwnDishes(starter, parsed.value));
+  if (parsed.ok) return checkKitchen(parsed.value, withOwnFoodsAndDishes(starter, parsed.value));
   const pruned =
     typeof input === "object" && input !== null && !Array.isArray(input) ? prune(input as Keys) : undefined;
   const among = pruned === undefined ? [] : checkPruned(pruned, starter);
@@ -116,7 +118,7 @@ function isSoundEntry(schema: Parameters<typeof parseWith>[0], entry: unknown): 
 
 /** What does not fit together among the sound parts, at the paths of the input, without what follows from leaving out. */
 function checkPruned({ kitchen, replaced, kept, lost }: Pruned, starter: Tables): Issue[] {
-  return checkKitchen(kitchen, withOwnDishes(starter, kitchen))
+  return checkKitchen(kitchen, withOwnFoodsAndDishes(starter, kitchen))
     .filter(({ path, code, received }) => {
       const isOfStandIn = [String(path[0]), LOOKED_INTO[code]].some((key) => key !== undefined && replaced.has(key));
       return !isOfStandIn && !lost.has(received);
@@ -134,9 +136,10 @@ function toInputPath(path: Path, kept: ReadonlyMap<string, readonly number[]>): 
 function findUnknownFoods(input: Keys, { kept }: Pruned, { foods }: Tables): Issue[] {
   const isLost = ([list, at]: Path): boolean =>
     kept.has(String(list)) && !kept.get(String(list))?.includes(at as number);
-  return (["packs", "stores", "dishes"] as const)
+  const own = Array.isArray(input.foods) ? input.foods.map((food) => valueAt(food, ["id"])) : [];
+  return (["packs", "stores", "overrides", "dishes"] as const)
     .flatMap((list) => collectFoods(input[list], [list]))
-    .filter(({ path, food }) => isLost(path) && isId(food) && !foods.has(food))
+    .filter(({ path, food }) => isLost(path) && isId(food) && !foods.has(food) && !own.includes(food))
     .map(({ path, food }) => ({ code: "food-unknown", path, expected: "a food of the table", received: food }));
 }
 

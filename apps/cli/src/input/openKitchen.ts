@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { basename, resolve } from "node:path";
 import { loadDemoKitchens } from "@halfloaf/data";
-import { type Kitchen, parseKitchen, type Tables, withOwnDishes } from "halfloaf/kitchen";
+import { type Kitchen, parseKitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import type { Issue } from "halfloaf/quantity";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { tellIssue } from "../words/issueWords.ts";
@@ -9,7 +9,6 @@ import { findNearest } from "../words/nearest.ts";
 import { quote, valueAt } from "../words/valueWords.ts";
 import { findKitchenFaults } from "./findKitchenFaults.ts";
 import { findLines } from "./findLines.ts";
-import { layOwnFoods, openOwnFoods, placeOwnFoods } from "./ownFoodsFile.ts";
 import { readJsonFile } from "./readJsonFile.ts";
 
 /** The demo kitchen that is taken where none is named. */
@@ -25,7 +24,7 @@ export interface OpenKitchen {
   /** Path of its file; absent for a demo. */
   readonly file?: string;
   readonly kitchen: Kitchen;
-  /** The starter tables with the kitchen's own foods laid over them, and its own dishes. */
+  /** The starter tables with what the kitchen has of its own. */
   readonly tables: Tables;
 }
 
@@ -39,21 +38,13 @@ export function openKitchen(name: string, cwd: string, starter: Tables): Found<O
   const { content, text, file } = source.value;
   const stranger = findStranger(content);
   if (stranger !== undefined) return refuse(stranger);
-  const own = file === undefined ? undefined : openOwnFoods(placeOwnFoods(file));
-  if (own?.ok === false) return own;
-  const foods = own === undefined ? { ok: true as const, value: starter.foods } : layOwnFoods(starter.foods, own.value);
-  if (!foods.ok) return foods;
-  const tables = { ...starter, foods: foods.value };
-  const issues = findKitchenFaults(content, tables);
-  if (issues.length > 0) return { ok: false, faults: tellIssues(issues, content, text, tables) };
+  const issues = findKitchenFaults(content, starter);
+  if (issues.length > 0) return { ok: false, faults: tellIssues(issues, content, text, starter) };
   const parsed = parseKitchen(content);
   if (!parsed.ok) throw new Error("a kitchen without faults could not be read");
   const kitchen = parsed.value;
-  const { name: ownName } = source.value;
-  return {
-    ok: true,
-    value: { name: ownName, ...(file !== undefined && { file }), kitchen, tables: withOwnDishes(tables, kitchen) },
-  };
+  const tables = withOwnFoodsAndDishes(starter, kitchen);
+  return { ok: true, value: { name: source.value.name, ...(file !== undefined && { file }), kitchen, tables } };
 }
 
 interface Source {
@@ -131,7 +122,7 @@ function nearNames({ code, received }: Issue, content: unknown, starter: Tables)
     return ids.filter((id) => typeof id === "string");
   };
   const choices: Readonly<Record<string, () => Iterable<string>>> = {
-    "food-unknown": () => starter.foods.keys(),
+    "food-unknown": () => [...starter.foods.keys(), ...idsOf("foods")],
     "shop-unknown": () => idsOf("shops"),
     "eater-unknown": () => idsOf("eaters"),
     "lot-unknown": () => idsOf("stores"),

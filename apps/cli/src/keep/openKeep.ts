@@ -1,5 +1,5 @@
 import type { KeptKitchen } from "@halfloaf/keep";
-import { type Kitchen, type Tables, withOwnDishes } from "halfloaf/kitchen";
+import { type Kitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import { type EditedKitchen, type RecordState, toKitchen } from "halfloaf/kitchen/record";
 import type { CivilDate } from "halfloaf/quantity";
 import { loadTables } from "../input/loadTables.ts";
@@ -49,7 +49,7 @@ function toOpen(kept: KeptKitchen, ask: KeepAsk, starter: Tables, terminal: Term
   const edited = read.value.kitchen;
   const by = ask.by === undefined ? undefined : findEater(ask.by, edited);
   if (by?.ok === false) return by;
-  const tables = withOwnDishes(starter, edited);
+  const tables = withOwnFoodsAndDishes(starter, edited);
   const { state } = kept.events;
   const last = kept.events.events.at(-1);
   const stateThen = last !== undefined && last.on > day ? kept.events.stateOn(day) : state;

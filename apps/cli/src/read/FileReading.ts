@@ -1,4 +1,4 @@
-import type { RememberedMatch } from "@halfloaf/reading";
+import type { SaidMatch } from "@halfloaf/reading";
 import type { Dish } from "halfloaf/dish";
 import type { FoodOverride, OwnFood } from "halfloaf/food";
 import type { Observation, Pack } from "halfloaf/price";
@@ -10,7 +10,7 @@ export interface Findings {
   readonly dishes: readonly Dish[];
   readonly observations: readonly Observation[];
   readonly newPacks: readonly Pack[];
-  readonly matches: readonly RememberedMatch[];
+  readonly matches: readonly SaidMatch[];
   readonly foods: readonly OwnFood[];
   readonly overrides: readonly FoodOverride[];
 }

@@ -1,12 +1,10 @@
 import { existsSync, readFileSync, realpathSync, rmSync } from "node:fs";
 import { basename, resolve } from "node:path";
-import { rememberMatch } from "@halfloaf/reading";
-import type { FoodTable, OwnFoods } from "halfloaf/food";
-import type { Tables } from "halfloaf/kitchen";
+import { checkOwnFoods } from "halfloaf/food";
+import type { Kitchen, Tables } from "halfloaf/kitchen";
 import { latestPrices, type Pack } from "halfloaf/price";
 import { findKitchenFaults } from "../input/findKitchenFaults.ts";
 import type { OpenKitchen } from "../input/openKitchen.ts";
-import { besideKitchen, layOwnFoods, openOwnFoods, placeOwnFoods } from "../input/ownFoodsFile.ts";
 import { readJsonFile } from "../input/readJsonFile.ts";
 import { toJsonText } from "../output/harmless.ts";
 import { writeWhole } from "../output/writeWhole.ts";
@@ -16,7 +14,7 @@ import { quote } from "../words/valueWords.ts";
 import { findDishPlace } from "./dish/findDishPlace.ts";
 import { toDishText } from "./dish/toDishText.ts";
 import type { Findings } from "./FileReading.ts";
-import { openMatches } from "./MatchesFile.ts";
+import { tellFindings, withFindings } from "./withFindings.ts";
 
 /** A file that is to be written, and what is then in it, for people. */
 export interface ToWrite {
@@ -26,19 +24,26 @@ export interface ToWrite {
 }
 
 /**
- * The files that keep what was found: the kitchen's file and those beside it, or one for each dish where no kitchen is
- * named. Everything is checked; nothing is written yet.
+ * The files that keep what was found: the kitchen's file, or one for each dish where no kitchen is named. Everything is
+ * checked; nothing is written yet.
  */
 export function planKeeping(
   findings: Findings,
   opened: OpenKitchen | undefined,
-  tables: Tables,
+  starter: Tables,
   cwd: string,
 ): Found<readonly ToWrite[]> {
-  const ids = findings.dishes.map(({ id }) => id);
+  const faults = findFoundFaults(findings, starter);
+  if (faults.length > 0) return { ok: false, faults };
+  return opened === undefined ? toDishFiles(findings, starter, cwd) : toKitchenFile(findings, opened, starter);
+}
+
+/** What keeps findings from being kept wherever that is: two dishes of one id, own foods that have the id of others. */
+export function findFoundFaults({ dishes, foods }: Findings, starter: Tables): readonly Fault[] {
+  const ids = dishes.map(({ id }) => id);
   const twice = ids.find((id, at) => ids.indexOf(id) !== at);
-  if (twice !== undefined) return refuse(tellTwice(twice));
-  return opened === undefined ? toDishFiles(findings, tables, cwd) : toKitchenFiles(findings, opened, tables);
+  const issues = checkOwnFoods(starter.foods, { foods: [...foods], overrides: [] });
+  return [...(twice === undefined ? [] : [tellTwice(twice)]), ...issues.map((issue) => tellIssue(issue, { foods }))];
 }
 
 /** Writes all files or none: each whole, and where one can't be written those before it go back to what they were. */
@@ -71,69 +76,32 @@ function toDishFiles(findings: Findings, tables: Tables, cwd: string): Found<rea
   return { ok: true, value: files };
 }
 
-function toKitchenFiles(findings: Findings, { file, kitchen }: OpenKitchen, tables: Tables): Found<readonly ToWrite[]> {
+/** The kitchen's file as it stands, with what was found put in; whatever else is in it stays as it is. */
+function toKitchenFile(findings: Findings, { file, kitchen }: OpenKitchen, starter: Tables): Found<readonly ToWrite[]> {
   if (file === undefined) return refuse(tellDemo());
   const path = realpathSync(file);
-  const own = mergeFoods(findings, placeOwnFoods(file), tables.foods);
-  if (!own.ok) return own;
-  const changed = changeKitchen(path, findings, kitchen.packs);
-  if (!changed.ok) return changed;
-  const issues = findKitchenFaults(changed.value.content, { ...tables, foods: own.value.foods });
-  if (issues.length > 0) return { ok: false, faults: issues.map((issue) => tellIssue(issue, changed.value.content)) };
-  const matches = mergeMatches(findings, besideKitchen("matches", file));
-  if (!matches.ok) return matches;
-  return { ok: true, value: [...own.value.files, ...changed.value.files, ...matches.value] };
-}
-
-/** The file of own foods with what was found in place of what stood there of the same foods. */
-function mergeFoods(
-  { foods, overrides }: Findings,
-  path: string,
-  starter: FoodTable,
-): Found<{ readonly foods: FoodTable; readonly files: ToWrite[] }> {
-  const open = openOwnFoods(path);
-  if (!open.ok) return open;
-  const own: OwnFoods = {
-    ...open.value,
-    foods: [...open.value.foods.filter(({ id }) => !foods.some((each) => each.id === id)), ...foods],
-    overrides: [
-      ...open.value.overrides.filter(({ food }) => !overrides.some((each) => each.food === food)),
-      ...overrides,
-    ],
-  };
-  const laid = layOwnFoods(starter, own);
-  if (!laid.ok) return laid;
-  const what = [...foods.map(({ id }) => id), ...overrides.map(({ food }) => `figures of ${food}`)].join(", ");
-  return {
-    ok: true,
-    value: { foods: laid.value, files: what === "" ? [] : [{ path, text: `${toJsonText(own)}\n`, what }] },
-  };
-}
-
-/** The kitchen's file as it stands, with dishes, new packs and prices put in; whatever else is in it stays as it is. */
-function changeKitchen(
-  path: string,
-  findings: Findings,
-  packs: readonly Pack[],
-): Found<{ readonly content: unknown; readonly files: ToWrite[] }> {
   const read = readJsonFile(path, "/");
   if (!read.ok) return read;
-  const content = read.value.content as Record<string, readonly { readonly id: string }[] | undefined>;
-  const priced = pricePacks(packs, findings);
-  const dishIds = new Set(findings.dishes.map(({ id }) => id));
-  const { dishes, newPacks } = findings;
-  const what = [
-    ...dishes.map(({ id }) => `the dish ${id}`),
-    ...(priced.size === 0 ? [] : [`${priced.size} ${priced.size === 1 ? "price" : "prices"}`]),
-    ...newPacks.map(({ id }) => `the new pack ${id}`),
-  ].join(", ");
-  if (what === "") return { ok: true, value: { content, files: [] } };
-  const changed = {
-    ...content,
-    packs: [...(content.packs ?? []).map((pack) => priced.get(pack.id) ?? pack), ...newPacks],
-    ...(dishes.length > 0 && { dishes: [...(content.dishes ?? []).filter(({ id }) => !dishIds.has(id)), ...dishes] }),
-  };
-  return { ok: true, value: { content: changed, files: [{ path, text: `${toJsonText(changed)}\n`, what }] } };
+  const content = read.value.content as Partial<Record<keyof Kitchen, unknown>>;
+  const priced = pricePacks(kitchen.packs, findings);
+  const what = tellFindings(findings, priced.size);
+  if (what === "") return { ok: true, value: [] };
+  const asWritten = <Key extends "packs" | "foods" | "overrides" | "dishes">(key: Key) =>
+    (content[key] ?? []) as Kitchen[Key];
+  const lists = withFindings(
+    {
+      packs: asWritten("packs").map((pack) => priced.get(pack.id) ?? pack),
+      foods: asWritten("foods"),
+      overrides: asWritten("overrides"),
+      dishes: asWritten("dishes"),
+    },
+    findings,
+  );
+  const filled = Object.entries(lists).filter(([key, list]) => list.length > 0 || key in content);
+  const changed = { ...content, ...Object.fromEntries(filled) };
+  const issues = findKitchenFaults(changed, starter);
+  if (issues.length > 0) return { ok: false, faults: issues.map((issue) => tellIssue(issue, changed)) };
+  return { ok: true, value: [{ path, text: `${toJsonText(changed)}\n`, what }] };
 }
 
 /** The packs whose price was seen anew, at that price; one that was seen later elsewhere stays as it is. */
@@ -149,15 +117,6 @@ function pricePacks(packs: readonly Pack[], { observations }: Findings): Map<str
       return now === undefined || now === pack || !observed.has(pack.id) ? [] : [[pack.id, now]];
     }),
   );
-}
-
-function mergeMatches({ matches }: Findings, path: string): Found<readonly ToWrite[]> {
-  if (matches.length === 0) return { ok: true, value: [] };
-  const open = openMatches(path);
-  if (!open.ok) return open;
-  const merged = matches.reduce(rememberMatch, [...open.value]);
-  const content = { format: "halfloaf-matches", version: 1, matches: merged };
-  return { ok: true, value: [{ path, text: `${toJsonText(content)}\n`, what: `${matches.length} remembered` }] };
 }
 
 function tellUnwritten(path: string, trouble: string): Fault {
@@ -185,8 +144,8 @@ function tellNoKitchen(): Fault {
   return {
     code: "keep-no-kitchen",
     path: [],
-    sentence: "Prices and figures of foods are kept in or beside a kitchen's file, and none is named.",
-    remedy: "Name it with --kitchen.",
+    sentence: "Prices, foods and figures of foods are kept in a kitchen, and none is named.",
+    remedy: "Name its file or folder with --kitchen.",
   };
 }
 
@@ -195,6 +154,7 @@ function tellDemo(): Fault {
     code: "keep-demo",
     path: [],
     sentence: "A demo kitchen is never written over.",
-    remedy: "Copy it from data/kitchens to a file of your own and name that with --kitchen.",
+    remedy:
+      'Copy it from data/kitchens to a file of your own, or keep it in a folder with "halfloaf settle", and name that with --kitchen.',
   };
 }

@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
@@ -103,9 +103,6 @@ describe("a pasted dish", () => {
 
   test("where one file can't be written, none is", async () => {
     const before = readFileSync(join(folder, "my.json"), "utf8");
-    mkdirSync(join(folder, "halfloaf-matches-my.json"));
-    const words = ["receipt.txt", "--kitchen", "my.json", "--pack", "5=rice-white-long-1000g-tally-store", "--keep"];
-    expect((await run(...words)).code).toBe(2);
     const out = ["soup.txt", ...SETTLED, "--kitchen", "my.json", "--keep", "--out", "no/such/dish.json"];
     expect((await run(...out)).code).toBe(2);
     expect(readFileSync(join(folder, "my.json"), "utf8")).toBe(before);
@@ -204,24 +201,30 @@ describe("official tables", () => {
     for (const [name, text] of Object.entries(writeCsvFiles(SAMPLE_FOODS))) write(name, text);
   });
 
-  test("old and new stand beside each other, and are kept beside the kitchen, which is planned with them", async () => {
+  test("old and new stand beside each other, and are kept in the kitchen, which is planned with them", async () => {
     const words = [".", "--food", "900001=onion", "--kitchen", "my.json"];
     const shown = await run(...words);
     expect(shown.flat).toContain("protein 1.1 g -> 23 g");
-    expect(readdirSync(folder)).not.toContain("halfloaf-foods-my.json");
-    expect((await run(...words, "--keep")).told).toBe("Kept in halfloaf-foods-my.json: figures of onion.");
+    expect(kitchenNow().overrides).toEqual([]);
+    expect((await run(...words, "--keep")).told).toBe("Kept in my.json: figures of onion.");
     const opened = openKitchen("my.json", folder, loadTables());
     expect(opened.ok && opened.value.tables.foods.get("onion")?.composition.proteinG).toBe(22.5);
     expect(loadTables().foods.get("onion")?.composition.proteinG).not.toBe(22.5);
   });
 
   test("without a kitchen no figures are kept", async () => {
-    expect((await run(".", "--food", "900001=onion", "--keep")).told).toContain("Name it with --kitchen.");
+    expect((await run(".", "--food", "900001=onion", "--keep")).told).toContain(
+      "Name its file or folder with --kitchen.",
+    );
   });
 
-  test("own foods that do not fit the table are faults of every command", async () => {
-    write("halfloaf-foods-my.json", '{"format":"halfloaf-foods","version":1,"overrides":[{"food":"no-such"}]}');
-    expect(openKitchen("my.json", folder, loadTables()).ok).toBe(false);
+  test("figures of a food that nobody has are a fault of every command", async () => {
+    const override = { food: "no-such", from: "a table", figures: {}, sources: {} };
+    write("my.json", JSON.stringify({ ...(readJson("my.json") as object), overrides: [override] }));
+    const opened = openKitchen("my.json", folder, loadTables());
+    expect(opened.ok ? [] : opened.faults.map(({ code, path }) => [code, path.join("/")])).toEqual([
+      ["food-unknown", "overrides/0/food"],
+    ]);
   });
 
   test("Ctrl-C stops the reading and nothing is kept", async () => {

@@ -11,9 +11,10 @@ import type { Tables } from "halfloaf/kitchen";
 import { refuseInput } from "../commands/refuseInput.ts";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
-import { type OpenKitchen, openKitchen, USUAL_KITCHEN } from "../input/openKitchen.ts";
-import { besideKitchen } from "../input/ownFoodsFile.ts";
+import { type OpenKitchen, USUAL_KITCHEN } from "../input/openKitchen.ts";
 import { readJsonFile } from "../input/readJsonFile.ts";
+import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
+import { isKept, namedFolder } from "../keep/openFolder.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
@@ -24,11 +25,11 @@ import { readDishes, readMakingsOnly } from "./dish/readDishes.ts";
 import { toDishText } from "./dish/toDishText.ts";
 import type { FileReading, Findings } from "./FileReading.ts";
 import { type ContentKind, findKind } from "./findKind.ts";
+import { keepInFolder } from "./keepInFolder.ts";
 import { layPart } from "./layPart.ts";
-import { openMatches } from "./MatchesFile.ts";
 import { type Input, openInput } from "./openInput.ts";
 import { planKeeping, type ToWrite, writeAll } from "./planKeeping.ts";
-import { readPriceFile, readReceiptFile } from "./price/readPrices.ts";
+import { type PriceContext, readPriceFile, readReceiptFile } from "./price/readPrices.ts";
 import type { ReadReport } from "./ReadReport.ts";
 import type { ReadWish } from "./ReadWish.ts";
 import { readOwnFoods } from "./table/readOwnFoods.ts";
@@ -41,7 +42,8 @@ interface Setting {
   readonly tables: Tables;
   /** The kitchen that was named; where prices need one and none was, the usual demo. */
   readonly kitchen: OpenKitchen;
-  readonly isNamed: boolean;
+  /** As it was named, by an option or by the environment; absent where none was. */
+  readonly named?: string;
   readonly english: "british" | "american";
   readonly mapping?: unknown;
   readonly watch: ReadingWatch;
@@ -58,13 +60,13 @@ export async function readCommand(wish: ReadWish, terminal: Terminal): Promise<E
     signal.aborted = true;
   });
   try {
-    const setting = openSetting(wish, signal, terminal);
+    const setting = await openSetting(wish, signal, terminal);
     if (!setting.ok) return refuseWith(setting.faults);
     const readings = await readAll(wish, setting.value, terminal);
     terminal.showProgress("");
     if (!readings.ok) return refuseWith(readings.faults);
     const kept =
-      wish.keep || wish.out !== undefined ? keep(wish, readings.value, setting.value, terminal.cwd) : undefined;
+      wish.keep || wish.out !== undefined ? await keep(wish, readings.value, setting.value, terminal) : undefined;
     const parts = readings.value.map(({ part }) => part);
     if (!wish.json)
       for (const line of parts.flatMap((part, at) => [...(at === 0 ? [] : [""]), ...layPart(part, terminal.page)]))
@@ -85,12 +87,17 @@ export async function readCommand(wish: ReadWish, terminal: Terminal): Promise<E
   }
 }
 
-function openSetting(wish: ReadWish, signal: { readonly aborted: boolean }, terminal: Terminal): Found<Setting> {
+async function openSetting(
+  wish: ReadWish,
+  signal: { readonly aborted: boolean },
+  terminal: Terminal,
+): Promise<Found<Setting>> {
   const settled = [wish.foods, wish.amounts, wish.packs, wish.leftOut].some((list) => list.length > 0);
   if (wish.files.length > 1 && (settled || wish.title !== undefined || wish.dish !== undefined))
     return refuse(tellOneFile());
   const starter = loadTables();
-  const kitchen = openKitchen(wish.kitchen ?? USUAL_KITCHEN, terminal.cwd, starter);
+  const named = namedFolder(wish.kitchen, terminal);
+  const kitchen = await openAnyKitchen(named ?? USUAL_KITCHEN, terminal, starter);
   if (!kitchen.ok) return kitchen;
   const mapping = wish.mapping === undefined ? undefined : readJsonFile(wish.mapping, terminal.cwd);
   if (mapping?.ok === false) return mapping;
@@ -104,7 +111,7 @@ function openSetting(wish: ReadWish, signal: { readonly aborted: boolean }, term
       starter,
       tables,
       kitchen: kitchen.value,
-      isNamed: wish.kitchen !== undefined,
+      ...(named !== undefined && { named }),
       english: wish.english ?? kitchen.value.kitchen.english,
       ...(mapping && { mapping: mapping.value.content }),
       watch: { signal, onProgress },
@@ -147,10 +154,7 @@ async function readOne(input: Input, wish: ReadWish, setting: Setting): Promise<
   }
   if (kind.value === "prices") {
     const mapping = parseMapping(parsePriceListMapping, setting.mapping);
-    const context = mapping.ok ? priceContext(setting) : mapping;
-    return mapping.ok && context.ok
-      ? readPriceFile(input, mapping.value as PriceListMapping, wish, context.value)
-      : (context as Extract<typeof context, { ok: false }>);
+    return mapping.ok ? readPriceFile(input, mapping.value as PriceListMapping, wish, priceContext(setting)) : mapping;
   }
   return readText(input, kind.value, wish, setting);
 }
@@ -169,21 +173,14 @@ async function readText(
   const options = () => ({ foods, index: setting.index(), english });
   if (kind === "dish" || kind === "page") return readDishes(input.name, kind, text, wish, options());
   if (kind === "makings") return { ok: true, value: readMakingsOnly(input.name, text, options()) };
-  if (kind === "receipt") {
-    const context = priceContext(setting);
-    return context.ok ? readReceiptFile(input.name, text, wish, context.value) : context;
-  }
+  if (kind === "receipt") return readReceiptFile(input.name, text, wish, priceContext(setting));
   if (input.path === undefined) return refuse(tellNoFoodsFile(input.name));
   const json = readJsonFile(input.path, "/");
   return json.ok ? readOwnFoods(input.name, json.value.content, foods, setting.starter.foods, english) : json;
 }
 
-function priceContext({ kitchen, tables, watch }: Setting) {
-  const memory =
-    kitchen.file === undefined ? { ok: true as const, value: [] } : openMatches(besideKitchen("matches", kitchen.file));
-  return memory.ok
-    ? { ok: true as const, value: { kitchen: kitchen.kitchen, foods: tables.foods, memory: memory.value, watch } }
-    : memory;
+function priceContext({ kitchen: { kitchen }, tables: { foods }, watch }: Setting): PriceContext {
+  return { kitchen, foods, watch };
 }
 
 function parseMapping<Mapping>(
@@ -197,23 +194,30 @@ function parseMapping<Mapping>(
 }
 
 /** Writes what was asked for, unless something of it is open. */
-function keep(
+async function keep(
   wish: ReadWish,
   readings: readonly FileReading[],
   setting: Setting,
-  cwd: string,
-): Found<readonly { readonly file: string; readonly what: string }[]> {
+  terminal: Terminal,
+): Promise<Found<readonly { readonly file: string; readonly what: string }[]>> {
   const open = readings.flatMap((reading) => reading.open);
   if (open.length > 0) return { ok: false, faults: open.map((fault) => ({ ...fault, path: [] })) };
   const findings = joinFindings(readings);
+  const { cwd } = terminal;
+  const { named, starter } = setting;
   const out = wish.out === undefined ? undefined : toDishFile(wish.out, findings, setting, cwd);
   if (out?.ok === false) return out;
-  const kitchen = setting.isNamed ? setting.kitchen : undefined;
-  const kept = wish.keep ? planKeeping(findings, kitchen, setting.starter, cwd) : undefined;
+  const folder = wish.keep && named !== undefined && isKept(named, cwd) ? named : undefined;
+  const kitchen = named === undefined ? undefined : setting.kitchen;
+  const kept = wish.keep && folder === undefined ? planKeeping(findings, kitchen, starter, cwd) : undefined;
   if (kept?.ok === false) return kept;
+  const inFolder = folder === undefined ? undefined : await keepInFolder(folder, findings, starter, terminal);
+  if (inFolder?.ok === false) return inFolder;
   const written = writeAll([...(kept?.value ?? []), ...(out === undefined ? [] : [out.value])]);
   if (!written.ok) return written;
-  return { ok: true, value: written.value.map(({ path, what }) => ({ file: relative(cwd, path) || path, what })) };
+  const files = written.value.map(({ path, what }) => ({ file: relative(cwd, path) || path, what }));
+  const what = inFolder?.value ?? "";
+  return { ok: true, value: [...(folder === undefined || what === "" ? [] : [{ file: folder, what }]), ...files] };
 }
 
 function joinFindings(readings: readonly FileReading[]): Findings {

@@ -11,7 +11,6 @@ import { PricesReport } from "../keep/PricesReport.ts";
 import { StoresReport } from "../keep/StoresReport.ts";
 import { TodayReport } from "../keep/TodayReport.ts";
 import { MendReport } from "../mend/MendReport.ts";
-import { MatchesFile } from "../read/MatchesFile.ts";
 import { ReadReport } from "../read/ReadReport.ts";
 import { WhyReport } from "../why/WhyReport.ts";
 import { FaultReport } from "../words/FaultReport.ts";
@@ -100,14 +99,8 @@ export const PUBLISHED_SCHEMAS: readonly PublishedSchema[] = [
     name: "foods",
     title: "Halfloaf own foods, version 1",
     description:
-      "Foods of a kitchen's own and the figures it takes from elsewhere, beside its file. Per 100 g edible portion; absent is unknown.",
+      "Foods of a kitchen's own and figures from elsewhere, to be read into a kitchen. Per 100 g edible portion; absent is unknown.",
     schema: OwnFoods,
-  },
-  {
-    name: "matches",
-    title: "Halfloaf matches, version 1",
-    description: "Which pack of a kitchen a text on receipts and in price lists means, beside the kitchen's file.",
-    schema: MatchesFile,
   },
   {
     name: "table-mapping",

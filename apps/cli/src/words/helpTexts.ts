@@ -158,7 +158,7 @@ Examples:
   readFiles: "files, a folder, - for standard input, or a web address with --fetch",
   readAs: "what the file is, where that is not plain",
   readKitchen:
-    "kitchen whose packs and foods are meant, and which keeps what is read (default: the demo Port Ansel, which keeps nothing)",
+    "file or folder of the kitchen whose packs and foods are meant, and which keeps what is read (default: the variable HALFLOAF_KITCHEN, else the demo Port Ansel, which keeps nothing)",
   readMapping: "file that says what the columns of a table or price list hold",
   readEnglish: "whose cups, spoons and pints are meant (default: that of the kitchen)",
   readDish: "which dish of a page, counted from 1",
@@ -173,7 +173,7 @@ Examples:
   readDateOrder: "how dates in numbers are written",
   readNear: "one of our foods, whose nearest three in the table are shown",
   readFetch: "fetch the web addresses among the files, once each",
-  readKeep: "keep what was read in the kitchen and beside it, a dish without a kitchen in a file of its own",
+  readKeep: "keep what was read in the kitchen, a dish without a kitchen in a file of its own",
   readOut: "file to write the dish in, as JSON-LD of schema.org",
   check: "Look for everything that is wrong with a kitchen file, all at once.",
   checkAfter: `

@@ -23,7 +23,7 @@ import {
   toWorkSheet,
   type WeekPlan,
   type WorkSheet,
-  withOwnDishes,
+  withOwnFoodsAndDishes,
 } from "halfloaf/kitchen";
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
@@ -155,5 +155,5 @@ function toPage(form: DishSource["form"], content: string): string {
 }
 
 async function tablesOf(kitchen: Kitchen): Promise<Tables> {
-  return withOwnDishes((await loadStarter()).tables, kitchen);
+  return withOwnFoodsAndDishes((await loadStarter()).tables, kitchen);
 }

@@ -24,10 +24,12 @@ export {
 } from "./measure.ts";
 export { type Composition, NUTRIENT_NAMES, NUTRIENTS, type Nutrient } from "./nutrient.ts";
 export {
+  checkOwnFoods,
   FoodOverride,
   formatOwnFoods,
   NO_OWN_FOODS,
   OwnFood,
+  type OwnFoodParts,
   OwnFoods,
   overrideFigures,
   parseOwnFoods,

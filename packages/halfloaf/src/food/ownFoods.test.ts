@@ -1,7 +1,7 @@
 import { loadStarterFoods } from "@halfloaf/data";
 import { describe, expect, test } from "vitest";
 import { parseFoodTable } from "./foodTable.ts";
-import { formatOwnFoods, NO_OWN_FOODS, type OwnFoods, parseOwnFoods, withOwnFoods } from "./ownFoods.ts";
+import { checkOwnFoods, formatOwnFoods, NO_OWN_FOODS, type OwnFoods, parseOwnFoods, withOwnFoods } from "./ownFoods.ts";
 
 const parsed = parseFoodTable(loadStarterFoods());
 const table = parsed.ok ? parsed.table : new Map();
@@ -72,29 +72,44 @@ describe("a file of own foods", () => {
 describe("a table with own foods", () => {
   test("holds its foods, then the own ones, and overridden figures with their sources", () => {
     const before = structuredClone(table.get("chickpeas-dried"));
-    const laid = withOwnFoods(table, own());
-    const joined = laid.ok ? laid.table : new Map();
+    const joined = withOwnFoods(table, own());
     expect([...joined.keys()]).toEqual([...table.keys(), "kelp-crackers"]);
-    expect(joined.get("kelp-crackers").composition).toEqual({ energyKcal: 410, proteinG: 9 });
+    expect(joined.get("kelp-crackers")?.composition).toEqual({ energyKcal: 410, proteinG: 9 });
     const { ironMg: _iron, ...rest } = before.composition;
-    expect(joined.get("chickpeas-dried").composition).toEqual({ ...rest, proteinG: 19.5 });
-    expect(joined.get("chickpeas-dried").figureSources.proteinG).toBe("a table, 12");
+    expect(joined.get("chickpeas-dried")?.composition).toEqual({ ...rest, proteinG: 19.5 });
+    expect(joined.get("chickpeas-dried")?.figureSources.proteinG).toBe("a table, 12");
     expect(joined.get("lentils-red-dried")).toBe(table.get("lentils-red-dried"));
     expect(table.get("chickpeas-dried")).toEqual(before);
   });
 
   test("may override an own food", () => {
     const laid = withOwnFoods(table, own({ overrides: [{ ...override, food: "kelp-crackers" }] }));
-    expect(laid.ok && laid.table.get("kelp-crackers")?.composition).toEqual({ energyKcal: 410, proteinG: 19.5 });
+    expect(laid.get("kelp-crackers")?.composition).toEqual({ energyKcal: 410, proteinG: 19.5 });
   });
 
-  test("faults are told all at once: an id used, a food that nobody has, a second override", () => {
+  test("is the same where they are laid over it again", () => {
+    const once = withOwnFoods(table, own());
+    expect(withOwnFoods(once, own())).toEqual(once);
+    expect(withOwnFoods(table, NO_OWN_FOODS)).toBe(table);
+  });
+
+  test("holds an own food in place of its food of that id, and passes over figures of a food that nobody has", () => {
+    const laid = withOwnFoods(
+      table,
+      own({ foods: [{ ...kelp, id: "onion" }], overrides: [{ ...override, food: "nobodys-food" }] }),
+    );
+    expect([laid.size, laid.get("onion")?.source]).toEqual([table.size, "the label"]);
+  });
+
+  test("tells all at once what does not fit it: an id used, a food that nobody has, a second override", () => {
     const overrides = [override, override, { ...override, food: "nobodys-food" }];
-    const laid = withOwnFoods(table, own({ foods: [{ ...kelp, id: "chickpeas-dried" }], overrides }));
-    expect(laid.ok ? [] : laid.issues.map(({ code, path }) => [code, path.join("/")])).toEqual([
+    const foods = [{ ...kelp, id: "chickpeas-dried" }, kelp, kelp];
+    const issues = checkOwnFoods(table, own({ foods, overrides }));
+    expect(issues.map(({ code, path }) => [code, path.join("/")])).toEqual([
       ["unique", "foods/0/id"],
+      ["unique", "foods/2/id"],
       ["unique", "overrides/1/food"],
-      ["food", "overrides/2/food"],
+      ["food-unknown", "overrides/2/food"],
     ]);
   });
 });

@@ -58,7 +58,7 @@ export const OwnFood = v.strictObject({
 });
 export type OwnFood = v.InferOutput<typeof OwnFood>;
 
-/** The file beside a kitchen that holds its own foods and the figures it takes from elsewhere. */
+/** A file of own foods and of figures from elsewhere, by which one kitchen hands them to another. */
 export const OwnFoods = v.strictObject({
   /** Where an editor finds the schema; not read here. */
   $schema: v.optional(v.string()),
@@ -69,7 +69,7 @@ export const OwnFoods = v.strictObject({
 });
 export type OwnFoods = v.InferOutput<typeof OwnFoods>;
 
-/** Own foods of a kitchen that has none yet. */
+/** A file of own foods with nothing in it yet. */
 export const NO_OWN_FOODS: OwnFoods = { format: "halfloaf-foods", version: 1, foods: [], overrides: [] };
 
 /** Reads the content of a file of own foods; on failure gives all faults at once. */
@@ -82,33 +82,47 @@ export function formatOwnFoods(own: OwnFoods): string {
   return `${JSON.stringify(own, undefined, 2)}\n`;
 }
 
+/** The foods of a kitchen's own and the figures it takes from elsewhere, in a file of their own or in the kitchen. */
+export type OwnFoodParts = Pick<OwnFoods, "foods" | "overrides">;
+
 /**
  * The table with a kitchen's own foods behind its foods and the kitchen's overrides laid over both; the table itself stays
- * as it is. A food of an id that the table has, an override of a food that nobody has, and a second one of the same food
- * are faults, all told at once.
+ * as it is. An own food takes the place of a food of the same id, so that laying the same twice changes nothing; an override
+ * of a food that nobody has is passed over, and of two of the same food the later one counts. `checkOwnFoods` tells of them.
  */
-export function withOwnFoods(
-  table: FoodTable,
-  own: OwnFoods,
-): { readonly ok: true; readonly table: FoodTable } | { readonly ok: false; readonly issues: readonly Issue[] } {
+export function withOwnFoods(table: FoodTable, { foods, overrides }: OwnFoodParts): FoodTable {
+  if (foods.length === 0 && overrides.length === 0) return table;
   const joined = new Map(table);
+  for (const { energyFactors, ...food } of foods)
+    joined.set(food.id, energyFactors === undefined ? food : { ...food, energyFactors });
+  const latest = new Map(overrides.map((override) => [override.food, override]));
+  for (const [id, override] of latest) {
+    const food = joined.get(id);
+    if (food !== undefined) joined.set(id, overrideFigures(food, override));
+  }
+  return joined;
+}
+
+/**
+ * What of own foods does not fit a table that does not hold them yet, all at once: an id that the table or another own food
+ * has, an override of a food that nobody has, and a second one of the same food.
+ */
+export function checkOwnFoods(table: FoodTable, { foods, overrides }: OwnFoodParts): readonly Issue[] {
   const issues: Issue[] = [];
-  for (const [at, { energyFactors, ...food }] of own.foods.entries()) {
-    if (joined.has(food.id)) issues.push(unique(["foods", at, "id"], "an id that no food has yet", food.id));
-    else joined.set(food.id, energyFactors === undefined ? food : { ...food, energyFactors });
+  const own = new Set<string>();
+  for (const [at, { id }] of foods.entries()) {
+    if (table.has(id) || own.has(id)) issues.push(unique(["foods", at, "id"], "an id that no food has yet", id));
+    own.add(id);
   }
   const overridden = new Set<string>();
-  for (const [at, override] of own.overrides.entries()) {
+  for (const [at, { food }] of overrides.entries()) {
     const path = ["overrides", at, "food"];
-    const food = joined.get(override.food);
-    if (food === undefined) issues.push({ code: "food", path, expected: "a food there is", received: override.food });
-    else if (overridden.has(food.id)) issues.push(unique(path, "one override of a food", food.id));
-    else {
-      overridden.add(food.id);
-      joined.set(food.id, overrideFigures(food, override));
-    }
+    if (!table.has(food) && !own.has(food))
+      issues.push({ code: "food-unknown", path, expected: "a food there is", received: food });
+    else if (overridden.has(food)) issues.push(unique(path, "one override of a food", food));
+    overridden.add(food);
   }
-  return issues.length === 0 ? { ok: true, table: joined } : { ok: false, issues };
+  return issues;
 }
 
 /** A food with the figures of an override in place of its own, each with its source; the food given stays as it is. */

@@ -40,14 +40,17 @@ function checkNames(kitchen: Kitchen): Issue[] {
     packs: kitchen.packs,
     stores: kitchen.stores,
     putBy: kitchen.putBy,
+    foods: kitchen.foods,
+    overrides: kitchen.overrides,
     dishes: kitchen.dishes,
   };
   return Object.entries(lists).flatMap(([list, items]) => {
     const seen = new Set<string>();
-    return items.flatMap(({ id }, at) => {
+    return items.flatMap((item, at) => {
+      const [key, id] = "id" in item ? ["id", item.id] : ["food", item.food];
       const again = seen.has(id);
       seen.add(id);
-      return again ? [issue("name-twice", [list, at, "id"], "a name used once", id)] : [];
+      return again ? [issue("name-twice", [list, at, key], "a name used once", id)] : [];
     });
   });
 }
@@ -72,6 +75,7 @@ function checkFoods(kitchen: Kitchen, { foods }: Tables): Issue[] {
   const named: [Path, string][] = [
     ...kitchen.packs.map(({ food }, at): [Path, string] => [["packs", at, "food"], food]),
     ...kitchen.stores.map(({ food }, at): [Path, string] => [["stores", at, "food"], food]),
+    ...kitchen.overrides.map(({ food }, at): [Path, string] => [["overrides", at, "food"], food]),
     ...kitchen.eaters.flatMap(({ avoids }, at) =>
       avoids.foods.map((food, i): [Path, string] => [["eaters", at, "avoids", "foods", i], food]),
     ),

@@ -90,6 +90,8 @@ export function makeKitchen(over: Partial<Kitchen> = {}): Kitchen {
     useUp: [],
     refusedDishes: [],
     wishes: [],
+    foods: [],
+    overrides: [],
     dishes: [],
     ...over,
   };

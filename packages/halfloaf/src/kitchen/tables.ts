@@ -1,5 +1,5 @@
 import { applyRetention, checkDish, Dish, parseRetentionTable, type Retain } from "../dish/index.ts";
-import { type FoodTable, type FoodTableFile, parseFoodTable } from "../food/index.ts";
+import { type FoodTable, type FoodTableFile, parseFoodTable, withOwnFoods } from "../food/index.ts";
 import { parseReferenceTables, type ReferenceTables } from "../intake/index.ts";
 import { type Issue, type Parsed, parseWith } from "../quantity/index.ts";
 import { parseCoreTemperatures, parseKeepingRules, type SafetyTables } from "../safety/index.ts";
@@ -51,8 +51,15 @@ export function parseTables(files: TableFiles): Parsed<Tables> {
   return { ok: true, value: { foods: foods.table, dishes, retain, references: references.value, safety } };
 }
 
-/** The tables with a kitchen's own dishes added; one of its own takes the place of a starter dish of the same id. */
-export function withOwnDishes(tables: Tables, kitchen: Pick<Kitchen, "dishes">): Tables {
+/**
+ * The tables with the foods, figures and dishes that a kitchen has of its own; what is its own takes the place of what
+ * the starter tables have of the same id. Laying the same kitchen over twice changes nothing.
+ */
+export function withOwnFoodsAndDishes(
+  tables: Tables,
+  kitchen: Pick<Kitchen, "foods" | "overrides" | "dishes">,
+): Tables {
   const own = new Set(kitchen.dishes.map(({ id }) => id));
-  return { ...tables, dishes: [...tables.dishes.filter(({ id }) => !own.has(id)), ...kitchen.dishes] };
+  const dishes = [...tables.dishes.filter(({ id }) => !own.has(id)), ...kitchen.dishes];
+  return { ...tables, foods: withOwnFoods(tables.foods, kitchen), dishes };
 }

@@ -39,6 +39,8 @@ export const Pack = v.pipe(
     brand: v.optional(text),
     /** What stands on the pack or on the shelf. */
     label: text,
+    /** Texts on receipts and in lists of its shop that were said to mean it; the one said last stands last. */
+    knownAs: v.optional(v.array(text)),
     content: Content,
     priceMinor,
     seen: v.optional(Seen),

@@ -9,11 +9,10 @@ const tomatoes = makePack({ id: "tomatoes", label: "Chopped tomatoes, 400 g", fo
 const oatsElsewhere = makePack({ id: "oats-quay", shop: "quay-market", gtin });
 const shop = "tally-store";
 
-function match(
-  goods: { text: string; shop?: string; gtin?: string; brand?: string },
-  memory = [] as { text: string; shop: string; pack: string }[],
-) {
-  const found = new PackIndex([oats, beans, tomatoes, oatsElsewhere], memory).match(goods);
+const packs = [oats, beans, tomatoes, oatsElsewhere];
+
+function match(goods: { text: string; shop?: string; gtin?: string; brand?: string }, known = packs) {
+  const found = new PackIndex(known).match(goods);
   return found.kind === "known"
     ? [found.by, found.pack.id]
     : [
@@ -31,10 +30,10 @@ describe("goods are matched to a known pack", () => {
   });
 
   test("by what was matched before in the same shop, however it is spaced or in capitals", () => {
-    const memory = [{ text: "KDNY BNS 400G", shop, pack: "beans" }];
-    expect(match({ text: "kdny  bns 400 g", shop }, memory)).toEqual(["memory", "beans"]);
-    expect(match({ text: "KDNY BNS 400G", shop: "quay-market" }, memory)[0]).toBe("open");
-    expect(match({ text: "KDNY BNS 400G" }, memory)[0]).toBe("open");
+    const known = rememberMatch(packs, { text: "KDNY BNS 400G", pack: "beans" });
+    expect(match({ text: "kdny  bns 400 g", shop }, known)).toEqual(["memory", "beans"]);
+    expect(match({ text: "KDNY BNS 400G", shop: "quay-market" }, known)[0]).toBe("open");
+    expect(match({ text: "KDNY BNS 400G" }, known)[0]).toBe("open");
   });
 
   test("by their own label, with or without the brand", () => {
@@ -65,10 +64,29 @@ describe("goods are matched to a known pack", () => {
   });
 });
 
-test("a later match of the same text and shop replaces the earlier one", () => {
-  const first = rememberMatch([], { text: "Oats", shop, pack: "a" });
-  const second = rememberMatch(first, { text: "oats ", shop, pack: "b" });
-  const third = rememberMatch(second, { text: "oats", shop: "quay-market", pack: "c" });
-  expect(first).toEqual([{ text: "Oats", shop, pack: "a" }]);
-  expect(third.map(({ pack }) => pack)).toEqual(["b", "c"]);
+describe("what was said to mean a pack", () => {
+  const said = (...pairs: [string, string][]) =>
+    pairs.reduce((known, [text, pack]) => rememberMatch(known, { text, pack }), packs);
+  const texts = (known: typeof packs) => known.map((pack) => pack.knownAs);
+
+  test("takes the place of what was said before of the same text in the same shop", () => {
+    expect(texts(said(["Oats", "oats-500"], ["OATS ", "beans"]))).toEqual([undefined, ["OATS "], undefined, undefined]);
+    expect(texts(said(["Oats", "oats-500"], ["Oats", "oats-quay"]))).toEqual([
+      ["Oats"],
+      undefined,
+      undefined,
+      ["Oats"],
+    ]);
+    expect(texts(said(["Oats", "beans"], ["Porridge", "beans"], ["oats", "beans"]))[1]).toEqual(["Porridge", "oats"]);
+  });
+
+  test("leaves all other packs as they are, and all where the pack is not there", () => {
+    const known = said(["Oats", "beans"], ["Oats", "gone"]);
+    expect(known.filter((pack, at) => pack === packs[at]).length).toBe(3);
+  });
+
+  test("is forgotten, the oldest first, beyond twelve texts of a pack", () => {
+    const many = Array.from({ length: 15 }, (_, at): [string, string] => [`text ${at}`, "beans"]);
+    expect(texts(said(...many))[1]).toEqual(many.slice(3).map(([text]) => text));
+  });
 });

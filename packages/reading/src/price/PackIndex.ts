@@ -1,15 +1,5 @@
-import { Id } from "halfloaf/food";
 import { type Pack, toGtin14 } from "halfloaf/price";
-import * as v from "valibot";
 import { type FoldedText, foldText, nearness, toFolded } from "../table/nearness.ts";
-
-/** That a text of a shop, on a receipt or in a list, was said to mean a pack. */
-export const RememberedMatch = v.strictObject({
-  text: v.pipe(v.string(), v.nonEmpty()),
-  shop: Id,
-  pack: Id,
-});
-export type RememberedMatch = v.InferOutput<typeof RememberedMatch>;
 
 /** What is known of goods that are to be matched to a pack. */
 export interface Goods {
@@ -35,19 +25,19 @@ export type PackMatch =
   | { readonly kind: "open"; readonly nearest: readonly NearPack[]; readonly sameGoods?: Pack };
 
 const LEAST_NEARNESS = 0.4;
+/** Of one pack; a till writes it in a few ways, and what is older than these is forgotten. */
+const MOST_TEXTS = 12;
 
-/** The packs of a kitchen, ready to be found by number, by what was matched before and by label. */
+/** The packs of a kitchen, ready to be found by number, by the texts they were said to go by and by label. */
 export class PackIndex {
   private readonly packs: readonly { readonly pack: Pack; readonly label: FoldedText; readonly full: FoldedText }[];
-  private readonly byId: ReadonlyMap<string, Pack>;
   private readonly byGtin = new Map<string, Pack[]>();
   private readonly byLabel = new Map<string, Pack[]>();
   private readonly byStart = new Map<string, Set<number>>();
-  private readonly memory = new Map<string, string>();
+  private readonly memory = new Map<string, Pack>();
 
-  /** Of matches of one text and shop the later one holds. A match to a pack that is no longer there is passed over. */
-  constructor(packs: readonly Pack[], memory: readonly RememberedMatch[] = []) {
-    this.byId = new Map(packs.map((pack) => [pack.id, pack]));
+  /** Where two packs of a shop go by one text, the later one is meant. */
+  constructor(packs: readonly Pack[]) {
     this.packs = packs.map((pack) => ({
       pack,
       label: toFolded(pack.label),
@@ -59,8 +49,8 @@ export class PackIndex {
       for (const folded of new Set([label.folded, full.folded])) add(this.byLabel, folded, pack);
       for (const { word } of full.words)
         this.byStart.set(startOf(word), (this.byStart.get(startOf(word)) ?? new Set()).add(at));
+      for (const text of pack.knownAs ?? []) this.memory.set(keyOf(pack.shop, text), pack);
     }
-    for (const { text, shop, pack } of memory) this.memory.set(keyOf(shop, text), pack);
   }
 
   /** Matches goods by number, then by what was said before, then by the label itself; nothing else counts as known. */
@@ -95,15 +85,32 @@ export class PackIndex {
   }
 
   private recall({ text, shop }: Goods): Pack | undefined {
-    const id = shop === undefined ? undefined : this.memory.get(keyOf(shop, text));
-    return id === undefined ? undefined : this.byId.get(id);
+    return shop === undefined ? undefined : this.memory.get(keyOf(shop, text));
   }
 }
 
-/** What was matched before with one more match, which replaces an earlier one of the same text and shop. */
-export function rememberMatch(memory: readonly RememberedMatch[], match: RememberedMatch): RememberedMatch[] {
-  const key = keyOf(match.shop, match.text);
-  return [...memory.filter(({ shop, text }) => keyOf(shop, text) !== key), match];
+/** That a text on receipts and in lists of its shop means a pack. */
+export interface SaidMatch {
+  readonly text: string;
+  /** Id of the pack. */
+  readonly pack: string;
+}
+
+/**
+ * The packs with a text put down to the one that it was said to mean; no other pack of the same shop goes by it any longer.
+ * Packs that nothing changes for stay the same objects. A pack that is not there changes nothing.
+ */
+export function rememberMatch(packs: readonly Pack[], { text, pack: id }: SaidMatch): Pack[] {
+  const meant = packs.find((pack) => pack.id === id);
+  if (meant === undefined) return [...packs];
+  const folded = foldText(text);
+  return packs.map((pack) => {
+    const { knownAs = [], ...rest } = pack;
+    const others = knownAs.filter((each) => foldText(each) !== folded);
+    if (pack === meant) return { ...pack, knownAs: [...others, text].slice(-MOST_TEXTS) };
+    if (pack.shop !== meant.shop || others.length === knownAs.length) return pack;
+    return others.length === 0 ? rest : { ...pack, knownAs: others };
+  });
 }
 
 function keyOf(shop: string, text: string): string {

@@ -5,8 +5,8 @@ export {
   type NearPack,
   PackIndex,
   type PackMatch,
-  RememberedMatch,
   rememberMatch,
+  type SaidMatch,
 } from "./PackIndex.ts";
 export { type Customary, parseContent, type ReadContent } from "./parseContent.ts";
 export { PriceListMapping, parsePriceListMapping } from "./priceListMapping.ts";

@@ -6,7 +6,7 @@ import { makePack, SHOPS } from "./price.testing.ts";
 import { type ReceiptContext, readReceipt } from "./readReceipt.ts";
 import { priceOf, printReceipt, receipts, sumOf } from "./receipt.testing.ts";
 
-const CONTEXT: ReceiptContext = { currency: "EUR", shops: SHOPS, packs: [], memory: [] };
+const CONTEXT: ReceiptContext = { currency: "EUR", shops: SHOPS, packs: [] };
 
 function read(text: string, over: Partial<ReceiptContext> = {}) {
   return readReceipt(text, { ...CONTEXT, ...over });
@@ -157,8 +157,7 @@ describe("items of a receipt", () => {
     expect(first.items.map(({ match }) => match.kind)).toEqual(["open", "known", "known"]);
     const open = first.items[0]?.match;
     expect(open?.kind === "open" && open.nearest[0]?.pack.id).toBe("oats");
-    const memory = rememberMatch([], { text: "RLLD OATS 500G", shop: "tally-store", pack: "oats" });
-    const second = read(text, { packs, memory });
+    const second = read(text, { packs: rememberMatch(packs, { text: "RLLD OATS 500G", pack: "oats" }) });
     expect(second.items.map(({ match }) => match.kind === "known" && match.pack.id)).toEqual([
       "oats",
       "apples",

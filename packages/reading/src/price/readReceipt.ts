@@ -3,7 +3,7 @@ import { type CivilDate, type Issue, toMassG } from "halfloaf/quantity";
 import { quote } from "../table/IssueLog.ts";
 import { foldText } from "../table/nearness.ts";
 import { findShop } from "./findShop.ts";
-import { PackIndex, type RememberedMatch } from "./PackIndex.ts";
+import { PackIndex } from "./PackIndex.ts";
 import type { Receipt, ReceiptBalance, ReceiptExtra, ReceiptItem } from "./Receipt.ts";
 import { type LexedLine, type Measured, ReceiptLexer } from "./ReceiptLexer.ts";
 import { type DateOrder, readDay } from "./readDay.ts";
@@ -15,8 +15,6 @@ export interface ReceiptContext {
   readonly currency: string;
   readonly shops: readonly Pick<Shop, "id" | "name">[];
   readonly packs: readonly Pack[];
-  /** What was matched before. */
-  readonly memory: readonly RememberedMatch[];
   /** The shop where the person says it; absent = the head of the receipt tells. */
   readonly shop?: string;
   readonly dateOrder?: DateOrder;
@@ -194,7 +192,7 @@ class ReceiptReader {
     const named = this.head.find(({ text }) => findShop(text, context.shops) !== undefined);
     const head = named ?? this.head[0];
     const shop = context.shop ?? (named && findShop(named.text, context.shops)?.id);
-    const index = new PackIndex(context.packs, context.memory);
+    const index = new PackIndex(context.packs);
     const totalMinor = this.total?.amountMinor;
     return {
       ...(shop !== undefined && { shop }),

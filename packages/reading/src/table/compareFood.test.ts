@@ -34,8 +34,7 @@ const compositions = fc
 function replaced(food: Food, theirs: OfficialFood, choice = {}) {
   const { override } = replaceFigures(compareFood(food, theirs), choice);
   const laid = withOwnFoods(starter, { ...NO_OWN_FOODS, overrides: [override] });
-  if (!laid.ok) throw new Error(JSON.stringify(laid.issues));
-  return { food: laid.table.get(food.id) as Food, override };
+  return { food: laid.get(food.id) as Food, override };
 }
 
 describe("the figures of a food beside the official ones", () => {

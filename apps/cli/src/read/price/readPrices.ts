@@ -9,10 +9,10 @@ import {
   type ReadingWatch,
   type Receipt,
   type ReceiptItem,
-  type RememberedMatch,
   readPriceList,
   readReceipt,
   rememberMatch,
+  type SaidMatch,
   toCandidate,
   toId,
   toPack,
@@ -32,11 +32,10 @@ import type { PartOf, ReadPrice } from "../ReadReport.ts";
 import type { ReadWish } from "../ReadWish.ts";
 import { tellStopped } from "../table/readTables.ts";
 
-/** The kitchen whose packs prices are matched to, and what was matched before. */
+/** The kitchen whose packs prices are matched to, by what was said before as well. */
 export interface PriceContext {
   readonly kitchen: Kitchen;
   readonly foods: FoodTable;
-  readonly memory: readonly RememberedMatch[];
   readonly watch: ReadingWatch;
 }
 
@@ -62,13 +61,9 @@ export async function readPriceFile(
     ...(wish.shop !== undefined && { shop: wish.shop }),
     ...(wish.on !== undefined && { on: wish.on }),
   };
-  const read = (memory: readonly RememberedMatch[]) =>
-    readPriceList(
-      input.source(),
-      { mapping: list, shops: kitchen.shops, index: new PackIndex(kitchen.packs, memory) },
-      watch,
-    );
-  const first = await read(context.memory);
+  const read = (packs: readonly Pack[]) =>
+    readPriceList(input.source(), { mapping: list, shops: kitchen.shops, index: new PackIndex(packs) }, watch);
+  const first = await read(kitchen.packs);
   if (first.outcome === "stopped") return refuse(tellStopped(input.name));
   if (first.outcome === "failed") {
     const faults = first.issues.map(
@@ -89,7 +84,7 @@ export async function readPriceFile(
   );
   if (!matches.ok) return matches;
   const again =
-    matches.value.length === 0 ? first : await read(matches.value.reduce(rememberMatch, [...context.memory]));
+    matches.value.length === 0 ? first : await read(matches.value.reduce(rememberMatch, [...kitchen.packs]));
   const lines = again.rows.map(toPricedRow);
   const { issues, issueCount } = again;
   const part = (rows: readonly ReadPrice[]): PartOf<"prices"> => ({
@@ -108,19 +103,19 @@ export function readReceiptFile(name: string, text: string, wish: ReadWish, cont
   const { kitchen } = context;
   if (wish.shop !== undefined && !kitchen.shops.some(({ id }) => id === wish.shop))
     return refuse(tellNoShop(wish.shop, kitchen));
-  const read = (memory: readonly RememberedMatch[]): Receipt => {
-    const { currency, shops, packs } = kitchen;
+  const read = (packs: readonly Pack[]): Receipt => {
+    const { currency, shops } = kitchen;
     const asked = {
       ...(wish.shop !== undefined && { shop: wish.shop }),
       ...(wish.dateOrder && { dateOrder: wish.dateOrder }),
     };
-    const receipt = readReceipt(text, { currency, shops, packs, memory, ...asked });
+    const receipt = readReceipt(text, { currency, shops, packs, ...asked });
     return wish.on === undefined ? receipt : { ...receipt, date: wish.on };
   };
-  const first = read(context.memory);
+  const first = read(kitchen.packs);
   const matches = matchesOf(wish, toPricedLines(first, kitchen), () => first.shop, kitchen);
   if (!matches.ok) return matches;
-  const receipt = read(matches.value.reduce(rememberMatch, [...context.memory]));
+  const receipt = read(matches.value.reduce(rememberMatch, [...kitchen.packs]));
   const { shop, shopText, date, totalMinor, balance } = receipt;
   const part = (rows: readonly ReadPrice[]): PartOf<"receipt"> => ({
     kind: "receipt",
@@ -210,10 +205,10 @@ function matchesOf(
   wish: ReadWish,
   lines: readonly PricedLine[],
   shopOf: (line: number) => string | undefined,
-  { packs }: Kitchen,
-): Found<RememberedMatch[]> {
+  { packs, shops }: Kitchen,
+): Found<SaidMatch[]> {
   const faults: Fault[] = [];
-  const matches: RememberedMatch[] = [];
+  const matches: SaidMatch[] = [];
   for (const { of, value } of wish.packs) {
     const line = lines.find((each) => String(each.line) === of);
     const pack = packs.find(({ id }) => id === value);
@@ -221,7 +216,9 @@ function matchesOf(
     if (line === undefined) faults.push(tellNoPriced(of, lines));
     if (pack === undefined) faults.push(tellNoPack(value, packs));
     if (line !== undefined && shop === undefined) faults.push(tellShopUnsaid());
-    if (line && pack && shop !== undefined) matches.push({ text: line.text, shop, pack: pack.id });
+    if (line === undefined || pack === undefined || shop === undefined) continue;
+    if (pack.shop === shop) matches.push({ text: line.text, pack: pack.id });
+    else faults.push(tellOtherShop(pack, shop, shops));
   }
   return faults.length > 0 ? { ok: false, faults } : { ok: true, value: matches };
 }
@@ -229,7 +226,7 @@ function matchesOf(
 /** Makes the new packs that `--food "LINE=ID"` says, and gathers what can be kept. */
 function finish(
   lines: readonly PricedLine[],
-  matches: readonly RememberedMatch[],
+  matches: readonly SaidMatch[],
   wish: ReadWish,
   { kitchen, foods }: PriceContext,
   toPart: (rows: readonly ReadPrice[]) => FileReading["part"],
@@ -255,12 +252,8 @@ function finish(
   }
   if (faults.length > 0) return { ok: false, faults };
   const rows = lines.map(({ line, row }) => (newPacks.has(line) ? { ...row, outcome: "new-pack" as const } : row));
-  const made = [...newPacks].flatMap(([at, pack]) => {
-    const line = lines.find((each) => each.line === at) as PricedLine;
-    return [{ text: line.text, shop: pack.shop, pack: pack.id }];
-  });
   const observations = lines.flatMap(({ observation }) => observation ?? []);
-  const findings = { ...NO_FINDINGS, observations, newPacks: [...newPacks.values()], matches: [...matches, ...made] };
+  const findings = { ...NO_FINDINGS, observations, newPacks: [...newPacks.values()], matches };
   return { ok: true, value: { part: toPart(rows), findings, open: [] } };
 }
 
@@ -319,6 +312,17 @@ function tellNoPack(id: string, packs: readonly Pack[]): Fault {
     value: quote(id),
     sentence: `The kitchen has no pack ${quote(id)}.`,
     remedy: near.length === 0 ? "Write the id of a pack of the kitchen." : `Near to it: ${near.join(", ")}.`,
+  };
+}
+
+function tellOtherShop({ id, shop: sells }: Pack, shop: string, shops: Kitchen["shops"]): Fault {
+  const name = (of: string) => quote(shops.find((each) => each.id === of)?.name ?? of);
+  return {
+    code: "pack-other-shop",
+    path: [],
+    value: quote(id),
+    sentence: `The pack ${quote(id)} is sold at ${name(sells)}, and this is of ${name(shop)}.`,
+    remedy: `Name a pack of ${name(shop)}, or make a new one of the line with --food "LINE=ID".`,
   };
 }
 

@@ -1,4 +1,4 @@
-import { type FoodTable, parseOwnFoods, withOwnFoods } from "halfloaf/food";
+import { checkOwnFoods, type FoodTable, parseOwnFoods, withOwnFoods } from "halfloaf/food";
 import type { Found } from "../../words/Fault.ts";
 import { tellIssue } from "../../words/issueWords.ts";
 import { type FileReading, NO_FINDINGS } from "../FileReading.ts";
@@ -18,11 +18,12 @@ export function readOwnFoods(
   // A food of the kitchen's own that the file brings anew takes the place of the one that is there.
   const brought = new Set(own.foods.map(({ id }) => id));
   const foods = new Map([...kitchenFoods].filter(([id]) => starter.has(id) || !brought.has(id)));
+  const issues = checkOwnFoods(foods, own);
+  if (issues.length > 0) return { ok: false, faults: issues.map((issue) => tellIssue(issue, content)) };
   const laid = withOwnFoods(foods, own);
-  if (!laid.ok) return { ok: false, faults: laid.issues.map((issue) => tellIssue(issue, content)) };
-  const named = (id: string) => ({ id, name: laid.table.get(id)?.names[english][0] ?? id });
+  const named = (id: string) => ({ id, name: laid.get(id)?.names[english][0] ?? id });
   const taken = own.overrides.map(({ food, from, figures, sources, unknown }): FoodBeside => {
-    const before = foods.get(food) ?? laid.table.get(food);
+    const before = foods.get(food) ?? laid.get(food);
     const now = (component: string) => {
       const figure = before?.composition[component as keyof typeof figures];
       return figure === undefined

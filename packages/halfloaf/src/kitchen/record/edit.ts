@@ -6,7 +6,15 @@ import { EditedKitchen } from "./kitchenRecord.ts";
 import { STAMP_ENTRIES } from "./stamp.ts";
 
 /** Lists of an edited kitchen whose elements are edited one by one, with what names an element. */
-const LISTS = { eaters: "id", shops: "id", packs: "id", dishes: "id", ratings: "dish" } as const;
+const LISTS = {
+  eaters: "id",
+  shops: "id",
+  packs: "id",
+  foods: "id",
+  overrides: "food",
+  dishes: "id",
+  ratings: "dish",
+} as const;
 type ListName = keyof typeof LISTS;
 
 /**

@@ -5,7 +5,7 @@ import { addDays, type CivilDate, createRandomSource, type RandomSource } from "
 import { accountOf } from "../../stores/index.ts";
 import type { SittingKind } from "../datedSittings.ts";
 import { readDemoKitchens, readStarterTables } from "../kitchen.testing.ts";
-import { type Tables, withOwnDishes } from "../tables.ts";
+import { type Tables, withOwnFoodsAndDishes } from "../tables.ts";
 import { toMenuProblem } from "../toMenuProblem.ts";
 import { toWeekPlan } from "../toWeekPlan.ts";
 import type { WeekPlan } from "../weekPlan.ts";
@@ -40,7 +40,7 @@ class Household {
 
   constructor(record: KitchenRecord, tables: Tables, luck?: RandomSource) {
     this.record = record;
-    this.tables = withOwnDishes(tables, record.kitchen);
+    this.tables = withOwnFoodsAndDishes(tables, record.kitchen);
     this.ledger = new RecordLedger(tables.foods, record.events);
     this.luck = luck;
   }
