@@ -33,6 +33,11 @@ export function loadDemoKitchens(): StarterFile[] {
   return loadFolder("kitchens");
 }
 
+/** Shops, packs and a cupboard for a kitchen that has none yet; all our own estimates, not checked yet. */
+export function loadStarterShops(): unknown {
+  return JSON.parse(readText("starter", "shops.json"));
+}
+
 function loadFolder(folder: string): StarterFile[] {
   return listNames(folder, ".json").map((name) => ({ name, content: JSON.parse(readText(folder, `${name}.json`)) }));
 }

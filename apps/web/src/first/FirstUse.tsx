@@ -1,37 +1,106 @@
 import { daysBetween } from "halfloaf/quantity";
-import { type ReactNode, useState } from "react";
-import { useMakeKitchen } from "../kitchen/KitchenProvider.tsx";
+import { lazy, type ReactNode, useId, useState } from "react";
+import { useDevice, useMakeKitchen } from "../kitchen/KitchenProvider.tsx";
 import { loadStarter } from "../kitchen/loadStarter.ts";
 import { moveDates } from "../kitchen/moveDates.ts";
 import { today } from "../kitchen/today.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import "./first.css";
 
-/** What a device without a kitchen is offered. */
+const NewKitchen = lazy(() => import("./NewKitchen.tsx"));
+
+/** What a device without an open kitchen is offered: one of its own, a demo, a backup, or one that is on it already. */
 export default function FirstUse(): ReactNode {
   const { words } = useWords();
-  const make = useMakeKitchen();
-  const [isBusy, setBusy] = useState(false);
-  const openDemo = async (name: string): Promise<void> => {
-    setBusy(true);
-    const { kitchens } = await loadStarter();
-    const content = kitchens.find((kitchen) => kitchen.name === name)?.content as { startsOn: string };
-    await make(moveDates(content, daysBetween(content.startsOn, today())));
-    setBusy(false);
-  };
+  const [isNew, setNew] = useState(false);
+  if (isNew) return <NewKitchen onLeave={() => setNew(false)} />;
   return (
     <div className="stack">
       <h1>{words.first.title}</h1>
       <p>{words.first.promise}</p>
-      <h2>{words.first.demo}</h2>
-      <ul className="lines">
-        {Object.entries(words.first.demos).map(([name, about]) => (
-          <li key={name}>
-            <button type="button" className="button" disabled={isBusy} onClick={() => void openDemo(name)}>
-              {about}
-            </button>
-          </li>
-        ))}
-      </ul>
+      <button type="button" className="button main offer" onClick={() => setNew(true)}>
+        <span className="offer-title">{words.first.make}</span>
+        <span className="small">{words.first.own}</span>
+      </button>
+      <OnDevice />
+      <Demos />
+      <Restore />
     </div>
+  );
+}
+
+/** The kitchens that are on the device, where none of them is open. */
+function OnDevice(): ReactNode {
+  const { words } = useWords();
+  const { device, change } = useDevice();
+  if (device.kitchens.length === 0) return null;
+  return (
+    <section className="stack tight">
+      <h2>{words.first.onDevice}</h2>
+      {device.kitchens.map(({ id, title }) => (
+        <button key={id} type="button" className="button offer" onClick={() => change({ ...device, open: id })}>
+          {title}
+        </button>
+      ))}
+    </section>
+  );
+}
+
+function Demos(): ReactNode {
+  const { words } = useWords();
+  const make = useMakeKitchen();
+  const [isBusy, setBusy] = useState(false);
+  const [isFailed, setFailed] = useState(false);
+  const openDemo = async (name: string): Promise<void> => {
+    setBusy(true);
+    const isMade = await makeDemo(name).catch(() => false);
+    setFailed(!isMade);
+    setBusy(false);
+  };
+  const makeDemo = async (name: string): Promise<boolean> => {
+    const { kitchens } = await loadStarter();
+    const content = kitchens.find((kitchen) => kitchen.name === name)?.content as { startsOn: string };
+    return make(moveDates(content, daysBetween(content.startsOn, today())));
+  };
+  return (
+    <section className="stack tight">
+      <h2>{words.first.demo}</h2>
+      {Object.entries(words.first.demos).map(([name, about]) => (
+        <button key={name} type="button" className="button offer" disabled={isBusy} onClick={() => void openDemo(name)}>
+          {about}
+        </button>
+      ))}
+      <p role="status">{isFailed ? words.first.failed : ""}</p>
+    </section>
+  );
+}
+
+function Restore(): ReactNode {
+  const { words } = useWords();
+  const make = useMakeKitchen();
+  const field = useId();
+  const [isFailed, setFailed] = useState(false);
+  const restore = async (file: File | undefined): Promise<void> => {
+    if (file === undefined) return;
+    const isMade = await file
+      .text()
+      .then((text) => make(JSON.parse(text)))
+      .catch(() => false);
+    setFailed(!isMade);
+  };
+  return (
+    <section className="stack tight">
+      <h2>{words.first.restore}</h2>
+      <label className="field" htmlFor={field}>
+        {words.first.restoreChoose}
+        <input
+          id={field}
+          type="file"
+          accept=".json,application/json"
+          onChange={(event) => void restore(event.target.files?.[0])}
+        />
+      </label>
+      <p role="status">{isFailed ? words.first.restoreFailed : ""}</p>
+    </section>
   );
 }

@@ -1,5 +1,5 @@
 import type { WeekPlan } from "halfloaf/kitchen";
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useEffect, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useWords } from "../words/WordsContext.tsx";
 import { type Lit, Ribbons } from "./Ribbons.tsx";
@@ -13,6 +13,12 @@ export default function MenuScreen(): ReactNode {
   const { words, formats } = useWords();
   const { session, view } = useKitchen();
   const { planning, plan, stop, forget } = usePlanning();
+  useEffect(() => {
+    // Whoever comes from making a kitchen has asked for a plan already; once is enough.
+    if (!isPlanAsked(history.state)) return;
+    history.replaceState(null, "");
+    void plan(view.kitchen, view.day, DAYS);
+  }, [plan, view]);
   const week = weekOf(planning) ?? view.menu?.week;
   const isBusy = planning.kind === "stating" || planning.kind === "searching";
   const accept = async (planned: WeekPlan): Promise<void> => {
@@ -93,6 +99,10 @@ function PlanningLine({ planning, currency }: { readonly planning: Planning; rea
     const till = planning.week?.accounts.tillMinor;
     return `${till === undefined ? words.menu.searching : words.menu.best(formats.money(till, currency))} ${gap}`;
   }
+}
+
+function isPlanAsked(state: unknown): boolean {
+  return typeof state === "object" && state !== null && "plan" in state;
 }
 
 function weekOf(planning: Planning): WeekPlan | undefined {

@@ -42,7 +42,13 @@ export const de: Words = {
       "Halfloaf plant das Essen aus ganzen Packungen, legt den Ablauf beim Kochen fest und rechnet aus, was alles wirklich kostet. Alles bleibt auf diesem Gerät.",
     demo: "In einer Probeküche umsehen",
     make: "Meine Küche anlegen",
+    own: "In drei Minuten: wer isst, welches Gerät, wie viel Geld, wann ist Zeit. Dann ein erster Plan.",
+    onDevice: "Zurück zu einer Küche auf diesem Gerät",
     restore: "Sicherung zurückholen",
+    restoreChoose: "Eine Sicherung wählen",
+    restoreFailed: "In dieser Datei steckt keine Küche.",
+    failed:
+      "Die Küche ließ sich nicht anlegen. Vielleicht verweigert der Browser den Speicher, oder die Seite war auf diesem Gerät noch nie geladen.",
     demos: {
       "port-ansel": "Zwei in einer Wohnung, zwei Kochstellen, ein kleiner Kühlschrank",
       "one-ring": "Eine Person, eine Kochstelle, kein Ofen",

@@ -40,7 +40,12 @@ export const en = {
       "Halfloaf plans what you eat from whole packs, times the cooking and adds up what it truly costs. Everything stays on this device.",
     demo: "Look around in a demo kitchen",
     make: "Make my kitchen",
+    own: "In three minutes: who eats, what kit, how much money, when there is time. Then a first plan.",
+    onDevice: "Back to a kitchen on this device",
     restore: "Bring back a backup",
+    restoreChoose: "Choose a backup file",
+    restoreFailed: "That file holds no kitchen.",
+    failed: "The kitchen could not be made. The browser may refuse storage, or it was never loaded on this device.",
     demos: {
       "port-ansel": "Two flatmates, two rings, a small fridge",
       "one-ring": "One person, one ring, no oven",

@@ -421,17 +421,12 @@ export const furtherEn = {
     minutesWeek: "Minutes, Monday to Friday",
     minutesEnd: "Minutes, Saturday and Sunday",
     packedWeek: "Monday to Friday taken along",
-    noSitting: "Tick at least one sitting.",
     done: "Make the kitchen and plan",
     making: "Making the kitchen …",
     failed: "The kitchen could not be made. The browser may refuse storage.",
     myKitchen: "Our kitchen",
     person: (at: number) => `Person ${at}`,
     shops: ["The big shop", "The corner shop"],
-    back: "Back to a kitchen on this device",
-    restoreChoose: "Choose a backup file",
-    restoreFailed: "That file holds no kitchen.",
-    own: "In three minutes: who eats, what kit, how much money, when there is time. Then a first plan.",
   },
 };
 
