@@ -218,6 +218,14 @@ export class KeptKitchen {
     return { added: fresh.length, kept: await this.#push(fresh) };
   }
 
+  /**
+   * True where rows are of another kitchen: this one has rows, and none of them. All devices of a kitchen have its first rows;
+   * two kitchens that began apart, be it from one file, would each count its stores.
+   */
+  isOther(rows: readonly unknown[]): boolean {
+    return rows.length > 0 && this.#rows.length > 0 && !rows.some((row) => this.#isHere(row));
+  }
+
   /** All rows as they stand in the document, those of newer programs too: what a backup holds. */
   rawRows(): unknown[] {
     return this.#rows.toArray();

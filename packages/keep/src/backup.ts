@@ -1,4 +1,4 @@
-import { editsBetween, parseRecord, toEventId } from "halfloaf/kitchen/record";
+import { editsBetween, fingerprintOf, parseRecord, toEventId } from "halfloaf/kitchen/record";
 import { type Issue, type Parsed, parseWith } from "halfloaf/quantity";
 import * as v from "valibot";
 import type { KeptKitchen } from "./KeptKitchen.ts";
@@ -15,7 +15,7 @@ const Backup = v.strictObject({
   rows: v.array(v.record(v.string(), v.unknown())),
 });
 
-/** The device that is said to have set what comes from a kitchen's file. */
+/** The device that is said to have set what comes from a kitchen's file begins so; the kitchen's fingerprint follows. */
 const FILE_SETTER = "kitchen-file-set";
 
 /** The text of a backup; the same rows give the same text whatever device they are on, but for the time. */
@@ -37,13 +37,15 @@ export function parseBackup(input: unknown): Parsed<readonly unknown[]> {
   }
   const read = parseRecord(input);
   if (!read.ok) return read;
-  const edits = editsBetween(undefined, read.value.kitchen).map((edit, at) => ({
-    id: toEventId(FILE_SETTER, at + 1),
+  const { kitchen, events } = read.value;
+  const setter = `${FILE_SETTER}-${fingerprintOf(kitchen)}`;
+  const edits = editsBetween(undefined, kitchen).map((edit, at) => ({
+    id: toEventId(setter, at + 1),
     atMs: 0,
     tick: at,
     ...edit,
   }));
-  return { ok: true, value: [...edits, ...read.value.events] };
+  return { ok: true, value: [...edits, ...events] };
 }
 
 function isOfFormat(input: unknown, format: string): boolean {

@@ -58,6 +58,8 @@ export async function converge(list: readonly Deed[]): Promise<void> {
     if (what === "rename") await kept.edit((kitchen) => ({ ...(kitchen ?? smallKitchen), name: `Name ${size}` }));
     if (what === "meet") meet(kept, at(other));
     if (what === "compact") await kept.compact();
+    // What another device brought is told as kept by nobody yet, so it is waited for.
+    if (what === "reopen") await kept.retry();
     if (what === "reopen") devices[device] = await openAt(device);
     if (what === "reopen" && at(device).rows().length !== kept.rows().length) throw new Error("rows were lost");
   }

@@ -19,6 +19,7 @@ import type { KeepAsk } from "./KeepAsk.ts";
 import { usedCommand, type WastedAsk, wastedCommand } from "./leaveStores.ts";
 import { type MovedAsk, movedCommand } from "./movedCommand.ts";
 import { type PricesAsk, pricesCommand } from "./pricesCommand.ts";
+import { parsePoints, ratedCommand } from "./ratedCommand.ts";
 import { settleCommand } from "./settleCommand.ts";
 import { type AskedPlate, type SittingAsk, sittingCommand } from "./sittingCommand.ts";
 import { type StoresAsk, storesCommand } from "./storesCommand.ts";
@@ -51,6 +52,7 @@ export function addKeep(program: Command, terminal: Terminal, end: End): void {
   addBought(program, terminal, end);
   addStock(program, terminal, end);
   addEating(program, terminal, end);
+  addRated(program, terminal, end);
   addViews(program, terminal, end);
   addWhole(program, terminal, end);
 }
@@ -147,6 +149,16 @@ function addEating(program: Command, terminal: Terminal, end: End): void {
       return sitting.error(`error: ${quote(word)} is no kind of sitting. Write one of ${SITTING_KINDS.join(", ")}.`);
     end(await sittingCommand({ ...options, sitting: kind }, terminal));
   });
+}
+
+function addRated(program: Command, terminal: Terminal, end: End): void {
+  addOne(program, "rated", KEEP_HELP.rated)
+    .argument("<dish...>", KEEP_HELP.ratedDishes)
+    .addHelpText("after", KEEP_HELP.ratedAfter)
+    .action(async (words: string[], options: KeepAsk) => {
+      const dishes = refusing(() => words.map(parsePoints), program);
+      end(await ratedCommand({ ...options, dishes }, terminal));
+    });
 }
 
 function addViews(program: Command, terminal: Terminal, end: End): void {

@@ -14,6 +14,7 @@ import { tellIssue } from "../words/issueWords.ts";
 import {
   tellBackupNewer,
   tellBackupPlace,
+  tellBegunApart,
   tellNoBackup,
   tellNoFolder,
   tellNotKept,
@@ -89,8 +90,11 @@ async function restore({ file, kitchen }: BackupAsk, terminal: Terminal): Promis
   }
   const opened = await openFolder(folder, loadTables().foods, terminal);
   if (!opened.ok) return opened;
-  const { added } = await opened.value.merge(rows.value);
+  const isOther = opened.value.isOther(rows.value);
+  const { added } = isOther ? { added: 0 } : await opened.value.merge(rows.value);
   const closed = await opened.value.close();
   if (!closed.ok) return refuse(tellNotKept(closed.reason, closed.detail));
-  return { ok: true, value: { added, rows: rows.value.length, folder } };
+  return isOther
+    ? refuse(tellBegunApart(file, folder))
+    : { ok: true, value: { added, rows: rows.value.length, folder } };
 }

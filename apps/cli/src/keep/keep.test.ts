@@ -3,6 +3,7 @@ import { copyFileSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSyn
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { openKitchenFolder } from "@halfloaf/keep/node";
 import * as v from "valibot";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { FaultReport } from "../words/FaultReport.ts";
@@ -133,6 +134,34 @@ test("the frozen record of version 1 is restored, and merging it once more chang
   expect((await run("backup record-1.json")).talked.replace(/\s+/g, " ")).toContain(
     "is no backup; it is left as it is",
   );
+});
+
+test("a kitchen that was settled twice alike is one; one that began apart is refused and nothing of it is taken", async () => {
+  for (const home of ["home", "same"]) await run(`settle ${home} --from port-ansel`);
+  await run("settle later --from port-ansel --on 2026-12-09");
+  await run("used oats-rolled=100g");
+  await run("used oats-rolled=50g --kitchen same");
+  const before = await massOf("oats-rolled");
+  for (const home of ["same", "later"]) await run(`backup ${home}.json --kitchen ${home}`);
+  expect((await run("restore same.json")).printed).toMatch(/brought 1 row/);
+  expect(await massOf("oats-rolled")).toBeCloseTo(before - 50);
+  const refused = await run("restore later.json");
+  expect([refused.code, refused.talked.replace(/\s+/g, " ")]).toEqual([2, expect.stringContaining("began apart")]);
+  expect((await stores()).lots.filter(({ toCountG }) => toCountG !== undefined)).toEqual([]);
+  expect(await massOf("oats-rolled")).toBeCloseTo(before - 50);
+});
+
+test("what was thought of dishes is kept, and the latest points steer the next plan", async () => {
+  await run("settle home --from port-ansel");
+  const dish = "red-lentil-cumin-soup-pitta";
+  expect((await run(`rated ${dish}=9.5`)).printed).toContain("9.5 of 10.");
+  await run(`rated ${dish}=2 --on 2026-12-08`);
+  const opened = await openKitchenFolder(join(folder, "home"), { foods: new Map(), device: "test" });
+  if (!opened.ok) throw new Error(opened.reason);
+  expect(opened.kept.events.state.ratings).toEqual(new Map([[dish, 2]]));
+  await opened.kept.close();
+  for (const words of [`rated ${dish}`, `rated ${dish}=11`, "rated no-such-dish=5"])
+    expect((await run(words)).code).toBe(2);
 });
 
 test("a file of a newer version stays untouched", async () => {

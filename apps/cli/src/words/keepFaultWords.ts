@@ -290,6 +290,16 @@ export function tellBackupNewer(name: string): Fault {
   );
 }
 
+/** Rows of a kitchen that began apart from the one kept here. */
+export function tellBegunApart(name: string, folder: string): Fault {
+  return plain(
+    "kitchen-other",
+    `${quote(name)} is of a kitchen that began apart from the one in ${quote(folder)}; together they would count their stores twice. Nothing of it was taken.`,
+    'Bring it into a folder of its own. A second device of one kitchen begins with "halfloaf restore" of the first one\'s backup.',
+    name,
+  );
+}
+
 /** A file that holds no week. */
 export function tellNotAWeek(name: string): Fault {
   return plain(

@@ -72,6 +72,13 @@ Examples:
   sittingSkipped: "an eater who did not eat here, or all",
   sittingGuests: "standard portions that guests ate or will eat",
   sittingOut: "an eater, or all, who ate elsewhere, and what that cost",
+  rated: "Tell what was thought of dishes; the next plan weighs them by it.",
+  ratedDishes: "DISH=POINTS, from 0 (never again) to 10; a dish by id or title",
+  ratedAfter: `
+The latest points of a dish count.
+
+Example:
+  $ halfloaf rated red-lentil-cumin-soup-pitta=8 --kitchen home`,
   prices: "Show how prices moved and how old they are, or tell prices that were seen.",
   pricesAfter: `
 Examples:
@@ -94,7 +101,8 @@ Examples:
   accountsKwh: "price of a kWh, to reckon what cooking drew",
   backup: "Write everything that the kitchen is made of as one file.",
   backupFile: "file to write",
-  restore: "Bring a backup into the kitchen of a folder, which is made where there is none; a second one is merged.",
+  restore:
+    "Bring a backup into the kitchen of a folder, which is made where there is none; one of another device is merged.",
   restoreFile: "a backup, a record or a kitchen's file",
   today: "Show what to do next, what to buy, to use up and to count, and the week's money.",
   accept: "Take a week's file as the plan of its days from now on.",

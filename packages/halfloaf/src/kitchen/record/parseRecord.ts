@@ -3,9 +3,10 @@ import { parseKitchen } from "../checkKitchen.ts";
 import type { Kitchen } from "../kitchen.ts";
 import { type EventOf, parseEvents } from "./event.ts";
 import { toEventId } from "./eventId.ts";
+import { fingerprintOf } from "./fingerprintOf.ts";
 import { EditedKitchen, type KitchenRecord, RECORD_VERSION } from "./kitchenRecord.ts";
 
-/** The device that is said to have written what comes from a kitchen's file. */
+/** The device that is said to have written what comes from a kitchen's file begins so; the file's fingerprint follows. */
 export const FILE_DEVICE = "kitchen-file";
 
 /**
@@ -30,11 +31,15 @@ export function parseRecord(input: unknown): Parsed<KitchenRecord> {
   return readNewest(input);
 }
 
-/** A kitchen's file as the first page of its record: each lot of the stores is at hand from the day it was bought. */
+/**
+ * A kitchen's file as the first page of its record: each lot of the stores is at hand from the day it was bought. The same
+ * file gives the same events wherever it is read, and two files that differ never give two events one id.
+ */
 export function fromKitchen(kitchen: Kitchen): KitchenRecord {
   const { $schema: _schema, format: _format, version: _version, stores, ...edited } = kitchen;
+  const device = `${FILE_DEVICE}-${fingerprintOf([edited, stores])}`;
   const events = stores.map((stock, at): EventOf<"stocked"> => {
-    return { id: toEventId(FILE_DEVICE, at + 1), atMs: 0, tick: at, kind: "stocked", on: stock.boughtOn, stock };
+    return { id: toEventId(device, at + 1), atMs: 0, tick: at, kind: "stocked", on: stock.boughtOn, stock };
   });
   return { format: "halfloaf-record", version: RECORD_VERSION, kitchen: edited, events };
 }
