@@ -1,7 +1,7 @@
 import { createReadStream, existsSync, statSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import { type FileSource, sourceOf } from "@halfloaf/reading";
-import { type Found, refuse } from "../words/Fault.ts";
+import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { tellFileTrouble } from "../words/fileWords.ts";
 import { quote } from "../words/valueWords.ts";
 import { fetchText } from "./fetchText.ts";
@@ -43,11 +43,14 @@ export async function openInput(name: string, cwd: string, mayFetch: boolean): P
   if (kind.isDirectory()) return { ok: true, value: { kind: "folder", name, path } };
   if (!kind.isFile()) return refuse(tellFileTrouble(name, { kind: "no-regular-file" }));
   try {
-    const head = decode(await gatherBytes(createReadStream(path, { end: HEAD_BYTES - 1 }), MOST_TEXT_BYTES)).text;
+    const start = await gatherBytes(createReadStream(path, { end: HEAD_BYTES - 1 }), MOST_TEXT_BYTES);
+    const trouble = findNoText(start);
+    if (trouble !== undefined) return refuse(tellFileTrouble(name, { kind: trouble }));
+    const head = decode(start).text;
     const source = () => ({ name: basename(path), pieces: createReadStream(path) });
     const text = async (): Promise<Found<InputText>> =>
       kind.size > MOST_TEXT_BYTES
-        ? refuse(tellFileTrouble(name, { kind: "too-large", bytes: kind.size, mostBytes: MOST_TEXT_BYTES }))
+        ? refuse(tellTooLarge(name, kind.size))
         : { ok: true, value: decode(await gatherBytes(createReadStream(path), MOST_TEXT_BYTES)) };
     return { ok: true, value: { kind: "file", name, path, head, source, text } };
   } catch (error) {
@@ -92,8 +95,10 @@ async function openFetched(address: string): Promise<Found<Input>> {
 
 function openGiven(name: string, bytes: Uint8Array): Found<Input> {
   if (bytes.length > MOST_TEXT_BYTES) {
-    return refuse(tellFileTrouble(name, { kind: "too-large", bytes: bytes.length, mostBytes: MOST_TEXT_BYTES }));
+    return refuse(tellTooLarge(name, bytes.length));
   }
+  const trouble = findNoText(bytes.subarray(0, HEAD_BYTES));
+  if (trouble !== undefined) return refuse(tellFileTrouble(name, { kind: trouble }));
   const whole = decode(bytes);
   return {
     ok: true,
@@ -104,6 +109,29 @@ function openGiven(name: string, bytes: Uint8Array): Found<Input> {
       source: () => sourceOf(name, bytes),
       text: async () => ({ ok: true, value: whole }),
     },
+  };
+}
+
+// Of the signs of a text in any language so many at most steer a device; bytes by chance have a tenth of them.
+const MOST_CONTROLS_SHARE = 0.02;
+/** What a PDF begins with; much of it may be readable, and none of that is its text. */
+const PDF_MARK = "%PDF-";
+
+/** Why the beginning of a file shows that there is no text in it; undefined where there may be. */
+function findNoText(start: Uint8Array): "empty" | "not-text" | undefined {
+  const { text, encoding } = decode(start);
+  if (text.trim() === "") return "empty";
+  if (text.startsWith(PDF_MARK)) return "not-text";
+  const controls = text.match(/(?!\s)\p{Cc}/gu)?.length ?? 0;
+  const isBinary = text.includes("\0") || controls > text.length * MOST_CONTROLS_SHARE;
+  return isBinary && !encoding.startsWith("utf-16") ? "not-text" : undefined;
+}
+
+function tellTooLarge(name: string, bytes: number): Fault {
+  const fault = tellFileTrouble(name, { kind: "too-large", bytes, mostBytes: MOST_TEXT_BYTES });
+  return {
+    ...fault,
+    remedy: "Check that it is the file you mean; only tables and price lists, by their mapping, may be longer.",
   };
 }
 

@@ -154,6 +154,23 @@ test("whatever dish --out writes is read back the same", async () => {
   );
 });
 
+test("a food that is not sure has no amount to settle where that of the nearest follows from the line", async () => {
+  write(
+    "toast.txt",
+    "Toast\nServes 2\n\n4 slices bread\n80 g cheddar\n2 tsp zanzibble\n\nMethod\nGrill for 3 minutes. Serve.",
+  );
+  const { flat } = await run("toast.txt");
+  expect(flat).toContain('Which food is meant by "bread" is not sure. Nearest: bread-white');
+  expect(flat).toContain('No food of the table is near "zanzibble".');
+  expect(flat).not.toContain("can't be weighed");
+});
+
+test("what stands under a heading of what is optional is kept as if wanted", async () => {
+  write("soup2.txt", PASTED_DISH.replace("30 g zanzibble root", "\nTo finish (optional)\n20 g parsley, chopped"));
+  const { makings } = JSON.parse((await run("soup2.txt", "--json")).printed).parts[0].dishes[0];
+  expect(makings.map(({ optional }: { optional: boolean }) => optional)).toEqual([...Array(5).fill(false), true]);
+});
+
 test("markup and what steers a terminal are shown as text or not at all", async () => {
   const esc = String.fromCharCode(0x1b);
   write(
@@ -183,6 +200,9 @@ describe("what a file is", () => {
     ["table.csv", "a,b\n1,2", "Name a mapping file with --mapping"],
     ["my.json", undefined, 'Check it with "halfloaf check"'],
     ["nothing.txt", undefined, "Check the spelling"],
+    ["empty.txt", " \n", "holds nothing"],
+    ["picture.jpg", Uint8Array.from({ length: 3000 }, (_, at) => (at * 7919) % 251), "is no text"],
+    ["paper.pdf", "%PDF-1.7\n1 0 obj", "Copy the text out of it"],
   ])("%s is refused with what to do", async (name, text, remedy) => {
     if (text !== undefined) write(name, text);
     const { code, told } = await run(name);
@@ -253,8 +273,31 @@ describe("prices", () => {
       seen: { on: "2026-11-28", at: "Tally Store" },
     });
     const again = await run("receipt.txt", "--kitchen", "my.json");
-    expect(again.flat).toContain(`${rice} (as before), 1.59 so far`);
+    expect(again.flat).toContain(`${rice} (as said), 1.59 so far`);
     expect(again.flat).toContain("The lines add up to the total of 3.43.");
+  });
+
+  test.each([
+    [PASTED_RECEIPT.replace("TOTAL                    3.43", "TOTAL 3.63"), "receipt-apart"],
+    [PASTED_RECEIPT.replace("TOTAL", "TOTAL GBP"), "receipt-currency"],
+  ])("of a receipt whose total does not agree, or of another currency, are shown and not kept", async (text, code) => {
+    write("bad.txt", text);
+    expect((await run("bad.txt", "--kitchen", "my.json")).code).toBe(0);
+    const { code: exit, printed } = await run("bad.txt", "--kitchen", "my.json", "--keep", "--json");
+    expect([exit, JSON.parse(printed).faults.map((fault: { code: string }) => fault.code)]).toEqual([2, [code]]);
+    expect(kitchenNow().packs.find(({ id }) => id === "oats-rolled-500g-tally-store")?.priceMinor).toBe(79);
+  });
+
+  test("a line is never said to be a pack of another shop", async () => {
+    const { code, told } = await run(
+      "receipt.txt",
+      "--kitchen",
+      "my.json",
+      "--pack",
+      "5=rice-white-long-2500g-ropewalk-market",
+    );
+    expect(code).toBe(2);
+    expect(told).toContain('is sold at "Ropewalk Market", and this is of "Tally Store"');
   });
 
   test("a line becomes a new pack only where a person says of which food", async () => {

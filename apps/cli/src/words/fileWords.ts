@@ -8,6 +8,8 @@ export type FileTrouble =
   | { readonly kind: "no-regular-file" }
   | { readonly kind: "too-large"; readonly bytes: number; readonly mostBytes: number }
   | { readonly kind: "not-utf8" }
+  | { readonly kind: "empty" }
+  | { readonly kind: "not-text" }
   | {
       readonly kind: "not-json";
       readonly line: number;
@@ -46,6 +48,13 @@ export function tellFileTrouble(name: string, trouble: FileTrouble): Fault {
       return fault(
         `${file} is not text in UTF-8.`,
         "Save it as UTF-8 in your editor, or check that it is a text file.",
+      );
+    case "empty":
+      return fault(`${file} holds nothing.`, "Check that it was saved whole, or name another file.");
+    case "not-text":
+      return fault(
+        `${file} is no text: a picture, a PDF or some other binary file.`,
+        "Copy the text out of it into a file of its own and name that.",
       );
     case "not-json":
       return fault(

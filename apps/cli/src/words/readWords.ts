@@ -96,6 +96,9 @@ export function tellField(field: string): string {
   return FIELDS[field] ?? field;
 }
 
+/** What `toDish` gives as expected where no food is near. */
+const NO_NEAR_FOOD = "a food of the table";
+
 /** Words by the code of what keeps a draft from being a dish. */
 const OPEN: Readonly<Record<string, (issue: Issue, line: string) => readonly [sentence: string, remedy: string]>> = {
   "title-unsaid": () => ["No title was found.", "Give it one with --title."],
@@ -112,7 +115,9 @@ const OPEN: Readonly<Record<string, (issue: Issue, line: string) => readonly [se
   "makings-none": () => ["No making is left.", "Leave out fewer makings."],
   "method-none": () => ["No step is left.", "A dish needs a method of at least one step."],
   "food-unsure": ({ path, expected, received }) => [
-    `Which food is meant by ${quote(received)} is not sure. Nearest: ${expected}.`,
+    expected === NO_NEAR_FOOD
+      ? `No food of the table is near ${quote(received)}.`
+      : `Which food is meant by ${quote(received)} is not sure. Nearest: ${expected}.`,
     `Say it with --food "${Number(path[1]) + 1}=ID", or leave it out with --leave-out ${Number(path[1]) + 1}.`,
   ],
   "food-unknown": ({ received }) => [`There is no food ${quote(received)}.`, "Write the id of a food."],

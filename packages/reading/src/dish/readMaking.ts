@@ -59,7 +59,7 @@ function readMaking(passage: Passage, line: MakingsLine, options: DraftOptions):
     name: first.name.text,
     offers,
     ...(cut === "" ? {} : { cut: told(cut) }),
-    optional: isOptional(line),
+    optional: isOptional(line, passage.heading),
     alternatives: reckoned(
       taken.flatMap(({ alternative }) => alternative ?? []),
       "likely",
@@ -106,8 +106,8 @@ function toAlternative(line: MakingsLine, choice: MakingsChoice, options: DraftO
   return { food, amount: found.amount.value, ...(found.as === undefined ? {} : { as: found.as.value }) };
 }
 
-function isOptional({ optional, purpose }: MakingsLine): DraftMaking["optional"] {
-  if (optional !== undefined) return told(true);
+function isOptional({ optional, purpose }: MakingsLine, heading = ""): DraftMaking["optional"] {
+  if (optional !== undefined || /\b(?:optional|if (?:you )?(?:like|want(?:ed)?))\b/i.test(heading)) return told(true);
   return /garnish|serve|decorate|scatter|sprinkle/i.test(purpose?.text ?? "")
     ? reckoned(true, "guess", "optional-by-purpose")
     : reckoned(false, "likely", "optional-unsaid");

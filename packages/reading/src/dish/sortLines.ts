@@ -77,6 +77,7 @@ function keywordOf(text: string): State | undefined {
 
 function isHeading(text: string): boolean {
   if (/[.!?,]$/.test(text) || text.length > LONGEST_HEADING) return false;
+  if (/^to (?:serve|finish|garnish|decorate)(?: \([^()]*\))?$/i.test(text)) return true;
   return text.endsWith(":") || (/^for the \p{L}/iu.test(text) && !/\d/.test(text));
 }
 

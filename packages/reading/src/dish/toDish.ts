@@ -1,5 +1,4 @@
 import { checkDish, Dish, type Making, type Step } from "halfloaf/dish";
-import type { FoodTable } from "halfloaf/food";
 import { type Issue, type Parsed, parseWith } from "halfloaf/quantity";
 import type { DraftStep } from "../method/DraftStep.ts";
 import type { DishDraft, DraftMaking, DraftOptions } from "./DishDraft.ts";
@@ -55,7 +54,7 @@ export function toDish(
   options: Pick<DraftOptions, "foods" | "english">,
 ): Parsed<Dish> {
   const settled = chooseFoods(draft, choices, options);
-  const makings = settled.makings.map((making, at) => toMaking(making, at, choices.makings?.[at], options.foods));
+  const makings = settled.makings.map((making, at) => toMaking(making, at, choices.makings?.[at], options));
   const issues = [...missingOf(settled, choices), ...makings.flatMap((each) => each.issues)];
   if (issues.length > 0) return { ok: false, issues };
   const { makings: _, steps: __, ...own } = choices;
@@ -108,7 +107,7 @@ function toMaking(
   draft: DraftMaking,
   at: number,
   choice: MakingChoice | undefined,
-  foods: FoodTable,
+  options: Pick<DraftOptions, "foods" | "english">,
 ): { readonly making?: Making; readonly issues: readonly Issue[] } {
   if (choice === "left-out") return { issues: [] };
   const issue = (code: string, key: string, expected: string, received: string): Issue => ({
@@ -123,8 +122,12 @@ function toMaking(
     ...(food === undefined
       ? [issue("food-unsure", "food", draft.offers.join(", ") || "a food of the table", draft.name)]
       : []),
-    ...(food !== undefined && !foods.has(food) ? [issue("food-unknown", "food", "a food of the table", food)] : []),
-    ...(amount === undefined ? [issue("amount-unsure", "amount", "an amount", draft.passage.text)] : []),
+    ...(food !== undefined && !options.foods.has(food)
+      ? [issue("food-unknown", "food", "a food of the table", food)]
+      : []),
+    ...(amount === undefined && !(food === undefined && isToldOfNearest(draft, options))
+      ? [issue("amount-unsure", "amount", "an amount", draft.passage.text)]
+      : []),
   ];
   if (food === undefined || amount === undefined || issues.length > 0) return { issues };
   const { cut, as, retention, optional, alternatives } = draft;
@@ -138,6 +141,11 @@ function toMaking(
     alternatives: [...alternatives.value],
   };
   return { making: choice === undefined ? making : { ...making, ...choice, food, amount }, issues: [] };
+}
+
+/** True where the amount follows once a food is chosen, as it does for the nearest: "4 slices" of one bread or the other. */
+function isToldOfNearest(draft: DraftMaking, options: Pick<DraftOptions, "foods" | "english">): boolean {
+  return draft.offers[0] !== undefined && withFood(draft, draft.offers[0], options, "likely").amount !== undefined;
 }
 
 /** The steps; what waited for one that is left out waits for what that one waited for. */

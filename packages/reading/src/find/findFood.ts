@@ -254,7 +254,12 @@ function shadesOf(asked: Asked, name: FoodName): number {
   const unasked = name.qualifiers.filter((word) => !asked.words.includes(word) && !asked.said.has(word)).length;
   const foreign = name.english !== "both" && asked.english !== undefined && name.english !== asked.english;
   // What the line says of the food beside its name, and how it stands there, speaks for the name that says the same.
-  const said = name.words.some((word) => asked.said.has(word) && !asked.words.includes(word)) ? -0.035 : 0;
+  // A food kept in a way that nobody asked for is not meant because it is sold cut: "onion, chopped" is no frozen one.
+  const isKeptUnasked = name.kept.some(
+    (word) => !NATURAL.has(word) && !asked.kept.has(word) && !asked.hinted.has(word),
+  );
+  const isSaid = name.words.some((word) => asked.said.has(word) && !asked.words.includes(word));
+  const said = isSaid && !isKeptUnasked ? -0.035 : 0;
   const standing = name.when !== undefined ? -0.04 : said;
   return 0.01 * Math.min(unasked, 3) + 0.001 * name.rank + (foreign ? 0.02 : 0) + (name.near ? 0.01 : 0) + standing;
 }

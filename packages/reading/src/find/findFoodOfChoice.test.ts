@@ -372,6 +372,14 @@ describe("findFoodOfChoice", () => {
     expect(wrong).toEqual([]);
   });
 
+  it.each([
+    ["1 large onion, finely chopped", "onion"],
+    ["2 onions, diced", "onion"],
+    ["200 g spinach, chopped", "spinach"],
+  ])("is sure that %s is no frozen food, though the table has it cut and frozen", (line, food) => {
+    expect(find(line)).toMatchObject({ kind: "found", best: { food } });
+  });
+
   it("offers both foods that one line joins by 'and', and is sure of neither", () => {
     const finding = find("salt and freshly ground black pepper");
     expect([finding.kind, ...finding.nearest.map(({ food }) => food)]).toEqual(["unsure", "salt", "black-pepper"]);

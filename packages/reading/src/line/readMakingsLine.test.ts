@@ -190,8 +190,14 @@ describe("what else is said", () => {
     ["For the sauce:", "For the sauce"],
     ["For the topping", "For the topping"],
     ["Dressing:", "Dressing"],
+    ["To finish (optional)", "To finish (optional)"],
+    ["To serve", "To serve"],
   ])("a heading is no making: %s", (line, heading) => {
     expect(readMakingsLine(line)).toMatchObject({ kind: "heading", heading: { text: heading } });
+  });
+
+  it("a making that is told by when it is wanted is no heading", () => {
+    expect(making("to serve lime wedges").kind).toBe("making");
   });
 
   it("a heading may stand before a making in one line", () => {

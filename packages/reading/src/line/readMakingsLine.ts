@@ -61,20 +61,25 @@ function skipBullet(tokens: readonly Token[]): number {
   return listed ? at + 2 : at;
 }
 
+/** What is done last, as headings name it. */
+const LAST_ACTS = new Set(["serve", "finish", "garnish", "decorate"]);
 // Longer runs of words before a colon are no heading.
 const MOST_HEADING_TOKENS = 8;
 
 /**
  * How many tokens at the start are a heading: all before a colon where an amount or nothing follows, or the whole of a
- * line that begins "For the" and says no amount.
+ * line that begins "For the", or is "To serve" and the like, and says no amount.
  */
 function findHeading(tokens: readonly Token[]): number {
   const colon = tokens.findIndex(({ lower }) => lower === ":");
   const before = tokens.slice(0, colon < 0 ? tokens.length : colon);
   const worded = before.every(({ kind, lower }) => kind === "word" || lower === "(" || lower === ")" || lower === "&");
   if (!worded || before.length > MOST_HEADING_TOKENS || before.length === 0) return 0;
-  const purpose = before[0]?.lower === "for" || (before[0]?.lower === "to" && before[1]?.lower === "serve");
-  if (colon < 0) return purpose && before.length > 1 ? before.length : 0;
+  const isLast = before[0]?.lower === "to" && LAST_ACTS.has(before[1]?.lower ?? "");
+  const purpose = before[0]?.lower === "for" || isLast;
+  // "To serve (optional)" heads what follows; "To serve lime wedges" tells a making.
+  const isBare = isLast && (before.length === 2 || (before[2]?.lower === "(" && before.at(-1)?.lower === ")"));
+  if (colon < 0) return isBare || (before[0]?.lower === "for" && before.length > 1) ? before.length : 0;
   const rest = tokens.slice(colon + 1);
   if (!rest.some(({ kind }) => kind !== "mark") || purpose) return colon;
   const amount = parseAmount(rest, 0);

@@ -39,6 +39,15 @@ export function isSignOf(sign: string, currency: string): boolean {
   return plain === currency.toLowerCase() || (SIGNS.get(plain)?.split(" ").includes(currency) ?? false);
 }
 
+/** An amount in a text with a sign of money that the currency is not written with, such as "£0.85" where it is EUR. */
+export function findOtherMoney(text: string, currency: string): string | undefined {
+  for (const [amount] of text.matchAll(/\p{Sc}\s?\d[\d.,]*|\d[\d.,]*\s?\p{Sc}/gu)) {
+    const sign = /\p{Sc}/u.exec(amount)?.[0] ?? "";
+    if (!isSignOf(sign, currency)) return amount;
+  }
+  return undefined;
+}
+
 /**
  * Whole minor units of a price as a list writes it, with or without the sign or code of its currency, before or behind. The
  * sign of another currency, more decimals than the currency has and a negative price are refused.

@@ -118,6 +118,23 @@ describe("lines of a receipt", () => {
     expect(receipt.balance.kind).toBe("equal");
   });
 
+  test.each([
+    ["Oats £0.85\nTotal £0.85", ["currency", "currency"]],
+    ["Oats 0.85\nTOTAL GBP 0.85", ["currency"]],
+    ["Oats €0.85\nTotal EUR 0.85", []],
+    ["TEA CUP 1.50\nMOP HEAD 2.00\nTotal 3.50", []],
+  ])("in another currency are told, while goods called like a code are goods: %j", (text, codes) => {
+    const receipt = read(text);
+    expect(receipt.issues.map(({ code }) => code)).toEqual(codes);
+    expect(receipt.items.every(({ name }) => !name.includes("TOTAL"))).toBe(true);
+  });
+
+  test("a discount for staff or members is of the whole bill", () => {
+    const { items, extras } = read("Oats 0.85\nSTAFF DISCOUNT 10% -0.09\nTotal 0.76");
+    expect(items.map(({ discountMinor }) => discountMinor)).toEqual([0]);
+    expect(extras.map(({ kind }) => kind)).toEqual(["whole-discount"]);
+  });
+
   test("a day that could be two stays open and is told", () => {
     const receipt = read("Shop\n03/04/2026\nMilk 1.20");
     expect([receipt.date, receipt.issues.map(({ code }) => code)]).toEqual([undefined, ["date"]]);

@@ -1,5 +1,5 @@
 import type { Pack, Shop } from "halfloaf/price";
-import { type CivilDate, type Issue, toMassG } from "halfloaf/quantity";
+import { type CivilDate, CURRENCY_EXPONENTS, type Issue, toMassG } from "halfloaf/quantity";
 import { quote } from "../table/IssueLog.ts";
 import { foldText } from "../table/nearness.ts";
 import { findShop } from "./findShop.ts";
@@ -7,6 +7,7 @@ import { PackIndex } from "./PackIndex.ts";
 import type { Receipt, ReceiptBalance, ReceiptExtra, ReceiptItem } from "./Receipt.ts";
 import { type LexedLine, type Measured, ReceiptLexer } from "./ReceiptLexer.ts";
 import { type DateOrder, readDay } from "./readDay.ts";
+import { findOtherMoney } from "./readPrice.ts";
 import { ENGLISH_RECEIPT, judgeWords, type ReceiptWords } from "./receiptWords.ts";
 
 /** What a receipt is read with. */
@@ -70,8 +71,9 @@ class ReceiptReader {
     if (line === undefined || this.takeDate(line)) return;
     const { amountMinor } = line;
     if (this.total !== undefined) return this.leave(line);
+    this.checkCurrency(line);
     if (amountMinor === undefined) return this.addName(line);
-    const kind = judgeWords(foldText(line.name), this.context.currency, this.words);
+    const kind = judgeWords(foldText(line.name), this.otherCode(line) ?? this.context.currency, this.words);
     if (kind === "item" && amountMinor >= 0) return this.addItem(line, amountMinor);
     this.leaveAhead();
     this.leaveNames();
@@ -166,6 +168,21 @@ class ReceiptReader {
 
   private addExtra({ line, name }: LexedLine, kind: ReceiptExtra["kind"], amountMinor: number): void {
     this.extras.push({ line, name, kind, amountMinor });
+  }
+
+  /** Tells an amount of another currency, by its sign or, beside the total, by its code. */
+  private checkCurrency(line: LexedLine): void {
+    const { currency } = this.context;
+    const other = findOtherMoney(line.text, currency) ?? this.otherCode(line);
+    if (other !== undefined) this.tell("currency", line, `money in ${currency}`, other);
+  }
+
+  /** The code of another currency on a line of the total; elsewhere three letters may be goods ("CUP", "MOP", "GEL"). */
+  private otherCode({ name, amountMinor }: LexedLine): string | undefined {
+    const { currency } = this.context;
+    const codes = name.split(" ").filter((word) => word !== currency && CURRENCY_EXPONENTS.has(word));
+    if (amountMinor === undefined) return undefined;
+    return codes.find((code) => judgeWords(foldText(name), code, this.words) === "total");
   }
 
   private checkSubtotal(line: LexedLine, amountMinor: number): void {

@@ -8,7 +8,7 @@ import type { PartOf, ReadPrice } from "../ReadReport.ts";
 
 const MOST_ROWS = 200;
 const TITLES = ["as printed", "understood as"] as const;
-const BY = { gtin: "by its number", memory: "as before", label: "by its label" } as const;
+const BY = { gtin: "by its number", memory: "as said", label: "by its label" } as const;
 const WITHOUT: Readonly<Record<string, string>> = {
   "day-unknown": "no price is kept: the day is not known (--on)",
   "shop-unknown": "no price is kept: the shop is not known (--shop)",
@@ -41,6 +41,7 @@ export function layReceipt(part: PartOf<"receipt">, page: Page): string[] {
   const { width, paint } = page;
   const money = (minor: number) => tellMoney(minor, currency);
   const head = `a receipt of ${shop ?? `a shop that is not known (${harmless(shopText ?? "no head")})`}, ${date ?? "day not known"}, in ${currency}`;
+  const misfits = issues.filter(({ code }) => code !== "total");
   const apart = balance.kind === "apart" ? paint.warning : paint.good;
   return [
     ...wrap(`${harmless(file)}: ${harmless(head)}`, width).map(paint.strong),
@@ -56,7 +57,8 @@ export function layReceipt(part: PartOf<"receipt">, page: Page): string[] {
     "",
     ...wrap(tellBalance(balance, totalMinor, money), width).map(apart),
     ...laySum(rows, page),
-    ...layMisfits(issues, issues.length, page),
+    // What the sums are apart is told above.
+    ...layMisfits(misfits, misfits.length, page),
     ...(unread.length === 0
       ? []
       : [

@@ -21,16 +21,23 @@ import type { FoodTable } from "halfloaf/food";
 import type { Kitchen } from "halfloaf/kitchen";
 import type { Observation, Pack } from "halfloaf/price";
 import { type Fault, type Found, refuse } from "../../words/Fault.ts";
-import type { tellIssue } from "../../words/issueWords.ts";
-import { findNearest } from "../../words/nearest.ts";
 import { tellMisfit } from "../../words/readWords.ts";
-import { quote } from "../../words/valueWords.ts";
 import { findFoodNamed } from "../dish/settleDish.ts";
 import { type FileReading, NO_FINDINGS } from "../FileReading.ts";
 import type { Input } from "../openInput.ts";
 import type { PartOf, ReadPrice } from "../ReadReport.ts";
 import type { ReadWish } from "../ReadWish.ts";
 import { tellStopped } from "../table/readTables.ts";
+import {
+  tellApart,
+  tellForeign,
+  tellNewPack,
+  tellNoPack,
+  tellNoPriced,
+  tellNoShop,
+  tellOtherShop,
+  tellShopUnsaid,
+} from "./priceFaults.ts";
 
 /** The kitchen whose packs prices are matched to, by what was said before as well. */
 export interface PriceContext {
@@ -103,7 +110,7 @@ export function readReceiptFile(name: string, text: string, wish: ReadWish, cont
   const { kitchen } = context;
   if (wish.shop !== undefined && !kitchen.shops.some(({ id }) => id === wish.shop))
     return refuse(tellNoShop(wish.shop, kitchen));
-  const read = (packs: readonly Pack[]): Receipt => {
+  const readWith = (packs: readonly Pack[]): Receipt => {
     const { currency, shops } = kitchen;
     const asked = {
       ...(wish.shop !== undefined && { shop: wish.shop }),
@@ -112,10 +119,10 @@ export function readReceiptFile(name: string, text: string, wish: ReadWish, cont
     const receipt = readReceipt(text, { currency, shops, packs, ...asked });
     return wish.on === undefined ? receipt : { ...receipt, date: wish.on };
   };
-  const first = read(kitchen.packs);
+  const first = readWith(kitchen.packs);
   const matches = matchesOf(wish, toPricedLines(first, kitchen), () => first.shop, kitchen);
   if (!matches.ok) return matches;
-  const receipt = read(matches.value.reduce(rememberMatch, [...kitchen.packs]));
+  const receipt = readWith(matches.value.reduce(rememberMatch, [...kitchen.packs]));
   const { shop, shopText, date, totalMinor, balance } = receipt;
   const part = (rows: readonly ReadPrice[]): PartOf<"receipt"> => ({
     kind: "receipt",
@@ -131,7 +138,14 @@ export function readReceiptFile(name: string, text: string, wish: ReadWish, cont
     unread: receipt.unread.map((line) => ({ ...line })),
     issues: receipt.issues.map(({ code, path, expected, received }) => ({ code, path: [...path], expected, received })),
   });
-  return finish(toPricedLines(receipt, kitchen), matches.value, wish, context, part, undefined);
+  const read = finish(toPricedLines(receipt, kitchen), matches.value, wish, context, part, undefined);
+  if (!read.ok) return read;
+  const isForeign = receipt.issues.some(({ code }) => code === "currency");
+  const open = [
+    ...(isForeign ? [tellForeign(name, kitchen.currency)] : []),
+    ...(balance.kind === "apart" ? [tellApart(name)] : []),
+  ];
+  return { ok: true, value: { ...read.value, open } };
 }
 
 function toPricedRow({ line, candidate, match, isOtherContent, observation }: PriceRow): PricedLine {
@@ -270,77 +284,4 @@ function toFreeId(label: string, taken: Set<string>): string {
   ) as string;
   taken.add(free);
   return free;
-}
-
-function tellNewPack({ line, text }: PricedLine, issue: Parameters<typeof tellIssue>[0]): Fault {
-  const key = String(issue.path[0] ?? "");
-  const remedies: Readonly<Record<string, string>> = {
-    content: `Say what it holds with --amount "${line}=500 g".`,
-    shop: "Say with --shop which shop of the kitchen it is.",
-  };
-  return {
-    code: `new-pack-${key || issue.code}`,
-    path: [],
-    line,
-    sentence: `${quote(text)} can't be a new pack yet: its ${key || "price"} is not known or not sound.`,
-    remedy: remedies[key] ?? `Asked for is ${quote(issue.message ?? issue.expected)}.`,
-  };
-}
-
-function tellNoPriced(of: string, lines: readonly PricedLine[]): Fault {
-  return {
-    code: "line-unknown",
-    path: [],
-    value: quote(of),
-    sentence: `No price stands in line ${quote(of)}.`,
-    remedy: `Lines with prices: ${lines
-      .slice(0, 20)
-      .map(({ line }) => line)
-      .join(", ")}.`,
-  };
-}
-
-function tellNoPack(id: string, packs: readonly Pack[]): Fault {
-  const near = findNearest(
-    id,
-    packs.map((pack) => pack.id),
-    3,
-  );
-  return {
-    code: "pack-unknown",
-    path: [],
-    value: quote(id),
-    sentence: `The kitchen has no pack ${quote(id)}.`,
-    remedy: near.length === 0 ? "Write the id of a pack of the kitchen." : `Near to it: ${near.join(", ")}.`,
-  };
-}
-
-function tellOtherShop({ id, shop: sells }: Pack, shop: string, shops: Kitchen["shops"]): Fault {
-  const name = (of: string) => quote(shops.find((each) => each.id === of)?.name ?? of);
-  return {
-    code: "pack-other-shop",
-    path: [],
-    value: quote(id),
-    sentence: `The pack ${quote(id)} is sold at ${name(sells)}, and this is of ${name(shop)}.`,
-    remedy: `Name a pack of ${name(shop)}, or make a new one of the line with --food "LINE=ID".`,
-  };
-}
-
-function tellNoShop(id: string, { shops }: Kitchen): Fault {
-  return {
-    code: "shop-unknown",
-    path: [],
-    value: quote(id),
-    sentence: `The kitchen has no shop ${quote(id)}.`,
-    remedy: `Its shops are ${shops.map((shop) => shop.id).join(", ")}.`,
-  };
-}
-
-function tellShopUnsaid(): Fault {
-  return {
-    code: "shop-unsaid",
-    path: [],
-    sentence: "It is not known which shop this is from, so no match can be remembered.",
-    remedy: "Say with --shop which shop of the kitchen it is.",
-  };
 }
