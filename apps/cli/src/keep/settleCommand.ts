@@ -1,7 +1,7 @@
 import { loadDemoKitchens } from "@halfloaf/data";
 import { parseBackup } from "@halfloaf/keep";
 import type { Kitchen } from "halfloaf/kitchen";
-import { type CivilDate, daysBetween } from "halfloaf/quantity";
+import { type CivilDate, daysBetween, moveDates } from "halfloaf/quantity";
 import { refuseInput } from "../commands/refuseInput.ts";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
@@ -14,7 +14,6 @@ import { tellKeptAlready, tellNotKept } from "../words/keepFaultWords.ts";
 import { tellSettled } from "../words/keepWords.ts";
 import { civilDayOf } from "./civilDayOf.ts";
 import { isKept, openFolder } from "./openFolder.ts";
-import { shiftDates } from "./shiftDates.ts";
 
 /** What `halfloaf settle` was asked. */
 export interface SettleAsk {
@@ -65,5 +64,5 @@ async function settle(ask: SettleAsk, terminal: Terminal): Promise<Found<Kitchen
 function moveTo(kitchen: Kitchen, { from, on }: SettleAsk, { nowMs }: Terminal): Kitchen {
   const isDemo = loadDemoKitchens().some(({ name }) => name === from);
   const start = on ?? (isDemo ? civilDayOf(nowMs()) : kitchen.startsOn);
-  return shiftDates(kitchen, daysBetween(kitchen.startsOn, start)) as Kitchen;
+  return moveDates(kitchen, daysBetween(kitchen.startsOn, start)) as Kitchen;
 }

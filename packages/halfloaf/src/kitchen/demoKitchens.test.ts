@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import type { Food } from "../food/index.ts";
 import { checkPlan } from "../menu/check/index.ts";
 import { type MenuPlan, MenuSearch } from "../menu/index.ts";
-import { parseWith } from "../quantity/index.ts";
+import { moveDates, parseWith } from "../quantity/index.ts";
 import { checkKitchen, parseKitchen } from "./checkKitchen.ts";
 import type { Kitchen } from "./kitchen.ts";
 import { parseTables, type Tables } from "./tables.ts";
@@ -75,6 +75,13 @@ describe.each(kitchens)("the demo kitchen $name", ({ name, kitchen }) => {
   it("is planned within all its limits, and the judge agrees", () => {
     expect(found?.isSound).toBe(true);
     expect(checkPlan(stated.problem, plan).faults).toEqual([]);
+  });
+
+  it.each([1, 2, 3, 4, 5, 6])("can be begun %i days of the week later as well", (days) => {
+    const moved = readKitchen(moveDates(kitchen, days));
+    const searched = new MenuSearch(toMenuProblem(moved, tables, moved.startsOn, 7).problem, 1);
+    while (searched.best() === undefined && searched.advance().moves < 600_000);
+    expect(searched.best()).toBeDefined();
   });
 
   it("adds up, and reads back from its file as it was written", () => {

@@ -14,6 +14,7 @@ export {
   sumMoney,
   toDecimalText,
 } from "./money.ts";
+export { moveDates } from "./moveDates.ts";
 export { createRandomSource, type RandomSource } from "./RandomSource.ts";
 export { splitByLargestRemainder } from "./splitByLargestRemainder.ts";
 export { toCelsius, toFahrenheit } from "./temperature.ts";
