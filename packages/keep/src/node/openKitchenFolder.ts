@@ -5,7 +5,7 @@ import type { Chunk, ChunkStore, OpenedStore, StoreFault } from "../chunks/Chunk
 import { openSqliteStore, salvageChunks } from "../chunks/sqliteStore.ts";
 import { KeptKitchen, type OpeningOptions } from "../KeptKitchen.ts";
 import { holdRepair } from "./holdRepair.ts";
-import { readNewestSnapshot, saveSnapshot } from "./snapshots.ts";
+import { listSnapshots, readNewestSnapshot, saveSnapshot } from "./snapshots.ts";
 
 /** What had to be mended when a folder was opened. */
 export interface Repair {
@@ -48,7 +48,9 @@ async function openSound(store: ChunkStore, folder: string, options: OpeningOpti
   const kept = await KeptKitchen.open(store, options);
   if ("ok" in kept) return kept;
   const damaged = kept.damaged().length;
-  if (damaged === 0) return { ok: true, kept };
+  // A file cut to nothing is a sound one without anything in it; only a kitchen that held something has snapshots.
+  const isEmptied = kept.rawRows().length === 0 && listSnapshots(folder).length > 0;
+  if (damaged === 0 && !isEmptied) return { ok: true, kept };
   const fromSnapshot = await bringBack(kept, folder);
   // Twice, so that the damaged pieces are older than both snapshots of the store and go.
   for (const _ of [1, 2]) {
