@@ -1,25 +1,61 @@
 import process from "node:process";
 import { fileURLToPath } from "node:url";
+import { readCopies, writeCopies } from "./copies.ts";
+import { openParts, openStore } from "./openParts.ts";
 import { type Serving, serve } from "./serve.ts";
+import { parseSettings, type Settings } from "./settings.ts";
+import { SyncHub } from "./sync/SyncHub.ts";
 
 /** The port that is taken where none is asked for; a free one where it is in use. */
 const USUAL_PORT = 4620;
 
+const USAGE = `Usage: main.ts              serves the app and the kitchens that are shared
+       main.ts backup FILE  writes copies of all kitchens into a file, while the server goes on
+       main.ts restore FILE brings them back; devices then send what came later`;
+
 const files = fileURLToPath(new URL("../../web/dist", import.meta.url));
-const host = process.env.HOST ?? "127.0.0.1";
-const asked = process.env.PORT;
+const read = parseSettings(process.env);
+const [command, path] = process.argv.slice(2);
 
-const serving = await start();
-console.log(`Halfloaf is served at http://${host === "0.0.0.0" ? "localhost" : host}:${serving.port}/`);
-console.log("Ctrl-C ends it. What you keep stays in the browser.");
-for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => void serving.close());
+if (!read.ok) {
+  for (const { path: at, expected, received } of read.issues)
+    console.error(`${at.join(".")} can't be ${received}: it takes ${expected}.`);
+  process.exitCode = 1;
+} else if (command === undefined) await serveAll(read.value);
+else if (path !== undefined && (command === "backup" || command === "restore")) await copy(command, path, read.value);
+else {
+  console.error(USAGE);
+  process.exitCode = 1;
+}
 
-async function start(): Promise<Serving> {
-  if (asked !== undefined) return serve({ files }, Number(asked), host);
+async function copy(what: "backup" | "restore", file: string, settings: Settings): Promise<void> {
+  const store = await openStore(settings);
+  const count = await (what === "backup" ? writeCopies(store, file) : readCopies(store, file));
+  await store.close();
+  console.log(what === "backup" ? `${count} kitchens are in ${file}.` : `${count} kitchens are back from ${file}.`);
+}
+
+async function serveAll(settings: Settings): Promise<void> {
+  const parts = await openParts(settings);
+  const hub = new SyncHub(parts);
+  const serving = await start({ files, host: { ...settings, parts, hub } }, settings);
+  const { hostname } = settings;
+  console.log(`Halfloaf is served at http://${hostname === "0.0.0.0" ? "localhost" : hostname}:${serving.port}/`);
+  console.log("Ctrl-C ends it. What you keep stays in the browser; what you share is kept here as well.");
+  const end = async () => {
+    await serving.close();
+    await parts.wire.close();
+    await parts.store.close();
+  };
+  for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => void end());
+}
+
+async function start(options: Parameters<typeof serve>[0], { port, hostname }: Settings): Promise<Serving> {
+  if (port !== undefined) return serve(options, port, hostname);
   try {
-    return await serve({ files }, USUAL_PORT, host);
+    return await serve(options, USUAL_PORT, hostname);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== "EADDRINUSE") throw error;
-    return serve({ files }, 0, host);
+    return serve(options, 0, hostname);
   }
 }

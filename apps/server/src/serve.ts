@@ -1,6 +1,8 @@
+import type { Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { serve as listen } from "@hono/node-server";
-import { type AppOptions, createApp } from "./createApp.ts";
+import { type AppOptions, createApp, type HostOptions } from "./createApp.ts";
+import { type SocketOptions, takeSockets } from "./sync/takeSockets.ts";
 
 /** A server that listens. */
 export interface Serving {
@@ -8,19 +10,31 @@ export interface Serving {
   close(): Promise<void>;
 }
 
+export interface ServeOptions extends AppOptions {
+  readonly host?: HostOptions & SocketOptions;
+}
+
+/** How long a request may take to come in, head and all, in milliseconds: who sends slower is cut. */
+const REQUEST_MS = 20_000;
+
 /** Serves the app on a port; 0 takes a free one. Refuses with the system's error where the port is taken. */
-export function serve(options: AppOptions, port: number, hostname: string): Promise<Serving> {
+export function serve(options: ServeOptions, port: number, hostname: string): Promise<Serving> {
+  const { host } = options;
   return new Promise((resolve, reject) => {
     const server = listen({ fetch: createApp(options).fetch, port, hostname }, ({ port: taken }: AddressInfo) =>
       resolve({
         port: taken,
-        close: () =>
-          new Promise((done) => {
-            server.close(() => done());
-            if ("closeAllConnections" in server) server.closeAllConnections();
-          }),
+        close: async () => {
+          const closed = new Promise<void>((done) => server.close(() => done()));
+          await host?.hub.close();
+          if ("closeAllConnections" in server) server.closeAllConnections();
+          await closed;
+        },
       }),
-    );
+    ) as Server;
+    server.requestTimeout = REQUEST_MS;
+    server.headersTimeout = REQUEST_MS;
+    if (host !== undefined) takeSockets(server, host.hub, host);
     server.on("error", reject);
   });
 }

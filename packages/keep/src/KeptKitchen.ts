@@ -160,6 +160,11 @@ export class KeptKitchen {
     );
   }
 
+  /** Who writes by this opening, as its rows' ids say. */
+  get writer(): string {
+    return this.#writer;
+  }
+
   /** How many changes are not on disk yet. */
   get waiting(): number {
     return this.#waiting.length;

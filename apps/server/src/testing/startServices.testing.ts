@@ -1,0 +1,130 @@
+import { type ChildProcess, execFileSync, spawn } from "node:child_process";
+import { chownSync, existsSync, mkdtempSync, rmSync } from "node:fs";
+import { createServer } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import process from "node:process";
+
+/** A database or a wire of its own, in a folder of its own, until it is stopped. */
+export interface Service {
+  readonly url: string;
+  /** Ends it without warning, as a loss of power would. */
+  kill(): Promise<void>;
+  /** Starts it again where it was. */
+  start(): Promise<void>;
+  /** Ends it for good and clears its folder. */
+  stop(): Promise<void>;
+}
+
+/** Where Debian and others put the programs of PostgreSQL 15; undefined where there are none. */
+export function findPostgres(): string | undefined {
+  const folders = ["/usr/lib/postgresql/15/bin", "/usr/pgsql-15/bin", ...pathFolders()];
+  return folders.find((folder) => existsSync(join(folder, "initdb")) && existsSync(join(folder, "postgres")));
+}
+
+/** The program of Redis; undefined where there is none. */
+export function findRedis(): string | undefined {
+  return pathFolders()
+    .map((folder) => join(folder, "redis-server"))
+    .find((path) => existsSync(path));
+}
+
+/** Starts a PostgreSQL of its own on a socket in a temporary folder, so that no port is taken. */
+export async function startPostgres(programs: string): Promise<Service> {
+  const folder = mkdtempSync(join(tmpdir(), "halfloaf-postgres-"));
+  // PostgreSQL refuses to run as root.
+  const owner = process.getuid?.() === 0 ? { uid: idOf("-u"), gid: idOf("-g") } : {};
+  if (owner.uid !== undefined && owner.gid !== undefined) chownSync(folder, owner.uid, owner.gid);
+  const data = join(folder, "data");
+  const words = ["-D", data, "-U", "halfloaf", "-A", "trust", "-N", "-E", "UTF8", "--no-locale", "--no-instructions"];
+  execFileSync(join(programs, "initdb"), words, { ...owner, stdio: "pipe", cwd: folder });
+  const url = `postgresql://halfloaf@localhost/postgres?host=${encodeURIComponent(folder)}`;
+  const settings = [
+    "listen_addresses=",
+    `unix_socket_directories=${folder}`,
+    "max_connections=60",
+    "shared_buffers=32MB",
+  ];
+  const run = () =>
+    spawn(join(programs, "postgres"), ["-D", data, ...settings.flatMap((each) => ["-c", each])], {
+      ...owner,
+      cwd: folder,
+      stdio: ["ignore", "ignore", "pipe"],
+    });
+  return keepRunning(url, folder, run, /ready to accept connections/);
+}
+
+/** Starts a Redis of its own on a free port of this machine, which keeps nothing. */
+export async function startRedis(program: string): Promise<Service> {
+  const folder = mkdtempSync(join(tmpdir(), "halfloaf-redis-"));
+  const port = await findFreePort();
+  const words = ["--port", String(port), "--bind", "127.0.0.1", "--save", "", "--appendonly", "no", "--dir", folder];
+  const run = () => spawn(program, words, { stdio: ["ignore", "pipe", "ignore"] });
+  return keepRunning(`redis://127.0.0.1:${port}`, folder, run, /Ready to accept connections/i);
+}
+
+async function keepRunning(url: string, folder: string, run: () => ChildProcess, ready: RegExp): Promise<Service> {
+  let child: ChildProcess | undefined;
+  const start = async () => {
+    child = run();
+    await untilSaid(child, ready);
+  };
+  const end = async (signal: NodeJS.Signals) => {
+    const ending = child;
+    if (ending === undefined || ending.exitCode !== null || ending.signalCode !== null) return;
+    await new Promise<void>((resolve) => {
+      ending.once("exit", () => resolve());
+      ending.kill(signal);
+    });
+  };
+  await start();
+  return {
+    url,
+    start,
+    kill: () => end("SIGKILL"),
+    stop: async () => {
+      await end("SIGINT");
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+function untilSaid(child: ChildProcess, ready: RegExp): Promise<void> {
+  return new Promise((resolve, reject) => {
+    let said = "";
+    const hear = (text: Buffer) => {
+      // Whoever is ready is heard no further, but the pipe is emptied for as long as it speaks.
+      if (ready.test(said)) return;
+      said += text.toString();
+      if (ready.test(said)) resolve();
+    };
+    child.stdout?.on("data", hear);
+    child.stderr?.on("data", hear);
+    child.once("error", reject);
+    child.once("exit", (code) => reject(new Error(`It ended with ${code}: ${said.slice(-2_000)}`)));
+  });
+}
+
+function findFreePort(): Promise<number> {
+  return new Promise((resolve) => {
+    const server = createServer().listen(0, "127.0.0.1", () => {
+      const address = server.address();
+      server.close(() => resolve(typeof address === "object" && address !== null ? address.port : 0));
+    });
+  });
+}
+
+function idOf(which: "-u" | "-g"): number {
+  for (const name of ["postgres", "nobody"]) {
+    try {
+      return Number(execFileSync("id", [which, name], { stdio: "pipe" }).toString());
+    } catch {
+      // There is no such user; the next one may be there.
+    }
+  }
+  throw new Error("PostgreSQL refuses to run as root, and here is neither a user postgres nor nobody");
+}
+
+function pathFolders(): string[] {
+  return (process.env.PATH ?? "").split(":").filter((folder) => folder !== "");
+}

@@ -1,0 +1,13 @@
+import { pino } from "pino";
+
+/** Where a server writes down what happens, a line of JSON each: never a secret, never the content of a row. */
+export interface Journal {
+  info(facts: Readonly<Record<string, unknown>>, event: string): void;
+  warn(facts: Readonly<Record<string, unknown>>, event: string): void;
+  error(facts: Readonly<Record<string, unknown>>, event: string): void;
+}
+
+/** A journal to the standard output. */
+export function openJournal(level: string): Journal {
+  return pino({ level, base: null, timestamp: pino.stdTimeFunctions.isoTime });
+}
