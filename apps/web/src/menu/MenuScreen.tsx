@@ -1,30 +1,50 @@
 import type { WeekPlan } from "halfloaf/kitchen";
+import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { type ReactNode, useEffect, useState } from "react";
+import "../kitchen/fields/fields.css";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
-import { useWords } from "../words/WordsContext.tsx";
-import { type Lit, Ribbons } from "./Ribbons.tsx";
-import { RibbonTable } from "./RibbonTable.tsx";
+import { useFurther } from "../words/useFurther.ts";
+import { Choices } from "./Choices.tsx";
+import { Impossible } from "./Impossible.tsx";
+import { PlanningLine } from "./PlanningLine.tsx";
 import { type Planning, usePlanning } from "./usePlanning.ts";
+import { Week } from "./Week.tsx";
 
 const DAYS = 7;
 
 /** What is eaten these days, and which pack feeds which plate. */
 export default function MenuScreen(): ReactNode {
-  const { words, formats } = useWords();
+  const { words, formats } = useFurther();
   const { session, view } = useKitchen();
   const { planning, plan, stop, forget } = usePlanning();
+  const [offered, setOffered] = useState<WeekPlan>();
   useEffect(() => {
     // Whoever comes from making a kitchen has asked for a plan already; once is enough.
     if (!isPlanAsked(history.state)) return;
     history.replaceState(null, "");
     void plan(view.kitchen, view.day, DAYS);
   }, [plan, view]);
-  const week = weekOf(planning) ?? view.menu?.week;
+  const week = offered ?? weekOf(planning) ?? view.menu?.week;
   const isBusy = planning.kind === "stating" || planning.kind === "searching";
+  const planAnew = (): void => {
+    setOffered(undefined);
+    const now = session.view;
+    if (now !== undefined) void plan(now.kitchen, now.day, DAYS);
+  };
+  const leave = (): void => {
+    setOffered(undefined);
+    if (offered === undefined) forget();
+  };
   const accept = async (planned: WeekPlan): Promise<void> => {
     await session.write((pen) => [pen.write({ kind: "menu-accepted", on: view.day, week: planned })]);
+    setOffered(undefined);
     forget();
   };
+  const change = async (turn: (kitchen: EditedKitchen) => EditedKitchen): Promise<void> => {
+    await session.edit(turn);
+    planAnew();
+  };
+  const toTake = offered ?? (planning.kind === "planned" ? planning.week : undefined);
   return (
     <div className="stack">
       <div className="row spread">
@@ -34,71 +54,47 @@ export default function MenuScreen(): ReactNode {
             {words.menu.stop}
           </button>
         ) : (
-          <button type="button" className="button main" onClick={() => void plan(view.kitchen, view.day, DAYS)}>
+          <button type="button" className={toTake === undefined ? "button main" : "button"} onClick={planAnew}>
             {week === undefined ? words.menu.plan : words.menu.planAnew}
           </button>
         )}
       </div>
       <PlanningLine planning={planning} currency={view.kitchen.currency} />
-      {planning.kind === "planned" && (
+      {planning.kind === "none" && offered === undefined && (
+        <Impossible
+          kitchen={planning.kitchen}
+          days={DAYS}
+          onOffer={setOffered}
+          onChange={(turn) => void change(turn)}
+        />
+      )}
+      {toTake !== undefined && (
         <div className="row">
-          <button type="button" className="button main" onClick={() => void accept(planning.week)}>
+          <button type="button" className="button main" onClick={() => void accept(toTake)}>
             {words.menu.accept}
           </button>
-          <button type="button" className="button" onClick={forget}>
+          <button type="button" className="button" onClick={leave}>
             {words.menu.leave}
           </button>
         </div>
       )}
-      {week === undefined ? <p>{words.menu.none}</p> : <Week key={week.from} week={week} />}
       {week !== undefined && (
-        <p className="soft">
-          {words.menu.till(formats.money(week.accounts.tillMinor, week.currency))}{" "}
-          {words.menu.plates(formats.money(week.accounts.platesMinor, week.currency))}
-        </p>
+        <>
+          <p className="soft">
+            {words.menu.till(formats.money(week.accounts.tillMinor, week.currency))}{" "}
+            {words.menu.plates(formats.money(week.accounts.platesMinor, week.currency))}{" "}
+            {week.accounts.estimatedMinor > 0 &&
+              words.menu.estimated(formats.money(week.accounts.estimatedMinor, week.currency))}
+          </p>
+          <Week week={week} onOffer={setOffered} />
+        </>
+      )}
+      {week === undefined && planning.kind === "idle" && <p>{words.menu.none}</p>}
+      {!isBusy && planning.kind !== "none" && (
+        <Choices kitchen={view.kitchen} days={DAYS} shown={offered} onOffer={setOffered} />
       )}
     </div>
   );
-}
-
-function Week({ week }: { readonly week: WeekPlan }): ReactNode {
-  const { view } = useKitchen();
-  const [lit, setLit] = useState<Lit>();
-  const { foods, dishes } = view.tables;
-  const nameOf = (food: string): string => foods.get(food)?.names[view.kitchen.english][0] ?? titleOf(food);
-  const titleOf = (dish: string): string => dishes.find(({ id }) => id === dish)?.title ?? dish;
-  const shared = { week, foods, nameOf, titleOf, lit, onLight: setLit };
-  return (
-    <>
-      <Ribbons {...shared} />
-      <RibbonTable {...shared} />
-    </>
-  );
-}
-
-function PlanningLine({ planning, currency }: { readonly planning: Planning; readonly currency: string }): ReactNode {
-  const { words, formats } = useWords();
-  if (planning.kind === "idle") return null;
-  const told = tell();
-  return (
-    <div className="stack tight" role="status">
-      {planning.kind === "searching" && <progress max={1} value={planning.share} aria-label={words.menu.progress} />}
-      <p>{told}</p>
-    </div>
-  );
-
-  function tell(): string {
-    if (planning.kind === "stating") return words.menu.stating;
-    if (planning.kind === "none") return words.menu.impossible;
-    if (planning.kind === "failed") return words.menu.failed(planning.reason);
-    if (planning.kind === "idle") return "";
-    const { gapMinor } = planning;
-    const gap = gapMinor === undefined ? "" : words.menu.gap(formats.money(Math.ceil(gapMinor), currency));
-    if (planning.kind === "planned") return `${words.menu.planned} ${gap}`;
-    if (planning.costMinor === undefined) return words.menu.searching;
-    const till = planning.week?.accounts.tillMinor;
-    return `${till === undefined ? words.menu.searching : words.menu.best(formats.money(till, currency))} ${gap}`;
-  }
 }
 
 function isPlanAsked(state: unknown): boolean {

@@ -3,7 +3,7 @@ import type { WeekPlan } from "halfloaf/kitchen";
 import { layRibbons } from "halfloaf/sheet";
 import { type ReactNode, useMemo } from "react";
 import { useWords } from "../words/WordsContext.tsx";
-import type { Lit } from "./Ribbons.tsx";
+import type { Lit } from "./Lit.ts";
 
 interface RibbonTableProps {
   readonly week: WeekPlan;

@@ -17,7 +17,8 @@ export type Planning =
       readonly gapMinor?: number;
     }
   | { readonly kind: "planned"; readonly week: WeekPlan; readonly gapMinor?: number }
-  | { readonly kind: "none" }
+  /** No plan keeps every limit of this kitchen, whose first day is that of the plan. */
+  | { readonly kind: "none"; readonly kitchen: Kitchen }
   | { readonly kind: "failed"; readonly reason: string };
 
 const MOVES = 600_000;
@@ -89,7 +90,7 @@ async function search(
   const outcome = await running.current.outcome;
   if (outcome.status === "failed") return { kind: "failed", reason: outcome.reason };
   if (outcome.status === "cancelled") return { kind: "idle" };
-  if (outcome.status === "none") return { kind: "none" };
+  if (outcome.status === "none") return { kind: "none", kitchen: { ...kitchen, startsOn: from } };
   const week = await write(outcome.plan, outcome.moves, outcome.costMinor);
   if (week === undefined) return { kind: "failed", reason: "plan refused by the judge" };
   return { kind: "planned", week, ...(gapMinor !== undefined && { gapMinor }) };

@@ -1,0 +1,91 @@
+import type { ReactNode } from "react";
+import { niceStep } from "../prices/niceStep.ts";
+import { useFurther } from "../words/useFurther.ts";
+import type { ChoicesShown } from "./Choices.tsx";
+import type { ChoiceTold } from "./reasoning/Told.ts";
+
+const HEIGHT = 260;
+/** Room for the figures of the axes. */
+const LEFT = 64;
+const FOOT = 36;
+const HEAD = 16;
+const LINES = 4;
+
+interface Scale {
+  readonly from: number;
+  readonly to: number;
+  readonly ticks: readonly number[];
+}
+
+/** Choices as points: what money is weighed against across, money upwards; the cheapest lowest. */
+export function ChoicesPlot({ choices, against, shown, currency, onPick }: ChoicesShown): ReactNode {
+  const { further, formats } = useFurther();
+  const { choices: said } = further;
+  const other = ({ minutes, distinct, shortfallMinor }: ChoiceTold): number =>
+    against === "minutes" ? minutes : against === "variety" ? distinct : shortfallMinor;
+  const tellOther = (value: number): string => {
+    if (against === "minutes") return formats.minutes(value);
+    return against === "variety" ? formats.number(value) : formats.money(Math.round(value), currency);
+  };
+  const across = toScale(choices.map(other));
+  const upwards = toScale(choices.map(({ moneyMinor }) => moneyMinor));
+  const x = (value: number): number => share(across, value);
+  const y = (value: number): number => 1 - share(upwards, value);
+  const place = (choice: ChoiceTold): { left: string; top: string } => ({
+    left: `calc(${LEFT}px + (100% - ${LEFT + 24}px) * ${x(other(choice))})`,
+    top: `${HEAD + (HEIGHT - HEAD - FOOT) * y(choice.moneyMinor)}px`,
+  });
+  return (
+    <figure className="choices-plot">
+      <figcaption className="unseen">{said.picture}</figcaption>
+      <div className="choices-paper" style={{ height: HEIGHT }}>
+        <p className="choices-axis small soft">↑ {said.money}</p>
+        {upwards.ticks.map((value) => (
+          <div
+            key={value}
+            className="choices-line"
+            style={{ top: HEAD + (HEIGHT - HEAD - FOOT) * y(value) }}
+            aria-hidden="true"
+          >
+            <span className="choices-figure small figure">{formats.money(value, currency)}</span>
+          </div>
+        ))}
+        {across.ticks.map((value) => (
+          <span
+            key={value}
+            className="choices-tick small figure"
+            style={{ left: `calc(${LEFT}px + (100% - ${LEFT + 24}px) * ${x(value)})` }}
+            aria-hidden="true"
+          >
+            {tellOther(value)}
+          </span>
+        ))}
+        {choices.map((choice) => (
+          <button
+            key={choice.moneyMinor}
+            type="button"
+            className="choices-point"
+            style={place(choice)}
+            aria-pressed={choice.week === shown}
+            aria-label={said.point(formats.money(Math.round(choice.moneyMinor), currency), tellOther(other(choice)))}
+            onClick={() => onPick(choice.week)}
+          />
+        ))}
+      </div>
+      <p className="small soft choices-foot">{said.axis[against]} →</p>
+    </figure>
+  );
+}
+
+function share({ from, to }: Scale, value: number): number {
+  return to === from ? 0.5 : (value - from) / (to - from);
+}
+
+function toScale(values: readonly number[]): Scale {
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const step = niceStep((most - least || Math.max(1, most / 10)) / LINES);
+  const from = Math.floor(least / step) * step;
+  const to = Math.max(from + step, Math.ceil(most / step) * step);
+  const count = Math.round((to - from) / step);
+  return { from, to, ticks: Array.from({ length: count + 1 }, (_, at) => from + at * step) };
+}

@@ -1,0 +1,152 @@
+import type { WeekPlan } from "halfloaf/kitchen";
+import { type ReactNode, useState } from "react";
+import { Link } from "wouter";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
+import { useFurther } from "../words/useFurther.ts";
+import { MoveDish } from "./MoveDish.tsx";
+import type { DishReason, Instead } from "./reasoning/Told.ts";
+import { Thinking } from "./Thinking.tsx";
+import { tellExtra } from "./tellExtra.ts";
+import { useAnswer } from "./useAnswer.ts";
+
+interface DishPanelProps {
+  readonly week: WeekPlan;
+  /** Position of the sitting that was touched. */
+  readonly sitting: number;
+  readonly onOffer: (week: WeekPlan) => void;
+  readonly onClose: () => void;
+}
+
+/** A plate of the week: what it is, why it is there, and where else it could be. */
+export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): ReactNode {
+  const { words, further, formats } = useFurther();
+  const { view } = useKitchen();
+  const names = useNames();
+  const [isMoving, setMoving] = useState(false);
+  const { answering, ask, stop } = useAnswer<DishReason>();
+  const planned = week.sittings[sitting];
+  if (planned === undefined) return null;
+  const { date, kind, dish, portions, elapsedMinutes, plateMinor, leftover, eaters } = planned;
+  const money = formats.money(
+    plateMinor.reduce((sum, each) => sum + each, 0),
+    week.currency,
+  );
+  return (
+    <section className="sheet stack tight panel" aria-label={names.dish(dish)}>
+      <div>
+        <p className="small soft">{further.week.at(formats.longDay(date), words.sittings[kind])}</p>
+        <h2>{names.dish(dish)}</h2>
+      </div>
+      <p>
+        {further.week.facts(formats.number(portions), formats.minutes(elapsedMinutes), money)}
+        {leftover && ` (${further.week.leftover})`}
+      </p>
+      <p className="small soft">
+        {further.week.eaten}: {eaters.map((id) => names.eater(id)).join(", ")}
+      </p>
+      <div className="row">
+        <button
+          type="button"
+          className="button"
+          onClick={() => ask((reasoner) => reasoner.whyDish(view.kitchen, week, sitting))}
+        >
+          {further.week.why}
+        </button>
+        <button type="button" className="button" aria-pressed={isMoving} onClick={() => setMoving(!isMoving)}>
+          {further.week.move}
+        </button>
+        <Link href={`/dishes/${dish}`} className="button way">
+          {further.week.toDish}
+        </Link>
+        <button type="button" className="button" onClick={onClose}>
+          {further.week.close}
+        </button>
+      </div>
+      {isMoving && <MoveDish week={week} sitting={sitting} onOffer={onOffer} onLeave={() => setMoving(false)} />}
+      <Thinking answering={answering} onStop={stop} />
+      {answering.kind === "answered" && answering.answer !== undefined && (
+        <Reason reason={answering.answer} week={week} onOffer={onOffer} />
+      )}
+    </section>
+  );
+}
+
+/** Less than this of a food is not worth a word (g). */
+const LEAST_G = 1;
+
+interface ReasonProps {
+  readonly reason: DishReason;
+  readonly week: WeekPlan;
+  readonly onOffer: (week: WeekPlan) => void;
+}
+
+function Reason({ reason, week, onOffer }: ReasonProps): ReactNode {
+  const { further, formats } = useFurther();
+  const names = useNames();
+  const { shares, withoutHere, withoutAnywhere } = reason;
+  const perishable = shares.filter(({ isLasting }) => !isLasting);
+  const shared = perishable.filter(({ withDishes }) => withDishes.length > 0);
+  const finished = perishable.filter(({ finishes }) => finishes).map(({ food }) => names.food(food));
+  const saved = perishable
+    .filter(({ savedFromWasteG }) => savedFromWasteG >= LEAST_G)
+    .map(({ food, savedFromWasteG }) => `${formats.mass(savedFromWasteG)} ${names.food(food)}`);
+  return (
+    <>
+      <ul className="lines close">
+        {shared.map(({ food, withDishes }) => (
+          <li key={food}>
+            {further.week.shares(names.food(food), withDishes.map((dish) => names.dish(dish)).join(", "))}
+          </li>
+        ))}
+        {finished.length > 0 && <li>{further.week.finishes([...new Set(finished)].join(", "))}</li>}
+        {saved.length > 0 && <li>{further.week.saves(saved.join(", "))}</li>}
+        {shared.length + finished.length + saved.length === 0 && <li>{further.week.nothing}</li>}
+      </ul>
+      <InsteadLine title={further.week.withoutHere} instead={withoutHere} week={week} onOffer={onOffer} />
+      <InsteadLine title={further.week.withoutAnywhere} instead={withoutAnywhere} week={week} onOffer={onOffer} />
+      <p className="small soft">{further.week.worth}</p>
+    </>
+  );
+}
+
+interface InsteadLineProps {
+  readonly title: string;
+  readonly instead: Instead | undefined;
+  readonly week: WeekPlan;
+  readonly onOffer: (week: WeekPlan) => void;
+}
+
+function InsteadLine({ title, instead, week, onOffer }: InsteadLineProps): ReactNode {
+  const { words, further, formats } = useFurther();
+  const names = useNames();
+  if (instead === undefined)
+    return (
+      <p>
+        {title}: {further.week.noneWithout}
+      </p>
+    );
+  const { extraMinor, changed } = instead;
+  return (
+    <div className="stack tight">
+      <p>
+        {title}: <strong>{tellExtra(extraMinor, week.currency, further, formats)}</strong>,{" "}
+        {further.week.changes(changed.length)}
+      </p>
+      <ul className="small">
+        {changed.slice(0, 4).map((at) => {
+          const { date, kind, dish } = instead.week.sittings[at] as WeekPlan["sittings"][number];
+          const when = further.week.at(formats.day(date), words.sittings[kind]);
+          return <li key={at}>{further.week.instead(when, names.dish(dish))}</li>;
+        })}
+        {changed.length > 4 && <li>…</li>}
+      </ul>
+      <div>
+        <button type="button" className="button" onClick={() => onOffer(instead.week)}>
+          {further.week.showIt}
+          <span className="unseen"> {title}</span>
+        </button>
+      </div>
+    </div>
+  );
+}

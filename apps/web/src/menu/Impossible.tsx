@@ -1,0 +1,172 @@
+import type { Kitchen } from "halfloaf/kitchen";
+import type { EditedKitchen } from "halfloaf/kitchen/record";
+import { type ReactNode, useEffect, useId, useState } from "react";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
+import { useFurther } from "../words/useFurther.ts";
+import type { ImpossibleTold, Knob, WayOut } from "./reasoning/Told.ts";
+import { turnKnobs } from "./reasoning/turnKnobs.ts";
+import { Thinking } from "./Thinking.tsx";
+import { useAnswer } from "./useAnswer.ts";
+
+interface ImpossibleProps {
+  readonly kitchen: Kitchen;
+  readonly days: number;
+  readonly onOffer: (week: Extract<ImpossibleTold, { kind: "possible" }>["week"]) => void;
+  /** Plans the days again with the kitchen as it was changed. */
+  readonly onChange: (change: (kitchen: EditedKitchen) => EditedKitchen) => void;
+}
+
+/** Why no menu keeps every limit, and the smallest steps that would be enough, ready to be set. */
+export function Impossible({ kitchen, days, onOffer, onChange }: ImpossibleProps): ReactNode {
+  const { words, further, formats } = useFurther();
+  const { answering, ask, stop } = useAnswer<ImpossibleTold>();
+  const { impossible } = further;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: asked once for every kitchen that can't be planned.
+  useEffect(() => ask((reasoner) => reasoner.explain(kitchen, kitchen.startsOn, days)), [kitchen, days]);
+  const told = answering.kind === "answered" ? answering.answer : undefined;
+  return (
+    <section className="sheet stack tight">
+      <h2>{told?.kind === "gaps" ? impossible.gapTitle : impossible.title}</h2>
+      <Thinking answering={answering} onStop={stop} said={impossible.asking} />
+      {told?.kind === "gaps" && (
+        <ul>
+          {told.gaps.map(({ date, sitting, moreMinutes }) => {
+            const at = further.week.at(formats.day(date), words.sittings[sitting]);
+            return (
+              <li key={at}>
+                {moreMinutes === undefined
+                  ? impossible.gap(at)
+                  : impossible.gapMinutes(at, formats.minutes(Math.ceil(moreMinutes)))}
+              </li>
+            );
+          })}
+        </ul>
+      )}
+      {told?.kind === "possible" && (
+        <div className="row">
+          <p>{impossible.possible}</p>
+          <button type="button" className="button main" onClick={() => onOffer(told.week)}>
+            {further.week.showIt}
+          </button>
+        </div>
+      )}
+      {told?.kind === "collision" && <Collision told={told} onChange={onChange} />}
+    </section>
+  );
+}
+
+interface CollisionProps {
+  readonly told: Extract<ImpossibleTold, { kind: "collision" }>;
+  readonly onChange: ImpossibleProps["onChange"];
+}
+
+function Collision({ told, onChange }: CollisionProps): ReactNode {
+  const { impossible } = useFurther().further;
+  const ways = told.ways.filter(({ knobs }) => knobs.length > 0);
+  return (
+    <>
+      {told.collisions.map((kinds) => {
+        const names = kinds.map((kind) => impossible.limits[kind]);
+        const [only, ...others] = names;
+        const said = others.length === 0 ? impossible.aloneStands(only ?? "") : impossible.collide(names.join(" + "));
+        return <p key={said}>{said}</p>;
+      })}
+      {told.onlyWholePacks && <p>{impossible.wholePacks}</p>}
+      {ways.length === 0 ? <p>{impossible.noWay}</p> : <h3>{impossible.ways}</h3>}
+      {ways.map((way, at) => (
+        <Way key={JSON.stringify(way)} way={way} at={at + 1} onChange={onChange} />
+      ))}
+    </>
+  );
+}
+
+interface WayProps {
+  readonly way: WayOut;
+  readonly at: number;
+  readonly onChange: ImpossibleProps["onChange"];
+}
+
+function Way({ way, at, onChange }: WayProps): ReactNode {
+  const { impossible } = useFurther().further;
+  const [values, setValues] = useState(() => way.knobs.map(({ enough }) => enough));
+  const apply = (): void =>
+    onChange((kitchen) =>
+      turnKnobs(
+        kitchen,
+        way.knobs.map((knob, of) => ({ knob, value: values[of] ?? knob.enough })),
+      ),
+    );
+  return (
+    <fieldset className="group way-out">
+      <legend className="small soft">{impossible.way(at)}</legend>
+      {way.knobs.map((knob, of) => (
+        <Slider
+          key={[knob.limit, knob.weekday, knob.sitting, knob.shop].join()}
+          knob={knob}
+          value={values[of] ?? knob.enough}
+          onChange={(value) => setValues(values.with(of, value))}
+        />
+      ))}
+      {way.otherwise.length > 0 && (
+        <p className="small">
+          {impossible.otherwise(way.otherwise.map((limit) => impossible.limits[limit]).join(", "))}
+        </p>
+      )}
+      <div>
+        <button type="button" className="button main" onClick={apply}>
+          {impossible.apply}
+        </button>
+      </div>
+    </fieldset>
+  );
+}
+
+interface SliderProps {
+  readonly knob: Knob;
+  readonly value: number;
+  readonly onChange: (value: number) => void;
+}
+
+/** From as it is to twice as far as is enough; more is always enough too. */
+function Slider({ knob, value, onChange }: SliderProps): ReactNode {
+  const { words, further, formats } = useFurther();
+  const { view } = useKitchen();
+  const names = useNames();
+  const field = useId();
+  const { limit, now, enough, weekday, sitting, shop } = knob;
+  const far = Math.max(0, 2 * enough - now);
+  const tell = (amount: number): string => {
+    if (limit === "budget") return formats.money(amount, view.edited.currency);
+    return limit === "hands-on" || limit === "elapsed" ? formats.minutes(amount) : formats.number(amount);
+  };
+  const weekly = sitting === undefined ? undefined : view.edited.sittings[sitting];
+  const where = [
+    ...(weekday === undefined ? [] : [further.weekdays[weekday - 1]]),
+    ...(weekly === undefined
+      ? []
+      : [words.sittings[weekly.kind], weekly.on.map((day) => further.weekdaysShort[day - 1]).join(" ")]),
+    ...(shop === undefined ? [] : [names.shop(shop)]),
+  ];
+  return (
+    <div className="slider">
+      <label htmlFor={field}>
+        {[further.impossible.limits[limit], ...where].join(", ")}{" "}
+        <span className="small soft">({further.impossible.from(tell(now))})</span>
+      </label>
+      <input
+        id={field}
+        type="range"
+        min={Math.min(now, far)}
+        max={Math.max(now, far)}
+        step={limit === "budget" ? 10 : 1}
+        value={value}
+        aria-valuetext={tell(value)}
+        onChange={(event) => onChange(event.target.valueAsNumber)}
+      />
+      <output htmlFor={field} className="figure">
+        {tell(value)}
+      </output>
+    </div>
+  );
+}

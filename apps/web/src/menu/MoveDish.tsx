@@ -1,0 +1,74 @@
+import type { WeekPlan } from "halfloaf/kitchen";
+import { type ReactNode, useId, useState } from "react";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
+import { useFurther } from "../words/useFurther.ts";
+import type { MoveTold } from "./reasoning/Told.ts";
+import { Thinking } from "./Thinking.tsx";
+import { tellMove } from "./tellMove.ts";
+import { useAnswer } from "./useAnswer.ts";
+
+interface MoveDishProps {
+  readonly week: WeekPlan;
+  readonly sitting: number;
+  readonly onOffer: (week: WeekPlan) => void;
+  readonly onLeave: () => void;
+}
+
+/** Another sitting for a dish, by keyboard: arrows go through the sittings, each told with its cost before the move. */
+export function MoveDish({ week, sitting, onOffer, onLeave }: MoveDishProps): ReactNode {
+  const { words, further, formats } = useFurther();
+  const { view } = useKitchen();
+  const names = useNames();
+  const group = useId();
+  const [target, setTarget] = useState<number>();
+  const { answering, ask, stop } = useAnswer<MoveTold>();
+  const told = answering.kind === "answered" ? answering.answer : undefined;
+  const at = (position: number): string => {
+    const { date, kind } = week.sittings[position] as WeekPlan["sittings"][number];
+    return further.week.at(formats.day(date), words.sittings[kind]);
+  };
+  const choose = (position: number): void => {
+    setTarget(position);
+    ask((reasoner) => reasoner.move(view.kitchen, week, sitting, position, view.day));
+  };
+  return (
+    <form
+      className="stack tight"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (told?.kind === "fits") onOffer(told.week);
+      }}
+      onKeyDown={(event) => event.key === "Escape" && onLeave()}
+    >
+      <p className="small soft">{further.week.moveHow}</p>
+      <fieldset className="group move-targets">
+        <legend className="unseen">{further.week.move}</legend>
+        {week.sittings.map(({ dish, ...other }, position) =>
+          position === sitting ? null : (
+            <label key={[other.date, other.kind, ...other.eaters].join()} className="tick">
+              <input type="radio" name={group} checked={position === target} onChange={() => choose(position)} />
+              <span>
+                {at(position)} <span className="small soft">{names.dish(dish)}</span>
+              </span>
+            </label>
+          ),
+        )}
+      </fieldset>
+      {target !== undefined && (
+        <Thinking answering={answering} onStop={stop} said={further.week.moveWait(at(target))} />
+      )}
+      {target !== undefined && told !== undefined && (
+        <p role="status">{tellMove(told, at(target), week.currency, further, formats)}</p>
+      )}
+      <div className="row">
+        <button type="submit" className="button main" disabled={told?.kind !== "fits"}>
+          {further.week.moveHere}
+        </button>
+        <button type="button" className="button" onClick={onLeave}>
+          {further.cancel}
+        </button>
+      </div>
+    </form>
+  );
+}

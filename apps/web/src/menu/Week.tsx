@@ -1,0 +1,67 @@
+import type { WeekPlan } from "halfloaf/kitchen";
+import { type ReactNode, useState } from "react";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
+import { useFurther } from "../words/useFurther.ts";
+import { DishPanel } from "./DishPanel.tsx";
+import type { Lit } from "./Lit.ts";
+import { PackPanel } from "./PackPanel.tsx";
+import { Ribbons } from "./Ribbons.tsx";
+import { RibbonTable } from "./RibbonTable.tsx";
+import { tellMove } from "./tellMove.ts";
+import { useMoving } from "./useMoving.ts";
+
+interface WeekProps {
+  readonly week: WeekPlan;
+  /** Another week is to be shown and may be taken. */
+  readonly onOffer: (week: WeekPlan) => void;
+}
+
+/** A week as ribbons and as a table, with what is known of the plate or pack that is touched. */
+export function Week({ week, onOffer }: WeekProps): ReactNode {
+  const { words, further, formats } = useFurther();
+  const { view } = useKitchen();
+  const names = useNames();
+  const [touched, setTouched] = useState<{ readonly week: WeekPlan; readonly lit: Lit }>();
+  // What was touched in another week means nothing in this one.
+  const lit = touched?.week === week ? touched.lit : undefined;
+  const onLight = (next: Lit): void => setTouched({ week, lit: next });
+  const { moving, over, drop } = useMoving(week, onOffer);
+  const shared = {
+    week,
+    foods: view.tables.foods,
+    nameOf: names.food,
+    titleOf: names.dish,
+    lit,
+    onLight,
+  };
+  const at = (position: number): string => {
+    const { date, kind } = week.sittings[position] as WeekPlan["sittings"][number];
+    return further.week.at(formats.day(date), words.sittings[kind]);
+  };
+  return (
+    <>
+      <Ribbons {...shared} onOver={over} onDrop={drop} />
+      {moving !== undefined && (
+        <p className="moving" role="status">
+          {moving.told === undefined
+            ? further.week.moveWait(at(moving.over))
+            : tellMove(moving.told, at(moving.over), week.currency, further, formats)}
+        </p>
+      )}
+      {lit !== undefined && "batch" in lit && (
+        <DishPanel
+          key={lit.sitting}
+          week={week}
+          sitting={lit.sitting}
+          onOffer={onOffer}
+          onClose={() => onLight(undefined)}
+        />
+      )}
+      {lit !== undefined && "lot" in lit && (
+        <PackPanel key={lit.lot} week={week} lot={lit.lot} onOffer={onOffer} onClose={() => onLight(undefined)} />
+      )}
+      <RibbonTable {...shared} />
+    </>
+  );
+}

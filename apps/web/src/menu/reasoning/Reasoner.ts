@@ -1,0 +1,241 @@
+import {
+  changeRestored,
+  type Kitchen,
+  type KitchenProblem,
+  type RestoredWeek,
+  restoreWeek,
+  type Tables,
+  toMenuProblem,
+  toWeekPlan,
+  type WeekPlan,
+  withOwnFoodsAndDishes,
+  writeWeek,
+} from "halfloaf/kitchen";
+import {
+  type Choice,
+  explainImpossible,
+  type FoundPlan,
+  frontier,
+  type MenuPlan,
+  type PackOption,
+  replan,
+  type WithoutDish,
+  whyDish,
+  whyPack,
+} from "halfloaf/menu";
+import { checkPlan } from "halfloaf/menu/check";
+import type { CivilDate } from "halfloaf/quantity";
+import { loadStarter } from "../../kitchen/loadStarter.ts";
+import type {
+  Against,
+  ChoiceTold,
+  DishReason,
+  ImpossibleTold,
+  Instead,
+  MoveTold,
+  PackReason,
+  PackWay,
+} from "./Told.ts";
+import { toWayOut } from "./toKnobs.ts";
+
+const SEED = 1;
+/** Moves of each search of a reason, and of each step along the choices. */
+const REASON_MOVES = 5000;
+const CHOICE_MOVES = 12_000;
+
+interface Stage {
+  readonly kitchen: Kitchen;
+  readonly tables: Tables;
+  readonly before: RestoredWeek;
+}
+
+/** Reasons for a week, and other weeks there could be. Runs in a worker of its own, which is ended to stop it. */
+export class Reasoner {
+  #stage: (Stage & { readonly key: string }) | undefined;
+
+  /** Why the dish of a sitting stands there; undefined where the kitchen has become another than the week was planned for. */
+  async whyDish(kitchen: Kitchen, week: WeekPlan, sitting: number): Promise<DishReason | undefined> {
+    const stage = await this.#enter(kitchen, week);
+    const k = stage && indexOf(stage.before.stated, week, sitting);
+    if (stage === undefined || k === undefined) return undefined;
+    const { stated, plan } = stage.before;
+    const why = whyDish(stated.problem, plan, k, { seed: SEED, moves: REASON_MOVES });
+    if (why === undefined) return undefined;
+    const dishOf = (batch: number): string => stated.problem.dishes[plan.batches[batch]?.dish ?? -1]?.id ?? "";
+    const instead = ({ extraMinor, found }: WithoutDish): Instead | undefined =>
+      extraMinor === undefined || found === undefined ? undefined : tellInstead(stage, week, found, extraMinor);
+    const [withoutHere, withoutAnywhere] = [instead(why.withoutHere), instead(why.withoutAnywhere)];
+    return {
+      sitting,
+      shares: why.lots.map(({ food, withBatches, lot: _, ...share }) => ({
+        ...share,
+        food: stated.foods[food]?.id ?? "",
+        withDishes: [...new Set(withBatches.map(dishOf))],
+      })),
+      ...(withoutHere && { withoutHere }),
+      ...(withoutAnywhere && { withoutAnywhere }),
+    };
+  }
+
+  /** Why a food is bought in its packs; undefined where it is not bought, or the kitchen has become another. */
+  async whyPack(kitchen: Kitchen, week: WeekPlan, food: string): Promise<PackReason | undefined> {
+    const stage = await this.#enter(kitchen, week);
+    if (stage === undefined) return undefined;
+    const { stated, plan } = stage.before;
+    const at = stated.foods.findIndex(({ id }) => id === food);
+    const why = whyPack(stated.problem, plan, at, { seed: SEED });
+    if (why === undefined) return undefined;
+    const packOf = (pack: number): string => stated.packs[pack]?.id ?? "";
+    const way = ({ packs, tillMinor, leftG, wasteG, extraShops }: PackOption): PackWay => ({
+      packs: packs.map(({ pack, count }) => ({ pack: packOf(pack), count })),
+      tillMinor,
+      leftG,
+      wasteG,
+      extraShops: extraShops.map((shop) => stage.kitchen.shops[shop]?.id ?? ""),
+    });
+    return {
+      food,
+      chosen: way(why.chosen),
+      others: why.others.map((option) => ({
+        ...way(option),
+        ...tellInstead(stage, week, option.found, option.extraMinor),
+      })),
+      impossible: why.impossible.map(({ pack, hindrance }) => ({ pack: packOf(pack), hindrance })),
+    };
+  }
+
+  /** The week with the dish of one sitting eaten at another, as near to the old one as it can be. */
+  async move(kitchen: Kitchen, week: WeekPlan, from: number, to: number, day: CivilDate): Promise<MoveTold> {
+    const stage = await this.#enter(kitchen, week);
+    const planned = week.sittings[from];
+    const target = week.sittings[to];
+    if (stage === undefined || planned === undefined || target === undefined) return { kind: "breaks" };
+    const { date, kind, eaters } = target;
+    const wish = { kind: "want" as const, dish: planned.dish, at: { date, kind, eater: eaters[0] as string } };
+    const today = day > week.from ? day : week.from;
+    const changed = changeRestored(kitchen, stage.tables, stage.before, [wish], today);
+    if (!changed.ok) return { kind: "unfit" };
+    const { stated } = changed.value;
+    const left = indexOf(stated, week, from);
+    const { problem } = changed.value.week;
+    const sittings = problem.sittings.map((sitting, k) =>
+      k === left
+        ? { ...sitting, dishes: sitting.dishes.filter((dish) => problem.dishes[dish]?.id !== planned.dish) }
+        : sitting,
+    );
+    const moved = { ...changed.value.week, problem: { ...problem, sittings } };
+    const outcome = replan(moved, { judge: checkPlan, seed: SEED });
+    if (outcome.kind === "none") return { kind: "breaks" };
+    const { plan, moneyMinor, moves } = outcome;
+    const written = writeWeek(kitchen, stage.tables, { stated, week: moved }, plan, { seed: SEED, moves, moneyMinor });
+    const extraMinor = moneyMinor - moneyOf(stage);
+    return { kind: "fits", extraMinor, week: written, changed: listChanged(week, written) };
+  }
+
+  /** Why no plan was found for these days, and how little would have to give way. */
+  async explain(kitchen: Kitchen, from: CivilDate, days: number): Promise<ImpossibleTold> {
+    const tables = await tablesOf(kitchen);
+    const stated = toMenuProblem(kitchen, tables, from, days);
+    const why = explainImpossible(stated.problem, { seed: SEED });
+    if (why.kind === "gaps")
+      return {
+        kind: "gaps",
+        gaps: why.gaps.flatMap(({ sitting, moreMinutes }) => {
+          const { date, kind } = stated.sittings[sitting] ?? {};
+          if (date === undefined || kind === undefined) return [];
+          return [{ date, sitting: kind, ...(moreMinutes !== undefined && { moreMinutes }) }];
+        }),
+      };
+    if (why.kind === "possible") {
+      const { plan, moneyMinor } = why.found;
+      const search = { seed: SEED, moves: why.moves, moneyMinor };
+      return { kind: "possible", week: toWeekPlan(kitchen, tables, stated, plan, search) };
+    }
+    const { collisions, onlyWholePacks, alone, jointly } = why;
+    const ways = [...alone, ...(jointly === undefined ? [] : [jointly])].map(({ excesses }) =>
+      toWayOut(excesses, kitchen, stated),
+    );
+    const told = new Map(ways.map((way) => [JSON.stringify(way), way]));
+    return { kind: "collision", collisions, onlyWholePacks, ways: [...told.values()] };
+  }
+
+  /** Weeks between which only money and one other thing decide; told after every step. */
+  async choose(
+    kitchen: Kitchen,
+    from: CivilDate,
+    days: number,
+    against: Against,
+    tell: (choices: readonly ChoiceTold[], share: number) => Promise<void>,
+  ): Promise<void> {
+    const tables = await tablesOf(kitchen);
+    const stated = toMenuProblem(kitchen, tables, from, days);
+    const told = new Map<MenuPlan, ChoiceTold>();
+    for (const { choices, done, steps } of frontier(stated.problem, against, {
+      judge: checkPlan,
+      seed: SEED,
+      moves: CHOICE_MOVES,
+    })) {
+      for (const choice of choices)
+        if (!told.has(choice.plan)) told.set(choice.plan, tellChoice(kitchen, tables, stated, choice));
+      await tell(
+        choices.flatMap(({ plan }) => told.get(plan) ?? []),
+        done / steps,
+      );
+    }
+  }
+
+  /** The week as a problem; the last one is kept, since most questions are about it again. */
+  async #enter(kitchen: Kitchen, week: WeekPlan): Promise<Stage | undefined> {
+    const key = JSON.stringify([kitchen, week]);
+    if (this.#stage?.key === key) return this.#stage;
+    const tables = await tablesOf(kitchen);
+    const restored = restoreWeek(kitchen, tables, week);
+    this.#stage = restored.ok ? { key, kitchen, tables, before: restored.value } : undefined;
+    return this.#stage;
+  }
+}
+
+function tellChoice(kitchen: Kitchen, tables: Tables, stated: KitchenProblem, choice: Choice): ChoiceTold {
+  const { plan, ...figures } = choice;
+  const search = { seed: SEED, moves: CHOICE_MOVES, moneyMinor: choice.moneyMinor };
+  return { ...figures, week: toWeekPlan(kitchen, tables, stated, plan, search) };
+}
+
+function tellInstead(
+  { kitchen, tables, before: { stated } }: Stage,
+  week: WeekPlan,
+  { plan, moneyMinor }: FoundPlan,
+  extraMinor: number,
+): Instead {
+  const search = { seed: SEED, moves: REASON_MOVES, moneyMinor };
+  const written = toWeekPlan(kitchen, tables, stated, plan, search);
+  return { extraMinor, week: written, changed: listChanged(week, written) };
+}
+
+function moneyOf({ before: { stated, plan } }: Stage): number {
+  return checkPlan(stated.problem, plan).money.totalMinor;
+}
+
+/** Sittings of the new week that have another dish than they had. */
+function listChanged(before: WeekPlan, after: WeekPlan): number[] {
+  const dishOf = new Map(before.sittings.map((sitting) => [nameOf(sitting), sitting.dish]));
+  return after.sittings.flatMap((sitting, at) => (dishOf.get(nameOf(sitting)) === sitting.dish ? [] : [at]));
+}
+
+type Seated = Pick<WeekPlan["sittings"][number], "date" | "kind"> & { readonly eaters: readonly string[] };
+
+function nameOf({ date, kind, eaters }: Seated): string {
+  return [date, kind, ...eaters].join();
+}
+
+/** The index in the problem of a sitting of the week. */
+function indexOf(stated: KitchenProblem, week: WeekPlan, sitting: number): number | undefined {
+  const planned = week.sittings[sitting];
+  const found =
+    planned === undefined ? -1 : stated.sittings.findIndex((each) => !each.putBy && nameOf(each) === nameOf(planned));
+  return found < 0 ? undefined : found;
+}
+
+async function tablesOf(kitchen: Kitchen): Promise<Tables> {
+  return withOwnFoodsAndDishes((await loadStarter()).tables, kitchen);
+}

@@ -1,0 +1,101 @@
+import type { WeekPlan } from "halfloaf/kitchen";
+import type { LimitKind, PackHindrance } from "halfloaf/menu";
+import type { CivilDate } from "halfloaf/quantity";
+
+/** Another week that may be taken instead, and what it costs more in minor units; below 0 where it is cheaper. */
+export interface Instead {
+  readonly extraMinor: number;
+  readonly week: WeekPlan;
+  /** Positions of the sittings whose dish is another. */
+  readonly changed: readonly number[];
+}
+
+/** Why a dish stands at a sitting. */
+export interface DishReason {
+  readonly sitting: number;
+  readonly shares: readonly {
+    readonly food: string;
+    readonly massG: number;
+    readonly isLasting: boolean;
+    /** Dishes that are fed from the same lot. */
+    readonly withDishes: readonly string[];
+    readonly finishes: boolean;
+    readonly savedFromWasteG: number;
+  }[];
+  /** Absent where no plan was found without it. */
+  readonly withoutHere?: Instead;
+  readonly withoutAnywhere?: Instead;
+}
+
+/** A food bought in some packs: what the tills ask for it, and what is left over. */
+export interface PackWay {
+  readonly packs: readonly { readonly pack: string; readonly count: number }[];
+  readonly tillMinor: number;
+  readonly leftG: number;
+  readonly wasteG: number;
+  readonly extraShops: readonly string[];
+}
+
+/** Why a food is bought in the packs that it is bought in. */
+export interface PackReason {
+  readonly food: string;
+  readonly chosen: PackWay;
+  readonly others: readonly (PackWay & Instead)[];
+  readonly impossible: readonly { readonly pack: string; readonly hindrance: PackHindrance }[];
+}
+
+/** What becomes of the week where a dish is eaten at another sitting. */
+export type MoveTold =
+  | ({ readonly kind: "fits" } & Instead)
+  | { readonly kind: "unfit" }
+  /** No plan was found that keeps every limit. */
+  | { readonly kind: "breaks" };
+
+/** A figure of the kitchen that a limit hangs on, as it is and as it would be enough, in the kitchen's own unit. */
+export interface Knob {
+  readonly limit: LimitKind;
+  readonly now: number;
+  readonly enough: number;
+  /** The weekday of hands-on minutes or of a sitting, Monday = 1. */
+  readonly weekday?: number;
+  /** Position among the kitchen's weekly sittings. */
+  readonly sitting?: number;
+  readonly shop?: string;
+}
+
+/** Limits that would be enough to loosen together; those that hang on no single figure are named alone. */
+export interface WayOut {
+  readonly knobs: readonly Knob[];
+  readonly otherwise: readonly LimitKind[];
+}
+
+/** Why no plan was found, and what would be enough. */
+export type ImpossibleTold =
+  | {
+      readonly kind: "gaps";
+      readonly gaps: readonly {
+        readonly date: CivilDate;
+        readonly sitting: WeekPlan["sittings"][number]["kind"];
+        readonly moreMinutes?: number;
+      }[];
+    }
+  | { readonly kind: "possible"; readonly week: WeekPlan }
+  | {
+      readonly kind: "collision";
+      readonly collisions: readonly (readonly LimitKind[])[];
+      readonly onlyWholePacks: boolean;
+      readonly ways: readonly WayOut[];
+    };
+
+/** What money is weighed against. */
+export const AGAINST = ["minutes", "variety", "intake"] as const;
+export type Against = (typeof AGAINST)[number];
+
+/** A week among those that no other beats in both; money in minor units. */
+export interface ChoiceTold {
+  readonly moneyMinor: number;
+  readonly minutes: number;
+  readonly distinct: number;
+  readonly shortfallMinor: number;
+  readonly week: WeekPlan;
+}

@@ -1,0 +1,72 @@
+import type { Kitchen, KitchenProblem } from "halfloaf/kitchen";
+import type { LimitKind, LimitReading } from "halfloaf/menu";
+import { addDays, weekday } from "halfloaf/quantity";
+import type { Knob, WayOut } from "./Told.ts";
+
+const SLACK = 1e-6;
+
+/** The figures of a kitchen that must give way for these excesses, each as far as the one that asks most. */
+export function toWayOut(excesses: readonly LimitReading[], kitchen: Kitchen, stated: KitchenProblem): WayOut {
+  const knobs = new Map<string, Knob>();
+  const otherwise = new Set<LimitKind>();
+  for (const reading of excesses) {
+    const knob = toKnob(reading, kitchen, stated);
+    if (knob === undefined) {
+      otherwise.add(reading.limit.kind);
+      continue;
+    }
+    const key = [knob.limit, knob.weekday, knob.sitting, knob.shop].join();
+    const known = knobs.get(key);
+    const isMore = known === undefined || Math.abs(knob.enough - knob.now) > Math.abs(known.enough - known.now);
+    if (isMore) knobs.set(key, knob);
+  }
+  return { knobs: [...knobs.values()], otherwise: [...otherwise] };
+}
+
+function toKnob({ limit, excess }: LimitReading, kitchen: Kitchen, stated: KitchenProblem): Knob | undefined {
+  const { limits, kit } = kitchen;
+  const up = (now: number, by: number): Knob => ({ limit: limit.kind, now, enough: Math.ceil(now + by - SLACK) });
+  switch (limit.kind) {
+    case "budget":
+      return limits.budgetMinor === undefined ? undefined : up(limits.budgetMinor, excess);
+    case "hands-on": {
+      const day = weekday(addDays(stated.from, limit.day));
+      const { handsOnMinutes: minutes } = limits;
+      return { ...up(Array.isArray(minutes) ? (minutes[day - 1] ?? 0) : minutes, excess), weekday: day };
+    }
+    case "elapsed": {
+      const { date, kind, eaters } = stated.sittings[limit.sitting] ?? {};
+      if (date === undefined || eaters === undefined) return undefined;
+      const day = weekday(date);
+      const sitting = kitchen.sittings.findIndex(
+        (each) => each.kind === kind && each.on.includes(day) && each.eaters.some((id) => eaters.includes(id)),
+      );
+      const weekly = kitchen.sittings[sitting];
+      return weekly && { ...up(weekly.minutes, excess), sitting };
+    }
+    case "energy":
+      return up(limits.energyTolerancePct, 100 * excess);
+    case "uses":
+      return up(limits.usesPerDish, excess);
+    case "main":
+      return up(limits.mainMax, excess);
+    case "distinct":
+      return { limit: limit.kind, now: limits.distinctEvenings, enough: Math.max(0, limits.distinctEvenings - excess) };
+    case "trips":
+      return up(limits.tripsPerWeek, excess);
+    case "pot":
+      return up(kit.potPortions, excess);
+    case "fridge":
+      return up(kit.fridgeLitres, excess);
+    case "freezer":
+      return up(kit.freezerLitres, excess);
+    case "carry": {
+      const shop = kitchen.shops.find(({ id }) => id === stated.trips[limit.trip]?.shop);
+      return shop?.trip.carryKg === undefined ? undefined : { ...up(shop.trip.carryKg, excess / 1000), shop: shop.id };
+    }
+    case "bound":
+    case "wish":
+    case "must-use":
+      return undefined;
+  }
+}

@@ -1,0 +1,4 @@
+import { expose } from "comlink";
+import { Reasoner } from "./Reasoner.ts";
+
+expose(new Reasoner());

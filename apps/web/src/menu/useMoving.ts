@@ -1,0 +1,70 @@
+import type { WeekPlan } from "halfloaf/kitchen";
+import { useRef, useState } from "react";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import type { MoveTold } from "./reasoning/Told.ts";
+import { useReasoner } from "./reasoning/useReasoner.ts";
+
+/** A plate over another sitting, with what the move would come to once that is known. */
+export interface Moving {
+  readonly sitting: number;
+  readonly over: number;
+  readonly told?: MoveTold;
+}
+
+/**
+ * Plans the week again while a plate is held over other sittings: one question at a time, and after it the one the hand has
+ * come to meanwhile. Let go, the move is made once it is known to fit.
+ */
+export function useMoving(
+  week: WeekPlan,
+  onOffer: (week: WeekPlan) => void,
+): {
+  readonly moving: Moving | undefined;
+  readonly over: (sitting: number, over: number) => void;
+  readonly drop: (sitting: number, over: number | undefined) => void;
+} {
+  const { view } = useKitchen();
+  const reasoner = useReasoner();
+  const [moving, setMoving] = useState<Moving>();
+  const wanted = useRef<Moving>(undefined);
+  const isAsking = useRef(false);
+  const isDropped = useRef(false);
+  const settle = (told: MoveTold | undefined): void => {
+    if (!isDropped.current || told === undefined) return;
+    if (told.kind !== "fits") return;
+    wanted.current = undefined;
+    setMoving(undefined);
+    onOffer(told.week);
+  };
+  const askOn = async (): Promise<void> => {
+    if (isAsking.current) return;
+    isAsking.current = true;
+    for (let asked = wanted.current; asked !== undefined && asked.told === undefined; asked = wanted.current) {
+      const told = await reasoner
+        .ask()
+        .move(view.kitchen, week, asked.sitting, asked.over, view.day)
+        .catch((): MoveTold => ({ kind: "breaks" }));
+      if (wanted.current !== asked) continue;
+      wanted.current = { ...asked, told };
+      setMoving(wanted.current);
+      settle(told);
+    }
+    isAsking.current = false;
+  };
+  const over = (sitting: number, target: number): void => {
+    isDropped.current = false;
+    wanted.current = { sitting, over: target };
+    setMoving(wanted.current);
+    void askOn();
+  };
+  const drop = (_: number, target: number | undefined): void => {
+    if (target === undefined || wanted.current?.over !== target) {
+      wanted.current = undefined;
+      setMoving(undefined);
+      return;
+    }
+    isDropped.current = true;
+    settle(wanted.current.told);
+  };
+  return { moving, over, drop };
+}
