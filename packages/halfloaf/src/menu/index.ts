@@ -29,5 +29,5 @@ export type { Absent, ChangedWeek, Loss, LotName, MenuChange } from "./replan/Me
 export { type KeepingPrice, priceKeeping } from "./replan/priceKeeping.ts";
 export { type Remainder, toRemainder } from "./replan/Remainder.ts";
 export { type ReplanOptions, type ReplanOutcome, replan } from "./replan/replan.ts";
-export type { ChangeReason, SittingChange } from "./replan/whyChanged.ts";
+export type { ChangeReason, SittingChange } from "./replan/SittingChange.ts";
 export { MenuSearch, type SearchOptions, type SearchReport } from "./search/MenuSearch.ts";

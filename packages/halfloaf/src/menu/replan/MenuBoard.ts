@@ -1,31 +1,33 @@
 import type { MenuPlan } from "../plan.ts";
-import type { MenuProblem } from "../problem.ts";
 import { decodePlan } from "../search/decodePlan.ts";
-import { WeekState } from "../search/WeekState.ts";
+import type { Change, WeekState } from "../search/WeekState.ts";
 
-/** A menu that single dishes are moved about on. */
+/** A menu that dishes are moved about on: the state that a search stands at. */
 export class MenuBoard {
   private readonly state: WeekState;
 
-  constructor(problem: MenuProblem, menu: Pick<MenuPlan, "batches" | "trips">) {
-    this.state = new WeekState(problem);
-    if (menu.trips.length > 0) this.state.toggleTrips(...menu.trips);
-    this.state.change(menu.batches.flatMap(({ dish, sittings }) => sittings.map((sitting) => ({ sitting, dish }))));
+  constructor(state: WeekState) {
+    this.state = state;
   }
 
   /** True if the dish may stand at the sitting at all. */
-  takes(dish: number, sitting: number): boolean {
+  takes({ dish, sitting }: Change): boolean {
     return this.state.mayServe(dish, sitting);
   }
 
-  /** Puts a dish at a sitting. */
-  put(sitting: number, dish: number): void {
-    this.state.change([{ sitting, dish }]);
+  /** Puts dishes at sittings. */
+  put(changes: readonly Change[]): void {
+    this.state.change(changes);
   }
 
   /** Takes the last `put` back. */
   takeBack(): void {
     this.state.undo();
+  }
+
+  /** What the search reckons for the menu, broken limits and the price of changes included (minor units). */
+  reckon(): number {
+    return this.state.total();
   }
 
   /** The menu as a plan, with the cheapest purchases. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { checkPlan } from "../check/checkPlan.ts";
 import { arbitraryWeek } from "../check/randomWeek.testing.ts";
 import type { MenuPlan } from "../plan.ts";
-import type { MenuProblem } from "../problem.ts";
+import { familyOf, type MenuProblem } from "../problem.ts";
 import { MenuSearch } from "../search/MenuSearch.ts";
 import { changeProblem } from "./changeProblem.ts";
 import { cookedBefore } from "./cookedBefore.ts";
@@ -12,7 +12,7 @@ import type { ChangedWeek, MenuChange } from "./MenuChange.ts";
 import { priceKeeping } from "./priceKeeping.ts";
 import { toRemainder } from "./Remainder.ts";
 import { replan } from "./replan.ts";
-import { dishesOf } from "./whyChanged.ts";
+import { dishesOf } from "./SittingChange.ts";
 
 const RUNS = 60;
 const MOVES = 2000;
@@ -30,6 +30,8 @@ function searchPlan(problem: MenuProblem, seed: number): MenuPlan | undefined {
   search.advance();
   return search.best();
 }
+
+const isSameFamily = (problem: MenuProblem, a = -1, b = -1): boolean => familyOf(problem, a) === familyOf(problem, b);
 
 /** A change drawn for a plan; some can't be made, which is one of the outcomes. */
 function arbitraryChange({ dishes, sittings, packs, trips, profiles }: MenuProblem, plan: MenuPlan) {
@@ -123,7 +125,7 @@ describe("planning again", () => {
     );
   });
 
-  it("shows only plans that the judge passes, and what is over left as it was", () => {
+  it("shows only plans that the judge passes, what is over left as it was, and each change worth its price", () => {
     let planned = 0;
     const cases = forChanges(({ changed }) => {
       const outcome = replan(changed, { judge: checkPlan, moves: MOVES });
@@ -134,8 +136,10 @@ describe("planning again", () => {
       expect(outcome.moneyMinor).toBeCloseTo(checkPlan(problem, outcome.plan).money.totalMinor, 6);
       const [before, after] = [plan, outcome.plan].map((each) => dishesOf(problem, each)) as [number[], number[]];
       expect(outcome.changes.map(({ sitting }) => sitting)).toEqual(
-        after.flatMap((dish, k) => (before[k] === dish || before[k] === -1 ? [] : [k])),
+        after.flatMap((dish, k) => (before[k] === -1 || isSameFamily(problem, before[k], dish) ? [] : [k])),
       );
+      for (const { why } of outcome.changes)
+        if (why.kind === "dearer") expect(why.byMinor).toBeGreaterThan(outcome.changeMinor - 1e-6);
       for (const at of cookedBefore(problem, plan, today))
         expect(outcome.plan.batches).toContainEqual(plan.batches[at]);
       const isPaid = ({ trip }: MenuPlan["purchases"][number]) => (problem.trips[trip]?.day ?? 0) < today;

@@ -1,10 +1,11 @@
 import type { MenuPlan } from "../plan.ts";
-import { familyOf, type MenuProblem, type MenuSitting } from "../problem.ts";
 import type { Judge } from "./Judge.ts";
 import type { ChangedWeek } from "./MenuChange.ts";
+import { putBack, type SettledPlan } from "./putBack.ts";
 import { type Remainder, toRemainder } from "./Remainder.ts";
+import type { SittingChange } from "./SittingChange.ts";
 import { type NearSearch, searchFar, searchNear } from "./searchNear.ts";
-import { dishesOf, type SittingChange, whyChanged } from "./whyChanged.ts";
+import { withKeepCosts } from "./withKeepCosts.ts";
 
 /** How a week is planned again. */
 export interface ReplanOptions {
@@ -43,11 +44,11 @@ export type ReplanOutcome =
     };
 
 /** Moves that keep a re-plan of 150 dishes within a quarter of a second. */
-const USUAL_MOVES = 20_000;
+const USUAL_MOVES = 28_000;
 /** Moves made where nothing near the old menu keeps all limits. */
 const FAR_MOVES = 60_000;
 /** Share of the old plan's money that another dish at one sitting must save. */
-const CHANGE_SHARE = 0.004;
+const CHANGE_SHARE = 0.002;
 
 /**
  * Plans a changed week again so that it keeps as much of the old plan as it can: the old plan as it is where it still
@@ -64,11 +65,14 @@ export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, 
     judge(remainder.problem, remainder.plan).faults.length === 0 && judge(week.problem, week.plan).faults.length === 0;
   if (stands && !week.opens) return keepAll(week, judge, changeMinor);
   const kept = { ...remainder, problem: withKeepCosts(remainder, changeMinor) };
-  const found = findNear(week.problem, kept, { judge, seed, moves, farMoves, weekMinor });
-  if (found.plan === undefined) return stands ? keepAll(week, judge, changeMinor) : toNone(remainder, found);
-  const plan = remainder.join(found.plan);
-  const moneyMinor = judge(week.problem, plan).money.totalMinor;
-  const changes = whyChanged(week.problem, remainder, found.plan, judge);
+  const found = findNear(kept, { seed, moves, farMoves, weekMinor });
+  const settled = found.board && putBack(found.board, { week, remainder: kept, judge, changeMinor });
+  const plan = settled && remainder.join(settled.plan);
+  const verdict = plan && judge(week.problem, plan);
+  if (settled === undefined || plan === undefined || verdict === undefined || verdict.faults.length > 0)
+    return stands ? keepAll(week, judge, changeMinor) : toNone(remainder, found, settled);
+  const { changes } = settled;
+  const moneyMinor = verdict.money.totalMinor;
   if (stands && judge(week.problem, week.plan).money.totalMinor <= moneyMinor + changes.length * changeMinor) {
     return keepAll(week, judge, changeMinor);
   }
@@ -84,35 +88,20 @@ function keepAll(
   return { kind: "planned", plan, moneyMinor: money.totalMinor, kept: true, changeMinor, changes: [], moves: 0 };
 }
 
-function toNone(remainder: Remainder, { gaps, leastBroken, moves }: NearSearch): ReplanOutcome {
+function toNone(remainder: Remainder, found: NearSearch, settled: SettledPlan | undefined): ReplanOutcome {
+  const { gaps, moves, leastBroken = settled?.plan } = found;
   return { kind: "none", gaps, moves, ...(leastBroken && { leastBroken: remainder.join(leastBroken) }) };
 }
 
-/** Every sitting that can still have its old dish asks a price for another one. */
-function withKeepCosts({ problem, plan }: Remainder, changeMinor: number): MenuProblem {
-  const before = dishesOf(problem, plan);
-  const sittings = problem.sittings.map((sitting, k): MenuSitting => {
-    const dish = before[k] as number;
-    const family = familyOf(problem, dish);
-    const isOffered = sitting.dishes.some((other) => familyOf(problem, other) === family);
-    return isOffered ? { ...sitting, keep: { dish, changeMinor } } : sitting;
-  });
-  return { ...problem, sittings };
-}
-
 interface How {
-  readonly judge: Judge;
   readonly seed: number;
   readonly moves: number;
   readonly farMoves: number;
   readonly weekMinor: number;
 }
 
-/** The best plan near the old one that keeps the limits of the whole week. */
-function findNear(whole: MenuProblem, { problem, plan, join }: Remainder, { judge, ...how }: How): NearSearch {
+/** The best menu near the old one; where none there keeps the limits, the best of a search that leaves it behind. */
+function findNear({ problem, plan }: Remainder, how: How): NearSearch {
   const near = searchNear(problem, plan, how);
-  const { plan: best, ...rest } = near.plan || near.gaps.length > 0 ? near : searchFar(problem, plan, how);
-  if (best === undefined) return rest;
-  const isSound = judge(whole, join(best)).faults.length === 0;
-  return { ...rest, ...(isSound ? { plan: best } : { leastBroken: best }) };
+  return near.board || near.gaps.length > 0 ? near : searchFar(problem, plan, how);
 }

@@ -2,13 +2,14 @@ import type { MenuPlan } from "../plan.ts";
 import type { MenuProblem } from "../problem.ts";
 import { LocalSearch, type Menu } from "../search/LocalSearch.ts";
 import { MenuSearch } from "../search/MenuSearch.ts";
+import { MenuBoard } from "./MenuBoard.ts";
+import { dishesOf } from "./SittingChange.ts";
 import { walkBack } from "./walkBack.ts";
-import { dishesOf } from "./whyChanged.ts";
 
 /** What a search near a menu came to. */
 export interface NearSearch {
-  /** The best plan that keeps all limits; absent where none was found. */
-  readonly plan?: MenuPlan;
+  /** The best menu that keeps all limits; absent where none was found. */
+  readonly board?: MenuBoard;
   /** The plan that breaks them least, while none keeps them. */
   readonly leastBroken?: MenuPlan;
   /** Sittings without any dish; nothing was searched then. */
@@ -22,8 +23,8 @@ const FALLS = [
   { share: 0.4, hotMinor: 15, coldMinor: 3 },
 ] as const;
 
-/** The plan where nobody eats any more. */
-const NOTHING: MenuPlan = { batches: [], trips: [], purchases: [], uses: [] };
+/** The menu where nobody eats any more. */
+const NOTHING: Menu = { batches: [], trips: [] };
 
 /**
  * Searches around a menu, so that little moves that need not: falls of temperature that each begin at the best so far, the
@@ -34,19 +35,19 @@ export function searchNear(
   menu: Menu,
   { seed, moves, weekMinor }: { readonly seed: number; readonly moves: number; readonly weekMinor: number },
 ): NearSearch {
-  if (problem.sittings.length === 0) return { plan: NOTHING, gaps: [], moves: 0 };
   const search = new LocalSearch(problem, { seed });
   const { gaps } = search;
   if (gaps.length > 0) return { gaps, moves: 0 };
   const dishes = dishesOf(problem, menu);
-  search.goTo(menu);
-  for (const { share, hotMinor, coldMinor } of FALLS) {
+  const isEmpty = problem.sittings.length === 0;
+  search.goTo(isEmpty ? NOTHING : menu);
+  for (const { share, hotMinor, coldMinor } of isEmpty ? [] : FALLS) {
     search.goToBest();
     search.fall({ moves: Math.ceil(moves * share), hotMinor, coldMinor, typicalMinor: weekMinor });
     walkBack(search, dishes, menu.trips);
   }
-  const [plan, leastBroken] = [search.best(), search.nearest()];
-  return { gaps, moves: search.moves, ...(plan ? { plan } : leastBroken && { leastBroken }) };
+  const leastBroken = search.nearest();
+  return { gaps, moves: search.moves, ...(leastBroken ? { leastBroken } : { board: standAtBest(search) }) };
 }
 
 /** A search that leaves the menu behind, for where nothing near it keeps the limits; then it walks back what it can. */
@@ -63,5 +64,10 @@ export function searchFar(
   const search = new LocalSearch(problem, { seed });
   search.goTo(found);
   walkBack(search, dishesOf(problem, menu), menu.trips);
-  return { gaps: [], moves, plan: search.best() ?? found };
+  return { gaps: [], moves, board: standAtBest(search) };
+}
+
+function standAtBest(search: LocalSearch): MenuBoard {
+  search.goToBest();
+  return new MenuBoard(search.state);
 }
