@@ -39,9 +39,9 @@ export function cookedCommand(ask: CookedAsk, terminal: Terminal): Promise<ExitC
     return writeAct(open, terminal.page, (pen) => {
       const rows = wishes.value.flatMap((wish) => {
         // Each cooking takes of what those before it left.
-        const { cooked, eaten } = cook(open.kept.events.state, open.tables.foods, wish, pen);
+        const { cooked, boxed, eaten } = cook(open.kept.events.state, open.tables.foods, wish, pen);
         open.kept.events.add([cooked]);
-        return eaten === undefined ? [cooked] : [cooked, eaten];
+        return [cooked, ...boxed, ...(eaten === undefined ? [] : [eaten])];
       });
       return { ok: true, value: { rows } };
     });

@@ -32,8 +32,8 @@ export function Job({ job, week }: { readonly job: DayJob; readonly week: WeekPl
       }
       const wish = toCookWish(week, job.batch, dish);
       if (wish === undefined) return [];
-      const { cooked, eaten } = cook(state, tables.foods, { ...wish, on: view.day, plates }, pen);
-      return eaten === undefined ? [cooked] : [cooked, eaten];
+      const { cooked, boxed, eaten } = cook(state, tables.foods, { ...wish, on: view.day, plates }, pen);
+      return [cooked, ...boxed, ...(eaten === undefined ? [] : [eaten])];
     });
   };
   if (!("portions" in job)) {

@@ -1,11 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { day, foods, milk } from "../../../stores/stores.testing.ts";
+import { makeKitchen } from "../../kitchen.testing.ts";
+import { fromKitchen } from "../parseRecord.ts";
 import { deeds, live, skews } from "../record.testing.ts";
+import { toKitchen } from "../toKitchen.ts";
 import { boughtOf, ledgerOf, penFor, pudding } from "./acts.testing.ts";
 import { cook } from "./cook.ts";
 
 const rice = boughtOf("rice-1", { food: "rice", place: "dry-store", costMinor: 60 });
+const boxedMilk = boughtOf("box-milk", { massG: 1000 });
+const frozenPudding = { ...pudding, keeps: { ...pudding.keeps, freezerDays: 60 } };
 const beans = boughtOf("tin", { food: "beans-tinned", place: "dry-store", massG: 400, costMinor: 40 });
 
 describe("cooking out of the stores", () => {
@@ -33,6 +38,39 @@ describe("cooking out of the stores", () => {
       [undefined, 1, 27],
     ]);
     expect(lots.get("pudding-a-4")).toMatchObject({ leftG: 760, leftMinor: 53, keeps: { ok: true, on: day(4) } });
+  });
+
+  test("boxes go into the freezer at their cost and keep as the dish says there; one too many does not", () => {
+    const ledger = ledgerOf(boxedMilk, rice);
+    const plates = [{ eater: "ada", portions: 1 }];
+    const wish = {
+      dish: frozenPudding,
+      portions: 4,
+      on: day(2),
+      sitting: "evening",
+      plates,
+      boxes: [2, 2, 1],
+    } as const;
+    const { cooked, boxed, eaten } = cook(ledger.state, foods, wish, penFor(ledger));
+    if (eaten === undefined) throw new Error("nothing was eaten");
+    expect(boxed.map(({ part }) => (part?.massG ?? 0) / frozenPudding.portionMassG)).toEqual([2, 1]);
+    ledger.add([cooked, ...boxed, eaten]);
+    const { lots, faults } = ledger.state;
+    expect(faults).toEqual([]);
+    const [first] = boxed;
+    const box = lots.get(first?.part?.lot ?? "");
+    expect(box).toMatchObject({
+      place: "freezer",
+      keeps: { ok: true, on: day(62) },
+      cooked: { dish: frozenPudding.id },
+    });
+    expect(lots.get(cooked.lot)?.leftG).toBe(0);
+    const kitchen = toKitchen(fromKitchen(makeKitchen({})).kitchen, ledger.state, foods, day(20));
+    expect(kitchen.putBy).toMatchObject([
+      { dish: frozenPudding.id, portions: 2, place: "freezer", keepsUntil: day(62), cookedOn: day(2) },
+      { dish: frozenPudding.id, portions: 1, place: "freezer" },
+    ]);
+    expect(kitchen.putBy[0]?.costMinor).toBe(box?.leftMinor);
   });
 
   test("what was really used counts where it differed: more, none at all, or another food", () => {

@@ -21,18 +21,22 @@ export interface CookWish {
   readonly really?: Readonly<Record<string, number>>;
   /** Who ate of it at once, and how many portions; without `eater` a guest. */
   readonly plates?: readonly { readonly eater?: string; readonly portions: number }[];
+  /** Portions of each box that goes into the freezer. */
+  readonly boxes?: readonly number[];
 }
 
-/** The events of a cooking: the cooking itself, and the plates where any were eaten at once. */
+/** The events of a cooking: the cooking itself, what of it was frozen, and the plates where any were eaten at once. */
 export interface CookingWritten {
   readonly cooked: EventOf<"cooked">;
+  readonly boxed: readonly EventOf<"moved">[];
   readonly eaten?: EventOf<"eaten">;
 }
 
 /**
  * A cooking as events. Its makings leave the lots first expired first out, as purchased, and become a lot of portions in
- * the fridge that keeps as the dish says; what is eaten at once leaves it again. What the stores don't have is noted as
- * unbooked, and so is what went in to taste. Throws where the portions are not positive, or where plates are given without
+ * the fridge that keeps as the dish says; what is eaten at once leaves it again. Each box becomes a lot of its own in the
+ * freezer, as long as there are portions for it beside the plates. What the stores don't have is noted as unbooked, and so
+ * is what went in to taste. Throws where the portions are not positive, or where plates are given without
  * the sitting.
  */
 export function cook(state: RecordState, foods: FoodTable, wish: CookWish, pen: Pen): CookingWritten {
@@ -52,13 +56,28 @@ export function cook(state: RecordState, foods: FoodTable, wish: CookWish, pen: 
     ...(sitting !== undefined && { sitting }),
     ...(batch !== undefined && { batch }),
   });
-  if (plates.length === 0) return { cooked };
+  const boxed = freeze(cooked, wish, pen);
+  if (plates.length === 0) return { cooked, boxed };
   if (sitting === undefined) throw new RangeError("plates are eaten at a sitting");
   const served = plates.map(({ eater, portions: share }) => {
     const plate = { lot: cooked.lot, massG: share * dish.portionMassG };
     return eater === undefined ? plate : { eater, ...plate };
   });
-  return { cooked, eaten: pen.write({ kind: "eaten", on, sitting, plates: served }) };
+  return { cooked, boxed, eaten: pen.write({ kind: "eaten", on, sitting, plates: served }) };
+}
+
+/** Portions closer than this are the same: adding up shares loses far less. */
+const PORTION_TOLERANCE = 1e-9;
+
+function freeze({ lot, on }: EventOf<"cooked">, wish: CookWish, pen: Pen): EventOf<"moved">[] {
+  const { dish, portions, plates = [], boxes = [] } = wish;
+  let rest = plates.reduce((left, plate) => left - plate.portions, portions);
+  return boxes.flatMap((box) => {
+    if (box > rest + PORTION_TOLERANCE) return [];
+    rest -= box;
+    const part = { massG: box * dish.portionMassG, lot: pen.nameLot(dish.id) };
+    return [pen.write({ kind: "moved", on, lot, to: "freezer", part })];
+  });
 }
 
 function pickDays({ keeps: { fridgeDays, freezerDays } }: Dish): EventOf<"cooked">["keeps"] {
