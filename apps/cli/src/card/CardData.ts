@@ -71,6 +71,16 @@ export const CardData = v.strictObject({
       knownShare: share,
     }),
   ),
+  /** Where the figures of each food as costed come from, once for each food. */
+  sources: v.array(
+    v.strictObject({
+      food: Id,
+      name: v.string(),
+      source: v.string(),
+      /** Components whose figure comes from elsewhere than the others. */
+      others: v.array(v.strictObject({ source: v.string(), components: v.array(v.picklist(NUTRIENT_NAMES)) })),
+    }),
+  ),
   /** True where losses of cooking were taken off. */
   retained: v.boolean(),
   allergens: v.strictObject({ eu: allergens(EU_ALLERGENS), us: allergens(US_ALLERGENS) }),

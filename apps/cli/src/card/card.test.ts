@@ -1,3 +1,5 @@
+import type { Dish } from "halfloaf/dish";
+import { withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import { expect, test } from "vitest";
 import { loadTables } from "../input/loadTables.ts";
 import { type OpenKitchen, openKitchen } from "../input/openKitchen.ts";
@@ -45,6 +47,22 @@ test("what stands in for a making brings its allergens along as sure ones", () =
     const held = card.makings.flatMap(({ food }) => starter.foods.get(food)?.allergens.eu ?? []);
     expect(card.allergens.eu.sure).toEqual(expect.arrayContaining(held));
   }
+});
+
+test("every figure has its source: that of its food or, by name, the one it was taken from", () => {
+  for (const { card } of cards)
+    expect(card.sources.map(({ food }) => food).sort()).toEqual(
+      [...new Set(card.makings.map(({ food }) => food))].sort(),
+    );
+  const { kitchen, tables } = open("port-ansel");
+  const override = { food: "onion", from: "x", figures: { proteinG: 2, fatG: 1 }, unknown: [] };
+  const own = { ...kitchen, overrides: [{ ...override, sources: { proteinG: "harbour 12", fatG: "harbour 12" } }] };
+  const dish = tables.dishes.find(({ makings }) => makings.some(({ food }) => food === "onion")) as Dish;
+  const card = toCard({ kitchen: own, tables: withOwnFoodsAndDishes(tables, own), dish, portions: 1 });
+  const others = card.sources.find(({ food }) => food === "onion")?.others;
+  expect(others).toContainEqual({ source: "harbour 12", components: ["proteinG", "fatG"] });
+  const page = layCard({ card, width: 200, paint: PLAIN }).join(" ");
+  expect(page).toContain("protein, fat: harbour 12");
 });
 
 test("an eater whose allergen is in it is named", () => {

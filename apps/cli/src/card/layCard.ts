@@ -6,6 +6,7 @@ import { tellCount, tellMass, tellMinutes, tellMoney } from "../words/amountWord
 import { CLOSING } from "../words/careWords.ts";
 import type { CardData } from "./CardData.ts";
 import { layCardIntake } from "./layCardIntake.ts";
+import { layCardSources } from "./layCardSources.ts";
 
 /** A costing card to be laid out as a page. */
 export interface CardPage extends Page {
@@ -19,6 +20,7 @@ export function layCard(page: CardPage): string[] {
     layCosts,
     layWork,
     layCardIntake,
+    layCardSources,
     layAllergens,
     layDiet,
     layKeeping,

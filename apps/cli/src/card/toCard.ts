@@ -8,7 +8,7 @@ import {
   minutesOf,
   nutrientsOfDish,
 } from "halfloaf/dish";
-import { type Food, NUTRIENT_NAMES } from "halfloaf/food";
+import { type Food, NUTRIENT_NAMES, type Nutrient } from "halfloaf/food";
 import { fitDish, type Kitchen, type Tables, takesFood } from "halfloaf/kitchen";
 import { cheapestByFood, type UnitPrice } from "halfloaf/price";
 import { cautionsOf } from "halfloaf/safety";
@@ -64,6 +64,7 @@ export function toCard(source: CardSource): CardData {
       ...NUTRIENT_NAMES.map((component) => ({ component, ...known(nutrients.perPortion[component]) })),
       { component: "vegetablesFruitG" as const, ...known({ amount: nutrients.vegetablesFruitG, knownShare: 1 }) },
     ],
+    sources: toSources(chosen, source),
     retained: nutrients.retained,
     allergens: toAllergens(dish, chosen, tables),
     diet: diet as CardData["diet"],
@@ -74,6 +75,21 @@ export function toCard(source: CardSource): CardData {
     served: dish.served,
     cautions: toCautions(source, choose),
   };
+}
+
+/** Where the figures of each food come from: its own source, and those of single components. */
+function toSources({ makings }: Pick<Dish, "makings">, source: CardSource): CardData["sources"] {
+  return [...new Set(makings.map(({ food }) => food))].flatMap((id) => {
+    const food = source.tables.foods.get(id);
+    if (food === undefined) return [];
+    const others = new Map<string, Nutrient[]>();
+    for (const component of NUTRIENT_NAMES) {
+      const from = food.composition[component] === undefined ? undefined : food.figureSources[component];
+      if (from !== undefined) others.set(from, [...(others.get(from) ?? []), component]);
+    }
+    const listed = [...others].map(([from, components]) => ({ source: from, components }));
+    return [{ ...nameFood(id, source), source: food.source, others: listed }];
+  });
 }
 
 type NamedFood = CardData["optional"][number];

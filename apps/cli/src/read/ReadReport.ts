@@ -153,6 +153,8 @@ const TablePart = v.strictObject({
   counts: v.strictObject({ foods: count, figures: count, otherComponents: count, otherRows: count }),
   issueCount: count,
   issues: v.array(Misfit),
+  /** The food of ours whose nearest foods of the table were asked for. */
+  near: v.optional(text),
   /** Foods of ours that may be compared with foods of the table. */
   offered: v.array(
     v.strictObject({ food: Named, official: Named, by: v.picklist(["number", "name"]), nearness: v.number() }),

@@ -224,7 +224,7 @@ describe("official tables", () => {
   test("old and new stand beside each other, and are kept in the kitchen, which is planned with them", async () => {
     const words = [".", "--food", "900001=onion", "--kitchen", "my.json"];
     const shown = await run(...words);
-    expect(shown.flat).toContain("protein 1.1 g -> 23 g");
+    expect(shown.flat).toContain("protein 1.1 g -> 22.5 g");
     expect(kitchenNow().overrides).toEqual([]);
     expect((await run(...words, "--keep")).told).toBe("Kept in my.json: figures of onion.");
     const opened = openKitchen("my.json", folder, loadTables());
@@ -322,11 +322,15 @@ describe("prices", () => {
         on: "2026-11-29",
       }),
     );
+    const pounds = { ...(readJson("map.json") as object), currency: "GBP" };
+    write("pounds.json", JSON.stringify(pounds));
     const text = "Ware;Preis\nRolled oats, 500 g;0,95 €\nCrème;x\n".replace("€", "EUR");
     write(
       "list.csv",
       Uint8Array.from(text, (sign) => sign.charCodeAt(0)),
     );
+    const other = await run("list.csv", "--mapping", "pounds.json", "--kitchen", "my.json", "--keep");
+    expect([other.code, other.told]).toEqual([2, expect.stringContaining("in another currency than the kitchen")]);
     const { code, flat } = await run("list.csv", "--mapping", "map.json", "--kitchen", "my.json", "--keep");
     expect(code).toBe(0);
     expect(flat).toContain('line 3, column "Preis"');

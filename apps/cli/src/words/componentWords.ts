@@ -59,6 +59,15 @@ export function tellComponent(component: string): string {
 
 /** An amount of a component with the unit its name ends with: "8.3 mg". */
 export function tellAmountOf(component: string, amount: number): string {
+  return `${tellNumber(amount)}${unitOf(component)}`;
+}
+
+/** A figure as its table prints it, so that two that differ never look alike: to four digits, with the unit. */
+export function tellFigureOf(component: string, figure: number): string {
+  return `${Number(figure.toPrecision(4))}${unitOf(component)}`;
+}
+
+function unitOf(component: string): string {
   const unit = /(G|Mg|Ug|Kj|Kcal)$/.exec(component)?.[1];
-  return `${tellNumber(amount)}${unit === undefined ? "" : ` ${UNITS[unit]}`}`;
+  return unit === undefined ? "" : ` ${UNITS[unit]}`;
 }

@@ -14,6 +14,7 @@ describe("the content of a pack", () => {
     ["4 × 25 cl", { content: { volumeMl: 1000 }, parts: 4 }],
     ["6 x 1.1 kg", { content: { massG: 6600 }, parts: 6 }],
     ["12 pcs", { content: { pieces: 12 } }],
+    ["10 Stück", { content: { pieces: 10 } }],
     ["6", { content: { pieces: 6 } }],
     ["2 x 6 ct", { content: { pieces: 12 }, parts: 2 }],
     ["1 lb", { content: { massG: 453.59237 } }],

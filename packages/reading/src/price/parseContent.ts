@@ -44,9 +44,11 @@ const PIECE_WORDS = new Set([
   "pack",
   "st",
   "stk",
+  "stück",
+  "stueck",
 ]);
 
-const FORM = /^(?:(\d{1,4})\s*[x×*]\s*)?(\d{1,7}(?:[.,]\d{1,4})?)\s*([a-z. ]{0,14})$/;
+const FORM = /^(?:(\d{1,4})\s*[x×*]\s*)?(\d{1,7}(?:[.,]\d{1,4})?)\s*([\p{L}. ]{0,14})$/u;
 
 /**
  * Reads the content of a pack: "500 g", "1,5 kg", "6 x 1.5 L", "12 pcs", "6 x 4". A point or comma starts decimals.

@@ -24,7 +24,7 @@ export const PriceListMapping = v.strictObject({
     brand: v.optional(text),
     /** Holds "500 g", "6 x 1.5 L", "12 pcs". */
     content: v.optional(text),
-    /** Holds the price of 1 kg or 1 L, which is held against price and content. */
+    /** Holds the price of 1 kg or 1 L, or of as much as it says ("0.19/100 g"), which is held against price and content. */
     unitPrice: v.optional(text),
     date: v.optional(text),
     gtin: v.optional(text),

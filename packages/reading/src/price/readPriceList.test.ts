@@ -117,6 +117,20 @@ describe("a price list", () => {
     ]);
   });
 
+  test.each([
+    ["1,70", []],
+    ["1,70 EUR/kg", []],
+    ["1,70/kg", []],
+    ["0,17 per 100 g", []],
+    ["2,40/kg", ["unit-price"]],
+    ["0,71 per 100 g", ["unit-price"]],
+    ["1,70 £/kg", ["currency"]],
+  ])("holds a unit price of %s against price and content", async (unitPrice, codes) => {
+    const reading = await read(`Oats;0,85;Tally Store;500 g;${unitPrice};28.11.2026;;2 für 1,60\r\n`);
+    expect(reading.issues.map(({ code }) => code)).toEqual(codes);
+    expect(reading.rows[0]?.candidate.offer).toEqual({ kind: "several", count: 2, priceMinor: 160 });
+  });
+
   test("in UTF-16 with its mark, tabs and points is read as well", async () => {
     const text = `\ufeff${HEADER.replaceAll(";", "\t")}Ça;1.99\tx`.replace(";", "\t");
     const bytes = new Uint8Array(text.length * 2);

@@ -65,6 +65,19 @@ type Column = keyof PriceListMapping["columns"];
 /** A unit price printed may be rounded; beyond this share it is another. */
 const UNIT_PRICE_SHARE = 0.02;
 
+/** "5.45/kg", "0.19 per 100 g"; without a unit it is for 1 kg or 1 L. */
+const UNIT_PRICE = /^(.+?)\s*(?:\/|per|pro|je)\s*([1-9]\d{0,3})?\s*(kg|g|ltr?|l|cl|ml)\.?$/i;
+/** Grams or millilitres of the units that prices are told for. */
+const BASE_OF: ReadonlyMap<string, number> = new Map([
+  ["kg", 1000],
+  ["g", 1],
+  ["l", 1000],
+  ["lt", 1000],
+  ["ltr", 1000],
+  ["cl", 10],
+  ["ml", 1],
+]);
+
 class PriceListReader {
   readonly log = new IssueLog();
   readonly rows: PriceRow[] = [];
@@ -160,7 +173,7 @@ class PriceListReader {
   private readOffer(row: Row, single: number): Offer | undefined {
     const cell = this.cell(row, "offer");
     if (cell === "") return undefined;
-    const [, count = "", price = ""] = /^(\d{1,3})\s*(?:for|x|à|@|\/)\s*(\S.*)$/i.exec(cell) ?? [];
+    const [, count = "", price = ""] = /^(\d{1,3})\s*(?:for|für|fuer|x|à|@|\/)\s*(\S.*)$/i.exec(cell) ?? [];
     const exponent = CURRENCY_EXPONENTS.get(this.context.mapping.currency) as number;
     // "3 for 2" may mean three at the price of two, so money must show its decimals here.
     const isMoney = exponent === 0 ? /\D\d|\d\D/.test(price) : new RegExp(`[.,]\\d{${exponent}}(?!\\d)`).test(price);
@@ -178,8 +191,10 @@ class PriceListReader {
   private checkUnitPrice(row: Row, { priceMinor, content }: PackCandidate): void {
     const cell = this.cell(row, "unitPrice");
     if (cell === "" || content === undefined || "pieces" in content) return;
-    const unitMinor = this.readMoney(row, "unitPrice", cell);
-    if (unitMinor === undefined) return;
+    const [, price = cell, size = "1", unit = "kg"] = UNIT_PRICE.exec(cell) ?? [];
+    const minor = this.readMoney(row, "unitPrice", price);
+    if (minor === undefined) return;
+    const unitMinor = (minor * 1000) / (Number(size) * (BASE_OF.get(unit.toLowerCase()) as number));
     const measure = "massG" in content ? content.massG : content.volumeMl;
     const expected = (priceMinor * 1000) / measure;
     if (Math.abs(unitMinor - expected) <= Math.max(1, expected * UNIT_PRICE_SHARE)) return;

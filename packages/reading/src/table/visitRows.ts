@@ -2,7 +2,7 @@ import type { Issue } from "halfloaf/quantity";
 import { type CsvFault, CsvRows } from "./CsvRows.ts";
 import type { CsvForm } from "./csvForm.ts";
 import { type FileSource, type ReadingWatch, readText } from "./FileSource.ts";
-import { quote } from "./IssueLog.ts";
+import { plain, quote } from "./IssueLog.ts";
 
 /** A sound row while it is visited: its line, and the cell of a column by its name; undefined for a column that is not there. */
 export interface Row {
@@ -85,7 +85,7 @@ function hasColumns(
 ): boolean {
   const missing = needed.filter((name) => !header.has(name));
   const names = [...header.keys()].filter((name) => !name.startsWith("\u0000")).slice(0, 20);
-  const received = names.length === 0 ? "no header" : names.map(quote).join(", ");
+  const received = names.length === 0 ? "no header" : plain(names.join(", "));
   for (const name of missing) tell({ code: "header", path, expected: `a column ${quote(name)}`, received });
   return missing.length === 0;
 }

@@ -102,7 +102,9 @@ export async function readPriceFile(
     issueCount,
     issues: issues.map(({ code, path, expected, received }) => ({ code, path: [...path], expected, received })),
   });
-  return finish(lines, matches.value, wish, context, part, mapping.customary);
+  const finished = finish(lines, matches.value, wish, context, part, mapping.customary);
+  if (!finished.ok || mapping.currency === kitchen.currency) return finished;
+  return { ok: true, value: { ...finished.value, open: [tellForeign(input.name, kitchen.currency)] } };
 }
 
 /** A receipt as text, with the packs of the kitchen that its lines are. */

@@ -2,7 +2,7 @@ import { harmless } from "../../output/harmless.ts";
 import { layTable, wrap, wrapBehind } from "../../output/layout.ts";
 import type { Page } from "../../output/Page.ts";
 import { tellCount } from "../../words/amountWords.ts";
-import { tellAmountOf, tellComponent } from "../../words/componentWords.ts";
+import { tellComponent, tellFigureOf } from "../../words/componentWords.ts";
 import { layMisfits } from "../layMisfits.ts";
 import type { FoodBeside, PartOf } from "../ReadReport.ts";
 
@@ -10,7 +10,7 @@ const MOST_OFFERED = 12;
 
 /** An official table as a page: what was read and what was not, what it may be compared with, old beside new. */
 export function layOfficial(
-  { file, title, counts, issues, issueCount, offered, taken }: PartOf<"table">,
+  { file, title, counts, near, issues, issueCount, offered, taken }: PartOf<"table">,
   page: Page,
 ): string[] {
   const { width, paint } = page;
@@ -31,6 +31,9 @@ export function layOfficial(
       width,
     ),
     ...layMisfits(issues, issueCount, page),
+    ...(near !== undefined && rows.length === 0
+      ? ["", ...wrap(`No food of the table is near ${harmless(near)}.`, width).map(paint.warning)]
+      : []),
     ...(rows.length === 0 ? [] : ["", paint.heading("CAN BE COMPARED"), ...layTable(columns, rows, width, 2)]),
     ...(more > 0 ? [`  and ${more} more; --json lists all`] : []),
     ...(taken.length > 0
@@ -61,7 +64,7 @@ export function layOwnFoods({ file, foods, taken }: PartOf<"foods">, page: Page)
 /** Old and new of each component; what stays the same by its count alone. */
 function layChanges({ food, from, changes, contradictions }: FoodBeside, { width, paint }: Page): string[] {
   const tell = (component: string, sourced: { readonly figure: number } | undefined) =>
-    sourced === undefined ? "unknown" : tellAmountOf(component, sourced.figure);
+    sourced === undefined ? "unknown" : tellFigureOf(component, sourced.figure);
   const shown = changes.filter(({ kind }) => kind !== "same" && kind !== "kept");
   const rows = shown.map(({ component, now, taken }) => [
     tellComponent(component),

@@ -47,6 +47,7 @@ export async function readTables(input: Input, wish: ReadWish, context: TableCon
     file: input.name,
     title: table.title,
     counts: { ...counts },
+    ...(wish.near !== undefined && { near: wish.near }),
     issueCount,
     issues: issues.map(({ code, path, expected, received }) => ({ code, path: [...path], expected, received })),
     offered,
