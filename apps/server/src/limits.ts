@@ -25,6 +25,8 @@ export interface Limits {
   /** Bytes that may wait for a device that reads slowly, and for how long none of them may leave. */
   readonly waitingBytes: number;
   readonly waitingMs: number;
+  /** How long a request may take to come in, head and all. */
+  readonly requestMs: number;
   /** How long a socket may say nothing at first. */
   readonly helloMs: number;
 }
@@ -55,5 +57,6 @@ export const USUAL_LIMITS: Limits = {
   sockets: 20_000,
   waitingBytes: 1_000_000,
   waitingMs: 30_000,
+  requestMs: 20_000,
   helloMs: 10_000,
 };

@@ -13,7 +13,7 @@ export interface Lobby {
   /** How many rows a kitchen's log has as far as is known here. */
   endOf(kitchen: string): number;
   /** Hands on rows that are on disk now, here and on the other servers. */
-  deliver(kitchen: string, fresh: readonly HostedRow[]): void;
+  deliver(kitchen: string, fresh: readonly HostedRow[], sender: Guest): void;
   /** Tells everybody in a kitchen who is there, where that has changed. */
   tellHere(kitchen: string): void;
 }

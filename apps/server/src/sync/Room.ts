@@ -26,20 +26,11 @@ export class Room {
     this.kitchen = kitchen;
   }
 
-  /** Hands rows on to all who have read up to them; the others read on by themselves. */
-  deliver(fresh: readonly HostedRow[], upTo: number): void {
+  /** Hands rows on to all who have read up to them; the others read on by themselves. The sender has its own rows already. */
+  deliver(fresh: readonly HostedRow[], upTo: number, sender?: Guest): void {
     this.upTo = Math.max(this.upTo, upTo);
-    const senders = new Set(fresh.map(({ device }) => device));
-    const whole = toRowsText(fresh, upTo);
-    for (const guest of this.guests) {
-      const own = guest.device.id;
-      const others = () =>
-        toRowsText(
-          fresh.filter(({ device }) => device !== own),
-          upTo,
-        );
-      guest.take(fresh[0]?.seq, upTo, senders.has(own) ? others() : whole);
-    }
+    const text = toRowsText(fresh, upTo);
+    for (const guest of this.guests) guest.take(fresh[0]?.seq, upTo, guest === sender ? toRowsText([], upTo) : text);
   }
 
   /** The devices here, each once, in the order of their names. */

@@ -97,10 +97,10 @@ export class SyncHub implements Lobby {
     return this.#rooms.get(kitchen)?.upTo ?? 0;
   }
 
-  deliver(kitchen: string, fresh: readonly HostedRow[]): void {
+  deliver(kitchen: string, fresh: readonly HostedRow[], sender: Guest): void {
     const upTo = fresh.at(-1)?.seq;
     if (upTo === undefined) return;
-    this.#rooms.get(kitchen)?.deliver(fresh, upTo);
+    this.#rooms.get(kitchen)?.deliver(fresh, upTo, sender);
     this.parts.wire.send({ kind: "rows", kitchen, upTo, rows: fresh });
   }
 

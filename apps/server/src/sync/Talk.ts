@@ -183,7 +183,7 @@ export class Talk {
     measures.rows.inc(pushed.fresh.length);
     for (const { reason } of all) measures.refused.inc({ reason });
     if (all.length > 0) this.#note("rows-refused", { reasons: [...new Set(all.map(({ reason }) => reason))] });
-    this.#hub.deliver(guest.device.kitchen, pushed.fresh);
+    this.#hub.deliver(guest.device.kitchen, pushed.fresh, guest);
     guest.say({ say: "answer", ref, refused: all });
   }
 
