@@ -11,6 +11,7 @@ import { addMend } from "./mend/addMend.ts";
 import { harmlessLines } from "./output/harmless.ts";
 import type { Terminal } from "./output/Terminal.ts";
 import { addRead } from "./read/addRead.ts";
+import { addSheet } from "./sheet/addSheet.ts";
 import { EFFORTS, type Effort } from "./week/searchWeek.ts";
 import { addWhy } from "./why/addWhy.ts";
 import { HELP } from "./words/helpTexts.ts";
@@ -41,6 +42,7 @@ export async function runCommands(words: readonly string[], version: string, ter
   addCard(program, terminal, end);
   addWork(program, terminal, end);
   addPace(program, terminal, end);
+  addSheet(program, terminal, end);
   addRead(program, terminal, end);
   addCheck(program, terminal, end);
   addKeep(program, terminal, end);

@@ -1,14 +1,13 @@
-import { Argument, type Command, Option } from "commander";
+import { type Command, Option } from "commander";
 import { type MendWish, mendCommand } from "../commands/mendCommand.ts";
 import type { ExitCode } from "../exitCodes.ts";
 import { parseDay, parseWhole } from "../input/parseOption.ts";
-import { namedFolder } from "../keep/openFolder.ts";
-import { harmless } from "../output/harmless.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { EFFORTS, type Effort } from "../week/searchWeek.ts";
 import { HELP } from "../words/helpTexts.ts";
 import { KEEP_HELP } from "../words/keepHelpTexts.ts";
 import { type AskedChange, READERS } from "./parseMendOptions.ts";
+import { weekArgument } from "./weekArgument.ts";
 
 interface MendOptions extends Pick<MendWish, "kitchen" | "today" | "seed" | "effort" | "out"> {
   readonly accept: boolean;
@@ -29,17 +28,10 @@ const CHANGES: readonly { readonly kind: AskedChange["kind"]; readonly form: str
   { kind: "off", form: "<lot>", help: HELP.mendOff },
 ];
 
-/** A week's file or a kept kitchen; where the environment names one it may be left out. */
-function weekArgument(terminal: Terminal): Argument {
-  const kept = namedFolder(undefined, terminal);
-  if (kept === undefined) return new Argument("<weekfile>", HELP.mendFile);
-  return new Argument("[weekfile]", HELP.mendFile).default(kept, harmless(kept));
-}
-
 /** Registers `halfloaf mend`. Options that say a change may be given as often as there are changes. */
 export function addMend(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
   const changes: AskedChange[] = [];
-  const command = program.command("mend").description(HELP.mend).addArgument(weekArgument(terminal));
+  const command = program.command("mend").description(HELP.mend).addArgument(weekArgument(terminal, HELP.mendFile));
   command.option("--kitchen <kitchen>", HELP.mendKitchen).option("--today <date>", HELP.mendToday, parseDay);
   for (const { kind, form, help } of CHANGES) {
     const read = (text: string): void => {

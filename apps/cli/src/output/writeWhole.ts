@@ -2,13 +2,13 @@ import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeFileSync } fro
 import { basename, dirname, join } from "node:path";
 
 /**
- * Writes a text whole or not at all: a crash half-way leaves what was there before. Undefined where it is done, else the
+ * Writes a text or bytes whole or not at all: a crash half-way leaves what was there before. Undefined where it is done, else the
  * code of the system's trouble.
  */
-export function writeWhole(text: string, path: string): string | undefined {
+export function writeWhole(content: string | Uint8Array, path: string): string | undefined {
   const draft = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
   try {
-    writeDraft(draft, text);
+    writeDraft(draft, content);
     renameSync(draft, path);
     return undefined;
   } catch (error) {
@@ -19,10 +19,10 @@ export function writeWhole(text: string, path: string): string | undefined {
   }
 }
 
-function writeDraft(path: string, text: string): void {
+function writeDraft(path: string, content: string | Uint8Array): void {
   const handle = openSync(path, "wx");
   try {
-    writeFileSync(handle, text);
+    writeFileSync(handle, content);
     fsyncSync(handle);
   } finally {
     closeSync(handle);

@@ -54,8 +54,11 @@ export type DayJob =
       readonly putBy?: "freezer";
     });
 
-/** About when sittings are, only to tell on which day something hours before falls. Common practice, no source. */
-const USUAL_MINUTES: Readonly<Record<SittingKind, number>> = {
+/**
+ * About when sittings are, in minutes after midnight: tells on which day something hours before falls, and stands in where
+ * nobody says when a sitting is. Common practice, no source.
+ */
+export const USUAL_MINUTES: Readonly<Record<SittingKind, number>> = {
   morning: 7 * 60 + 30,
   midday: 12 * 60 + 30,
   between: 16 * 60,

@@ -1,0 +1,31 @@
+import type { SheetWords } from "halfloaf/sheet";
+import { tellEnergy, tellMass, tellMinutes, tellMoney, tellNumber, tellPercent } from "../../words/amountWords.ts";
+import { tellDay, tellDayShort, tellYear } from "../../words/calendarWords.ts";
+import { CLOSING } from "../../words/careWords.ts";
+import { tellAmountOf, tellComponent } from "../../words/componentWords.ts";
+import { DAY_WORDS } from "./dayWords.ts";
+
+/** The catalogue of the sheets in the English of a kitchen. */
+export function sheetWords(english: "british" | "american"): SheetWords {
+  return {
+    language: english === "british" ? "en-GB" : "en-US",
+    direction: "ltr",
+    figures: {
+      money: tellMoney,
+      mass: tellMass,
+      minutes: tellMinutes,
+      percent: tellPercent,
+      count: tellNumber,
+      energy: tellEnergy,
+      component: tellComponent,
+      amountOf: tellAmountOf,
+      day: (date) => `${tellDay(date)} ${tellYear(date)}`,
+      dayShort: tellDayShort,
+      sitting: (kind) => kind,
+    },
+    day: DAY_WORDS,
+    careFirst: CLOSING,
+    calculated:
+      "All figures are calculated in a home kitchen from tables of foods, prices and times; none was analysed.",
+  };
+}
