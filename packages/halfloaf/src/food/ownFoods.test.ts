@@ -61,6 +61,13 @@ describe("a file of own foods", () => {
     expect(readIssues(file(over))).toEqual([path]);
   });
 
+  test("of any length tells no more faults than a person can read, and takes no food that is endless", () => {
+    const issues = readIssues(file({ foods: Array.from({ length: 20_000 }, () => ({ id: "x" })) }));
+    expect(issues.length).toBeLessThan(600);
+    const endless = { ...kelp, names: { british: Array.from({ length: 3000 }, () => "x"), american: ["x"] } };
+    expect(readIssues(file({ foods: [kelp, endless] }))).toEqual(["foods/1"]);
+  });
+
   test("a key that is no component cannot reach what all objects share", () => {
     const text =
       '{"format":"halfloaf-foods","version":1,"overrides":[{"food":"x","from":"y","figures":{"__proto__":{"polluted":1}},"sources":{}}]}';

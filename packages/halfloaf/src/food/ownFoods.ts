@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { CivilDate, type Issue, type Parsed, parseWith } from "../quantity/index.ts";
+import { CivilDate, holdsMoreThan, type Issue, type Parsed, parseWith } from "../quantity/index.ts";
 import { type Food, FoodFacts, Id } from "./food.ts";
 import type { FoodTable } from "./foodTable.ts";
 import { type Composition, NUTRIENT_NAMES, type Nutrient } from "./nutrient.ts";
@@ -72,9 +72,46 @@ export type OwnFoods = v.InferOutput<typeof OwnFoods>;
 /** A file of own foods with nothing in it yet. */
 export const NO_OWN_FOODS: OwnFoods = { format: "halfloaf-foods", version: 1, foods: [], overrides: [] };
 
-/** Reads the content of a file of own foods; on failure gives all faults at once. */
+/** The file with its lists not looked into yet. */
+const Unread = v.strictObject({
+  ...OwnFoods.entries,
+  foods: v.optional(v.array(v.unknown()), []),
+  overrides: v.optional(v.array(v.unknown()), []),
+});
+/** A file may be of any length and faulty throughout; beyond so many faults no more are looked for. */
+const MOST_ISSUES = 500;
+/** No food has a tenth of as many values. */
+const MOST_VALUES = 2000;
+
+/** Reads the content of a file of own foods; on failure gives all faults at once, as far as the first 500. */
 export function parseOwnFoods(input: unknown): Parsed<OwnFoods> {
-  return parseWith(OwnFoods, input);
+  const file = parseWith(Unread, input);
+  if (!file.ok) return file;
+  const issues: Issue[] = [];
+  const foods = parseEach(OwnFood, file.value.foods, "foods", issues);
+  const overrides = parseEach(FoodOverride, file.value.overrides, "overrides", issues);
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, value: { ...file.value, foods, overrides } };
+}
+
+function parseEach<Schema extends v.GenericSchema>(
+  schema: Schema,
+  list: readonly unknown[],
+  key: string,
+  issues: Issue[],
+): v.InferOutput<Schema>[] {
+  const read: v.InferOutput<Schema>[] = [];
+  for (const [at, each] of list.entries()) {
+    if (issues.length >= MOST_ISSUES) break;
+    const parsed: Parsed<v.InferOutput<Schema>> = holdsMoreThan(each, MOST_VALUES)
+      ? {
+          ok: false,
+          issues: [{ code: "too-long", path: [], expected: `at most ${MOST_VALUES} values`, received: "more" }],
+        }
+      : parseWith(schema, each);
+    if (parsed.ok) read.push(parsed.value);
+    else issues.push(...parsed.issues.map((issue) => ({ ...issue, path: [key, at, ...issue.path] })));
+  }
+  return read;
 }
 
 /** The text of a file of own foods, which `parseOwnFoods` reads back the same once its JSON is read. */

@@ -3,6 +3,7 @@ export { type AmountBounds, amountBounds } from "./amountBounds.ts";
 export { addDays, CivilDate, daysBetween, isCivilDate, weekday } from "./civilDate.ts";
 export { fromMassG, fromVolumeMl, toMassG, toVolumeMl } from "./convertUnit.ts";
 export { KJ_PER_KCAL, toKcal, toKj } from "./energy.ts";
+export { holdsMoreThan } from "./holdsMoreThan.ts";
 export { type Issue, type Parsed, parseWith, toIssues } from "./issue.ts";
 export {
   addMoney,

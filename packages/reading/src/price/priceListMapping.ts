@@ -1,7 +1,8 @@
 import { Id } from "halfloaf/food";
-import { CivilDate, Currency, type Parsed, parseWith } from "halfloaf/quantity";
+import { CivilDate, Currency, type Parsed } from "halfloaf/quantity";
 import * as v from "valibot";
 import { CsvForm } from "../table/csvForm.ts";
+import { parseMapping } from "../table/parseMapping.ts";
 
 const text = v.pipe(v.string(), v.nonEmpty());
 
@@ -45,5 +46,5 @@ export type PriceListMapping = v.InferOutput<typeof PriceListMapping>;
 
 /** Reads the content of a mapping file; on failure gives all faults at once. */
 export function parsePriceListMapping(input: unknown): Parsed<PriceListMapping> {
-  return parseWith(PriceListMapping, input);
+  return parseMapping(PriceListMapping, input);
 }

@@ -160,6 +160,11 @@ test.each([
   expect(parsed.ok ? [] : parsed.issues.map((issue) => issue.path.join("/"))).toEqual([path]);
 });
 
+test("an endless mapping is refused as that, with one fault", () => {
+  const parsed = parsePriceListMapping({ ...MAPPING, more: Array.from({ length: 50_000 }, () => ({})) });
+  expect(parsed.ok ? [] : parsed.issues.map(({ code }) => code)).toEqual(["too-long"]);
+});
+
 test("whatever the list holds, every row is a sound candidate or told", async () => {
   const junk = fc.oneof(
     fc.uint8Array({ maxLength: 200 }).map((bytes) => String.fromCharCode(...bytes)),

@@ -1,8 +1,9 @@
 import { NUTRIENT_NAMES, NUTRIENTS, type Nutrient } from "halfloaf/food";
-import { type Parsed, parseWith } from "halfloaf/quantity";
+import type { Parsed } from "halfloaf/quantity";
 import * as v from "valibot";
 import { type ComponentUnit, convertComponent } from "./convertComponent.ts";
 import { CsvForm } from "./csvForm.ts";
+import { parseMapping } from "./parseMapping.ts";
 
 const text = v.pipe(v.string(), v.nonEmpty());
 const positive = v.pipe(v.number(), v.finite(), v.gtValue(0));
@@ -80,5 +81,5 @@ export type TableMapping = v.InferOutput<typeof TableMapping>;
 
 /** Reads the content of a mapping file; on failure gives all faults at once. */
 export function parseTableMapping(input: unknown): Parsed<TableMapping> {
-  return parseWith(TableMapping, input);
+  return parseMapping(TableMapping, input);
 }
