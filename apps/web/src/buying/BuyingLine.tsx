@@ -1,43 +1,44 @@
 import { tickPacks } from "halfloaf/kitchen/record";
-import { type CivilDate, parseMoney, toDecimalText } from "halfloaf/quantity";
-import { type ReactNode, useId, useState } from "react";
+import type { CivilDate } from "halfloaf/quantity";
+import type { ReactNode } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useWords } from "../words/WordsContext.tsx";
+import { AtShelf } from "./AtShelf.tsx";
 import type { TickedLine } from "./linesOf.ts";
+import { untick } from "./untick.ts";
 
 interface BuyingLineProps {
   readonly tick: TickedLine;
   readonly shop: string;
+  /** What the way to the shop costs and is not noted yet, in minor units. */
+  readonly fareMinor: number;
   /** First day of the week that the list belongs to. */
   readonly week: CivilDate;
+  /** True for the line whose number was scanned last. */
+  readonly isFound: boolean;
 }
 
-/** One line of the list: a tick as big as a thumb, and the price where it differs at the shelf. */
-export function BuyingLine({ tick, shop, week }: BuyingLineProps): ReactNode {
+/** One line of the list: a tick as big as a thumb, and what may stand at the shelf instead. */
+export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineProps): ReactNode {
   const { words, formats } = useWords();
   const { session, view } = useKitchen();
   const { line, planned, paidMinor } = tick;
-  const { currency } = view.kitchen;
   const isBought = paidMinor !== undefined;
-  const buy = (priceMinor?: number): void => {
+  const buy = (): void => {
     void session.write((pen) => {
-      const ticked = {
-        pack: line.pack,
-        count: line.count,
-        planned,
-        ...(priceMinor !== undefined && { priceMinor }),
-      };
-      const written = tickPacks(view.kitchen, view.tables.foods, { on: view.day, shop, week, lines: [ticked] }, pen);
+      const lines = [{ pack: line.pack, count: line.count, planned }];
+      const done = { on: view.day, shop, week, lines, fareMinor };
+      const written = tickPacks(view.kitchen, view.tables.foods, done, pen);
       return written.ok ? written.value : [];
     });
   };
   return (
-    <div className="buying-line">
+    <div className={isFound ? "buying-line found" : "buying-line"} id={`line-${line.pack}`}>
       <label className="tick">
         <input
           type="checkbox"
           checked={isBought}
-          onChange={() => (isBought ? void session.takeBack(tick.lots) : buy())}
+          onChange={() => (isBought ? void untick(session, tick.lots, view.day) : buy())}
         />
         <span className="tick-words">
           <span>
@@ -46,53 +47,12 @@ export function BuyingLine({ tick, shop, week }: BuyingLineProps): ReactNode {
           </span>
           <span className="small soft">
             {formats.mass(line.massG)}
-            {line.estimate && `, ${words.buying.estimate}`}
+            {line.estimate && !isBought && `, ${words.buying.estimate}`}
           </span>
         </span>
-        <span className="figure">{formats.money(paidMinor ?? line.priceMinor, currency)}</span>
+        <span className="figure">{formats.money(paidMinor ?? line.priceMinor, view.kitchen.currency)}</span>
       </label>
-      {!isBought && <OtherPrice line={line} currency={currency} onPrice={buy} />}
+      {!isBought && <AtShelf tick={tick} shop={shop} week={week} />}
     </div>
-  );
-}
-
-interface OtherPriceProps {
-  readonly line: TickedLine["line"];
-  readonly currency: string;
-  readonly onPrice: (priceMinor: number) => void;
-}
-
-/** The price of one pack as it stands at the shelf. */
-function OtherPrice({ line, currency, onPrice }: OtherPriceProps): ReactNode {
-  const { words } = useWords();
-  const field = useId();
-  const single = Math.round(line.priceMinor / line.count);
-  const [text, setText] = useState(() => toDecimalText({ minor: single, currency }));
-  const read = parseMoney(text, currency);
-  const isPrice = read.ok && read.value.minor >= 0;
-  return (
-    <details className="other-price small">
-      <summary>{words.buying.otherPrice}</summary>
-      <div className="row">
-        <label className="field" htmlFor={field}>
-          {words.buying.onePack}
-          <input
-            id={field}
-            inputMode="decimal"
-            value={text}
-            aria-invalid={!isPrice}
-            onChange={(event) => setText(event.target.value)}
-          />
-        </label>
-        <button
-          type="button"
-          className="button"
-          disabled={!isPrice}
-          onClick={() => isPrice && onPrice(read.value.minor)}
-        >
-          {words.buying.buyAt}
-        </button>
-      </div>
-    </details>
   );
 }

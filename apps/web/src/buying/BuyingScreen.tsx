@@ -1,12 +1,19 @@
 import type { WeekPlan } from "halfloaf/kitchen";
-import { type ReactNode, useState } from "react";
+import type { Pack } from "halfloaf/price";
+import { lazy, type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { Undo } from "../today/Undo.tsx";
+import { useFurther } from "../words/useFurther.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import "../kitchen/fields/fields.css";
+import { Besides } from "./Besides.tsx";
 import { BuyingLine } from "./BuyingLine.tsx";
+import "./buying.css";
 import { linesOf } from "./linesOf.ts";
+
+const Scan = lazy(() => import("./Scan.tsx"));
 
 /** What to buy on each trip, what the till will say, and whether it can be carried. */
 export default function BuyingScreen(): ReactNode {
@@ -60,20 +67,45 @@ function Trips({ week }: { readonly week: WeekPlan }): ReactNode {
 }
 
 function Trip({ week, trip }: { readonly week: WeekPlan; readonly trip: WeekPlan["trips"][number] }): ReactNode {
-  const { words, formats } = useWords();
+  const { words, further, formats } = useFurther();
   const { view } = useKitchen();
-  const { currency } = view.kitchen;
-  const lines = linesOf(view.state, week, trip);
+  const { currency, shops } = view.kitchen;
+  const [isScanning, setScanning] = useState(false);
+  const [scanned, setScanned] = useState<Pack>();
+  const lines = useMemo(() => linesOf(view.state, week, trip), [view.state, week, trip]);
   const sections = [...new Set(lines.map(({ line }) => line.section))];
-  const paid = lines.reduce((sum, { paidMinor }) => sum + (paidMinor ?? 0), 0);
+  const bought = lines.filter(({ paidMinor }) => paidMinor !== undefined);
+  const paid = bought.reduce((sum, { paidMinor = 0 }) => sum + paidMinor, 0);
   const open = lines.reduce((sum, { line, paidMinor }) => sum + (paidMinor === undefined ? line.priceMinor : 0), 0);
+  const bagG = bought.reduce((sum, { line }) => sum + line.massG, 0);
+  const carryKg = shops.find(({ id }) => id === trip.shop)?.trip.carryKg;
+  const isNoted = view.state.trips.some(({ on, shop }) => on === view.day && shop === trip.shop);
+  const fareMinor = isNoted ? 0 : trip.fareMinor;
+  const isOnList = lines.some(({ line }) => line.pack === scanned?.id);
+  const find = (pack: Pack): void => {
+    setScanned(pack);
+    document.getElementById(`line-${pack.id}`)?.scrollIntoView({ block: "center" });
+  };
   return (
     <div className="stack">
       <div className="till" role="status">
         <span>{words.buying.paid(formats.money(paid, currency))}</span>
         <span>{words.buying.open(formats.money(open, currency))}</span>
-        <span>{words.buying.weight(formats.mass(trip.massG))}</span>
+        <span>{further.shelf.ticked(bought.length, lines.length)}</span>
+        <span>{further.shelf.bag(formats.mass(bagG), formats.mass(trip.massG))}</span>
       </div>
+      {carryKg !== undefined && trip.massG > carryKg * 1000 && (
+        <p className="caution">{further.shelf.tooHeavy(formats.mass(carryKg * 1000))}</p>
+      )}
+      {trip.fareMinor > 0 && (
+        <p className="small soft">{further.shelf.fare(formats.money(trip.fareMinor, currency))}</p>
+      )}
+      <div>
+        <button type="button" className="button" aria-expanded={isScanning} onClick={() => setScanning(!isScanning)}>
+          {further.scan.open}
+        </button>
+      </div>
+      {isScanning && <Scan shop={trip.shop} onPack={find} />}
       {sections.map((section) => (
         <section key={section} className="stack tight">
           <h2>{section}</h2>
@@ -82,12 +114,19 @@ function Trip({ week, trip }: { readonly week: WeekPlan; readonly trip: WeekPlan
               .filter(({ line }) => line.section === section)
               .map((each) => (
                 <li key={each.line.pack}>
-                  <BuyingLine tick={each} shop={trip.shop} week={week.from} />
+                  <BuyingLine
+                    tick={each}
+                    shop={trip.shop}
+                    fareMinor={fareMinor}
+                    week={week.from}
+                    isFound={each.line.pack === scanned?.id}
+                  />
                 </li>
               ))}
           </ul>
         </section>
       ))}
+      <Besides key={scanned?.id} shop={trip.shop} fareMinor={fareMinor} scanned={isOnList ? undefined : scanned} />
     </div>
   );
 }

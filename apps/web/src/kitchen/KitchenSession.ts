@@ -95,18 +95,6 @@ export class KitchenSession {
     if (written !== undefined) this.#hear(written);
   }
 
-  /** Takes back the events that brought these lots. */
-  async takeBack(lots: readonly string[]): Promise<void> {
-    const gone = new Set(lots);
-    const { withdrawn } = this.kept.events.state;
-    const events = this.kept.events.events.filter(
-      (event) => event.kind === "bought" && gone.has(event.lot) && !withdrawn.has(event.id),
-    );
-    const on = today();
-    const ids = events.map(({ id }) => id);
-    if (ids.length > 0) await this.write((pen) => [pen.write({ kind: "withdrawn", on, events: ids })]);
-  }
-
   /** What this device could take back and do again. */
   undoable(): Undoable {
     return this.kept.undoable();

@@ -29,6 +29,7 @@ import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { CivilDate, Parsed } from "halfloaf/quantity";
 import { loadStarter } from "../kitchen/loadStarter.ts";
+import { type MendQuestion, type WeekMended, WeekMender } from "./WeekMender.ts";
 
 /** Days of a kitchen stated as a problem; `id` is what to name it by afterwards. */
 export interface StatedDays {
@@ -76,6 +77,7 @@ export class Thinker {
     number,
     { readonly kitchen: Kitchen; readonly tables: Tables; readonly problem: KitchenProblem }
   >();
+  readonly #mender = new WeekMender();
   #last = 0;
   #timed: TimedCooking | undefined;
 
@@ -94,6 +96,16 @@ export class Thinker {
     const stated = this.#stated.get(id);
     if (stated === undefined || checkPlan(stated.problem.problem, plan).faults.length > 0) return undefined;
     return toWeekPlan(stated.kitchen, stated.tables, stated.problem, plan, search);
+  }
+
+  /** Gets the accepted week of a day ready to be planned again, in the kitchen of that database. */
+  prepareWeek(kitchen: string, day: CivilDate): Promise<void> {
+    return this.#mender.prepare(kitchen, day);
+  }
+
+  /** Plans the accepted week of a day again after what came out otherwise. */
+  mendWeek(question: MendQuestion): Promise<WeekMended> {
+    return this.#mender.mend(question);
   }
 
   /** The order of work of dishes cooked together. */

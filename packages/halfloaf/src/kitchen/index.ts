@@ -1,6 +1,6 @@
 export { accountLots, type LotThrough } from "./accountLots.ts";
-export { type ChangedKitchenWeek, changeWeek } from "./changeWeek/changeWeek.ts";
-export type { RestoredWeek } from "./changeWeek/restoreWeek.ts";
+export { type ChangedKitchenWeek, changeRestored, changeWeek } from "./changeWeek/changeWeek.ts";
+export { type RestoredWeek, restoreWeek } from "./changeWeek/restoreWeek.ts";
 export type { SittingName, WeekChange } from "./changeWeek/WeekChange.ts";
 export { writeWeek } from "./changeWeek/writeWeek.ts";
 export { checkKitchen, parseKitchen } from "./checkKitchen.ts";

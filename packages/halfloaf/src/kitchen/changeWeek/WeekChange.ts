@@ -22,5 +22,7 @@ export type WeekChange =
   | { readonly kind: "skip"; readonly at: SittingName }
   /** So many standard portions more are eaten, by people whose needs the kitchen does not know. */
   | { readonly kind: "guest"; readonly at: SittingName; readonly portions: number }
+  /** The packs of this lot's kind, by its id in the week, are bought already on today's trip: they stay. */
+  | { readonly kind: "bought"; readonly lot: string }
   /** A lot at hand, by its id in the week, can't be eaten any more: all that is left, or so many grams. */
   | { readonly kind: "off"; readonly lot: string; readonly massG?: number };

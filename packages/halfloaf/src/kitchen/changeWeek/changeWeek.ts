@@ -38,10 +38,20 @@ export function changeWeek(
     return { ok: false, issues: [weekIssue("day-outside", ["today"], `a day from ${week.from} to ${last}`, today)] };
   const restored = restoreWeek(kitchen, tables, week);
   if (!restored.ok) return restored;
-  const before = restored.value;
+  return changeRestored(kitchen, tables, restored.value, changes, today);
+}
+
+/** The same for a week that is restored already, which takes most of the time; `today` is one of its days. */
+export function changeRestored(
+  kitchen: Kitchen,
+  tables: Tables,
+  before: RestoredWeek,
+  changes: readonly WeekChange[],
+  today: CivilDate,
+): Parsed<ChangedKitchenWeek> {
   const asked = toMenuChanges(kitchen, tables, before, changes);
   if (!asked.ok) return asked;
-  const day = daysBetween(week.from, today);
+  const day = daysBetween(before.stated.from, today);
   const list = asked.value.flatMap(({ menu }) => menu);
   const energyWeight = weighSittings(kitchen, before.stated.sittings);
   const outcome = changeProblem(before.stated.problem, before.plan, list, { today: day, energyWeight });

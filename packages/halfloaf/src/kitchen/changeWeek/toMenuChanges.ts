@@ -69,6 +69,12 @@ function translate(change: WeekChange, context: Context): readonly MenuChange[] 
         return weekIssue("sitting-ambiguous", [], "one of the sittings, by an eater", tell(change.at));
       return [{ kind: "guest", sitting, portions: change.portions }];
     }
+    case "bought": {
+      const lot = nameLot(change.lot, stated, plan);
+      if (lot === undefined || "stock" in lot)
+        return weekIssue("lot-unknown", [], "a pack that the week buys", change.lot);
+      return [{ kind: "bought", purchase: lot.purchase }];
+    }
     case "off": {
       const lot = nameLot(change.lot, stated, plan);
       if (lot === undefined) return weekIssue("lot-unknown", [], "a lot of the week", change.lot);

@@ -35,8 +35,10 @@ export {
   RecordEvent,
 } from "./event.ts";
 export { deviceOf, EventId, numberOf, toEventId } from "./eventId.ts";
-export { EditedKitchen, KitchenRecord, RECORD_VERSION } from "./kitchenRecord.ts";
 export { fingerprintOf } from "./fingerprintOf.ts";
+export { type FollowedWeek, followWeek } from "./followWeek.ts";
+export { kitchenOfMenu, type RecordRows } from "./kitchenOfMenu.ts";
+export { EditedKitchen, KitchenRecord, RECORD_VERSION } from "./kitchenRecord.ts";
 export { menuOn } from "./menuOn.ts";
 export { type EditBody, type EventBody, Pen, penOf, type Writer } from "./Pen.ts";
 export { FILE_DEVICE, fromKitchen, parseRecord } from "./parseRecord.ts";

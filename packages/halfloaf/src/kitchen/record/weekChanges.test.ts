@@ -1,13 +1,15 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, test } from "vitest";
-import { MenuSearch } from "../../menu/index.ts";
-import { addDays } from "../../quantity/index.ts";
+import { checkPlan } from "../../menu/check/index.ts";
+import { MenuSearch, replan } from "../../menu/index.ts";
+import { addDays, daysBetween } from "../../quantity/index.ts";
 import { changeWeek } from "../changeWeek/changeWeek.ts";
 import { readDemoKitchens, readStarterTables } from "../kitchen.testing.ts";
 import type { Kitchen } from "../kitchen.ts";
 import { toMenuProblem } from "../toMenuProblem.ts";
 import { toWeekPlan } from "../toWeekPlan.ts";
 import type { WeekPlan } from "../weekPlan.ts";
+import { followWeek } from "./followWeek.ts";
 import { foods as frozenFoods } from "./frozen/frozen.testing.ts";
 import { menuOn } from "./menuOn.ts";
 import { type EventBody, penOf } from "./Pen.ts";
@@ -78,6 +80,45 @@ describe("what the plan has to follow", () => {
     const state = stateOf({ kind: "ate-out", on, sitting: "evening" });
     expect(weekChanges(state, week, on)).toEqual([{ kind: "skip", at: { date: on, kind: "evening" } }]);
     expect(weekChanges(state, week, addDays(on, 1))).toEqual([]);
+  });
+});
+
+describe("what is done today", () => {
+  test("packs of today's trip that came home stay in the week that is planned again, and so does the dish that is cooked", () => {
+    const trip = week.trips[0] as WeekPlan["trips"][number];
+    const [first, missing] = trip.lines;
+    const batch = week.batches.find(({ date, putBy }) => date >= trip.date && putBy === undefined);
+    if (first === undefined || missing === undefined || batch === undefined)
+      throw new Error("the week lacks something");
+    const day = daysBetween(week.from, trip.date) + 1;
+    const homecoming = Array.from({ length: first.count }, (_, copy): EventBody => {
+      const lot = `${first.pack}-day-${day}-${copy + 1}`;
+      const planned = { week: week.from, lot };
+      const rest = { place: "dry-store" as const, massG: first.massG / first.count, costMinor: 1, pack: first.pack };
+      return { kind: "bought", on: trip.date, lot: `home-${copy}`, food: first.food, planned, ...rest };
+    });
+    const known = weekChanges(stateOf(...homecoming), week, trip.date);
+    expect(known).toContainEqual({ kind: "bought", lot: `${first.pack}-day-${day}-1` });
+    const asked = { kind: "gone" as const, pack: missing.pack };
+    const followed = followWeek((all) => changeWeek(kitchen, tables, week, all, trip.date), [asked], known);
+    if (!followed.ok) throw new Error(JSON.stringify(followed.issues));
+    const { stated, week: changed } = followed.value.changed;
+    const outcome = replan(changed, { judge: checkPlan, moves: 1500, farMoves: 3000 });
+    const plan = outcome.kind === "planned" ? outcome.plan : outcome.leastBroken;
+    const counts = (id: string) =>
+      plan?.purchases.reduce((sum, { pack, count }) => (stated.packs[pack]?.id === id ? sum + count : sum), 0);
+    expect(counts(first.pack)).toBeGreaterThanOrEqual(first.count);
+    expect(counts(missing.pack)).toBe(0);
+  });
+
+  test("a dish of today that is cooked is wanted where it was, and one of another day is not", () => {
+    const batch = week.batches.find(({ putBy }) => putBy === undefined);
+    if (batch === undefined) throw new Error("nothing is cooked");
+    const { date, kind, dish } = batch;
+    const rest = { portions: 1, portionG: 300, keeps: { fridgeDays: 1 }, uses: [], sitting: kind };
+    const state = stateOf({ kind: "cooked", on: date, lot: "done", dish, ...rest });
+    expect(weekChanges(state, week, date)).toEqual([{ kind: "want", at: { date, kind }, dish }]);
+    expect(weekChanges(state, week, addDays(date, 1))).toEqual([]);
   });
 });
 

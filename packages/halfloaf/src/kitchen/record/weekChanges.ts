@@ -1,16 +1,56 @@
-import { addDays, type CivilDate } from "../../quantity/index.ts";
+import { addDays, type CivilDate, daysBetween } from "../../quantity/index.ts";
 import { MASS_TOLERANCE_G } from "../../stores/index.ts";
 import type { WeekChange } from "../changeWeek/WeekChange.ts";
 import type { WeekPlan } from "../weekPlan.ts";
-import { keyOfPlanned, type RecordState } from "./recordState.ts";
+import { keyOfPlanned, keyOfSitting, type RecordState } from "./recordState.ts";
 
 /**
  * What came out otherwise than an accepted week took it to be, for `changeWeek`: sittings at which somebody does not eat
- * here or guests do, packs at other prices, lots that went off or are missing. Lots have their names of the week. `today`
- * is the first day that is not over; sittings before it are past and not changed.
+ * here or guests do, packs at other prices, lots that went off or are missing. What was bought or cooked today stays as it is.
+ * Lots have their names of the week. `today` is the first day that is not over; sittings before it are past and not changed.
  */
 export function weekChanges(state: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {
-  return [...sittingChanges(state, week, today), ...priceChanges(state, week, today), ...lossChanges(state, week)];
+  return [
+    ...sittingChanges(state, week, today),
+    ...doneToday(state, week, today),
+    ...priceChanges(state, week, today),
+    ...lossChanges(state, week),
+  ];
+}
+
+/** Dishes of today that are cooked or eaten, and the packs of today that came home as planned, all of a kind. */
+function doneToday(
+  { cookings, plates, planned, sittings }: RecordState,
+  week: WeekPlan,
+  today: CivilDate,
+): WeekChange[] {
+  const isDone = (dish: string, kind: string): boolean =>
+    [...cookings.values(), ...plates].some((each) => each.on === today && each.sitting === kind && each.dish === dish);
+  const dishes = week.sittings.flatMap(({ date, kind, dish }): WeekChange[] => {
+    const isLeft = date !== today || sittings.get(keyOfSitting(date, kind))?.allAway === true || !isDone(dish, kind);
+    return isLeft ? [] : [{ kind: "want", at: { date, kind }, dish }];
+  });
+  const day = daysBetween(week.from, today) + 1;
+  const trips = week.trips.filter(({ date }) => date === today);
+  const packs = trips.flatMap(({ lines }) =>
+    lines.flatMap(({ pack, count }): WeekChange[] => {
+      const lots = Array.from({ length: count }, (_, copy) => `${pack}-day-${day}-${copy + 1}`);
+      const isHome = lots.every((lot) => planned.has(keyOfPlanned(week.from, lot)));
+      return isHome ? [{ kind: "bought", lot: lots[0] as string }] : [];
+    }),
+  );
+  return [...unique(dishes), ...packs];
+}
+
+/** Where several sittings bear one name, they have one wish. */
+function unique(wishes: readonly WeekChange[]): WeekChange[] {
+  const known = new Set<string>();
+  return wishes.filter((wish) => {
+    const key = JSON.stringify(wish);
+    const isNew = !known.has(key);
+    known.add(key);
+    return isNew;
+  });
 }
 
 function sittingChanges({ sittings }: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {

@@ -26,6 +26,8 @@ export type MenuChange =
   | { readonly kind: "skip"; readonly sittings: readonly number[]; readonly absent?: Absent }
   /** So many standard portions more are eaten at the sitting; those who eat them are none of the profiles. */
   | { readonly kind: "guest"; readonly sitting: number; readonly portions: number }
+  /** What today's trip was to buy is bought already: it stays, whatever the plan becomes. */
+  | { readonly kind: "bought"; readonly purchase: number }
   /** A lot at hand can no longer be eaten: all that is left of it, or so many grams. */
   | { readonly kind: "off"; readonly lot: LotName; readonly massG?: number };
 
@@ -43,6 +45,8 @@ export interface ChangedWeek {
   /** Days before this one are over: what was cooked and bought on them stands. */
   readonly today: number;
   readonly losses: readonly Loss[];
+  /** Positions in the plan of purchases on or after today that are made already; absent = none is. */
+  readonly bought?: readonly number[];
   /** True where something is possible or cheaper that was not before, so that a plan that still stands may be bettered. */
   readonly opens: boolean;
   /** The sitting before the changes of each sitting. */

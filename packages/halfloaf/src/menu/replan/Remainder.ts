@@ -13,15 +13,15 @@ import { cookedBefore, cookingDay, sittingsOf } from "./cookedBefore.ts";
 import { keyOfLot, lotsAtHand } from "./lotsAtHand.ts";
 import type { ChangedWeek, LotName } from "./MenuChange.ts";
 
-type Given = Pick<ChangedWeek, "problem" | "plan" | "today" | "losses">;
+type Given = Pick<ChangedWeek, "problem" | "plan" | "today" | "losses" | "bought">;
 
 /**
  * What of a week can still be planned, as a problem of its own over the same days and sittings.
  *
  * What was cooked before today is a dish without makings and minutes, the only one of the sittings it feeds and of the
  * family of the dish that it was, so that energy, components, uses and variety of the whole week still count. What was
- * bought before is stock, its money is
- * off the budget, its trips are gone. The first sitting of such a batch is over, so what is left of it takes the minutes
+ * bought before or is bought already is stock, its money
+ * is off the budget; the trips before are gone. The first sitting of such a batch is over, so what is left of it takes the minutes
  * of a leftover.
  */
 export interface Remainder {
@@ -34,7 +34,7 @@ export interface Remainder {
 
 /** The remainder of a week from today on. */
 export function toRemainder(given: Given): Remainder {
-  if (given.today <= 0 && given.losses.length === 0) {
+  if (given.today <= 0 && given.losses.length === 0 && (given.bought ?? []).length === 0) {
     return { problem: given.problem, plan: given.plan, join: (plan) => plan };
   }
   const past = readPast(given);
@@ -51,14 +51,14 @@ interface Past {
   readonly purchases: readonly Purchase[];
 }
 
-function readPast({ problem, plan, today, losses }: Given): Past {
+function readPast({ problem, plan, today, losses, bought = [] }: Given): Past {
   const cooked = cookedBefore(problem, plan, today);
   return {
     cooked: [...cooked],
     fixed: sittingsOf(plan, cooked),
     trips: problem.trips.flatMap(({ day }, at) => (day < today ? [] : [at])),
-    lots: lotsAtHand(problem, plan, today, losses),
-    purchases: plan.purchases.filter(({ trip }) => (problem.trips[trip]?.day ?? 0) < today),
+    lots: lotsAtHand(problem, plan, today, losses, bought),
+    purchases: plan.purchases.filter(({ trip }, at) => (problem.trips[trip]?.day ?? 0) < today || bought.includes(at)),
   };
 }
 
@@ -177,7 +177,10 @@ function joinPlan({ problem, plan, today }: Given, past: Past, rest: MenuPlan): 
     const batch = freshAt.get(use.batch);
     return batch === undefined ? [] : [{ ...use, batch, lot: nameFresh(use.lot) }];
   });
-  const made = plan.trips.filter((trip) => (problem.trips[trip]?.day ?? 0) < today);
+  const isMade = (trip: number): boolean =>
+    (problem.trips[trip]?.day ?? 0) < today || past.purchases.some((each) => each.trip === trip);
+  const made = plan.trips.filter(isMade);
+  const toCome = rest.trips.map((trip) => past.trips[trip] as number).filter((trip) => !made.includes(trip));
   return {
     batches: [...over, ...fresh.map((at) => rest.batches[at] as PlannedBatch)],
     trips: [...made, ...rest.trips.map((trip) => past.trips[trip] as number)].sort((a, b) => a - b),

@@ -58,7 +58,8 @@ export function changeProblem(
     ({ pack, priceMinor }) => priceMinor < (problem.packs[pack] as MenuPack).priceMinor,
   );
   const opens = cheaper || ofKind("skip").length > 0;
-  return { ok: true, value: { ...left, today, losses, opens, packBefore: packs.packBefore } };
+  const bought = ofKind("bought").map(({ purchase }) => purchase);
+  return { ok: true, value: { ...left, today, losses, bought, opens, packBefore: packs.packBefore } };
 }
 
 function changePacks(given: ChangedPacks, changes: readonly MenuChange[], today: number): ChangedPacks {

@@ -63,6 +63,8 @@ function judgeChange(change: MenuChange, at: number, context: Context): UnfitRea
       if (!problem.sittings[change.sitting] || !(change.portions > 0)) return "unknown";
       if (isSkipped(change.sitting, context)) return "at-odds";
       return context.fixed.has(change.sitting) ? "cooked-already" : undefined;
+    case "bought":
+      return problem.trips[context.plan.purchases[change.purchase]?.trip ?? -1] ? undefined : "unknown";
     case "off":
       return judgeLot(change.lot, context);
   }

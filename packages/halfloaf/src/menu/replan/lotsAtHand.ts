@@ -18,16 +18,23 @@ export function keyOfLot(name: LotName): string {
 }
 
 /**
- * The lots at hand when a day begins, if all went as planned but for the losses: stock and what was bought on the trips
- * before, each with its last day, opened where it was used from before.
+ * The lots at hand when a day begins, if all went as planned but for the losses: stock and what was bought, on the trips
+ * before or already on this day's (`made`, positions of purchases), each with its last day, opened where it was used from
+ * before.
  */
-export function lotsAtHand(problem: MenuProblem, plan: MenuPlan, today: number, losses: readonly Loss[]): LotAtHand[] {
+export function lotsAtHand(
+  problem: MenuProblem,
+  plan: MenuPlan,
+  today: number,
+  losses: readonly Loss[],
+  made: readonly number[] = [],
+): LotAtHand[] {
   const usesOf = groupUses(problem, plan, today);
   const lossOf = new Map(losses.map(({ lot, massG }) => [keyOfLot(lot), massG ?? Number.POSITIVE_INFINITY]));
   const stock = problem.lots.map((lot, at): LotAtHand => ({ name: { stock: at }, lot }));
   const bought = plan.purchases.flatMap(({ trip, pack, count }, purchase) => {
     const day = problem.trips[trip]?.day ?? 0;
-    if (day >= today) return [];
+    if (day >= today && !made.includes(purchase)) return [];
     const lot = toLot(problem, problem.packs[pack] as MenuPack, day);
     return Array.from({ length: count }, (_, copy): LotAtHand => ({ name: { purchase, copy }, lot }));
   });

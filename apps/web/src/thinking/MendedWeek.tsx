@@ -1,0 +1,92 @@
+import type { ReactNode } from "react";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
+import { useFurther } from "../words/useFurther.ts";
+import type { Mending } from "./useMending.ts";
+import type { DishSwap, WeekMended } from "./WeekMender.ts";
+
+interface MendedWeekProps {
+  readonly mending: Mending;
+  /** What is said where nothing changes. */
+  readonly same: string;
+  /** Takes the new week; the old one is kept by whatever else can be touched. */
+  readonly onAccept: (week: Extract<WeekMended, { kind: "planned" }>) => void;
+}
+
+/** What planning the week again came to: what stays, what changes and why, what it costs; and the way to take it. */
+export function MendedWeek({ mending, same, onAccept }: MendedWeekProps): ReactNode {
+  const { further } = useFurther();
+  const { mended } = further;
+  if (mending.kind === "idle") return null;
+  if (mending.kind === "busy") return <p className="soft">{mended.busy}</p>;
+  if (mending.kind === "failed") return <p className="caution">{mended.failed}</p>;
+  const { answer } = mending;
+  if (answer.kind === "none") return <p className="caution">{mended.none}</p>;
+  if (answer.kind === "unfit") return <p className="caution">{mended.unfit}</p>;
+  const isSame = answer.kept && answer.buying.length === 0;
+  return (
+    <div className="stack tight">
+      <p>
+        <b>{isSame ? same : answer.kept ? mended.sameDishes : mended.otherDishes(answer.dishes.length)}</b>
+      </p>
+      {answer.dishes.length > 0 && (
+        <ul className="lines close">
+          {answer.dishes.map((swap) => (
+            <li key={`${swap.date} ${swap.sitting} ${swap.from}`}>
+              <Swap swap={swap} />
+            </li>
+          ))}
+        </ul>
+      )}
+      <Buying answer={answer} />
+      {!isSame && (
+        <div className="row">
+          <button type="button" className="button main" onClick={() => onAccept(answer)}>
+            {mended.accept}
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function Swap({ swap }: { readonly swap: DishSwap }): ReactNode {
+  const { further, formats, words } = useFurther();
+  const { view } = useKitchen();
+  const names = useNames();
+  const { mended } = further;
+  const by = swap.byMinor === undefined ? undefined : formats.money(swap.byMinor, view.kitchen.currency);
+  const why = swap.why === "dearer" ? by && mended.dearer(by) : mended.why[swap.why];
+  return (
+    <>
+      {formats.day(swap.date)}, {words.sittings[swap.sitting]}: <b>{names.dish(swap.to)}</b>
+      <div className="small soft">
+        {mended.insteadOf(names.dish(swap.from))}
+        {why && `; ${why}`}
+      </div>
+    </>
+  );
+}
+
+function Buying({ answer }: { readonly answer: Extract<WeekMended, { kind: "planned" }> }): ReactNode {
+  const { further, formats } = useFurther();
+  const { view } = useKitchen();
+  const names = useNames();
+  const { mended } = further;
+  const money = (minor: number): string => formats.money(minor, view.kitchen.currency);
+  return (
+    <>
+      {answer.buying.length > 0 && (
+        <ul className="lines close small">
+          {answer.buying.map(({ pack, label, shop, before, after }) => (
+            <li key={pack}>
+              {after > before ? mended.more(after - before, label) : mended.fewer(before - after, label)}
+              <span className="soft"> {names.shop(shop)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+      <p className="small soft">{mended.tills(money(answer.tillAfterMinor), money(answer.tillBeforeMinor))}</p>
+    </>
+  );
+}

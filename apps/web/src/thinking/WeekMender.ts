@@ -1,0 +1,189 @@
+import { KeptKitchen } from "@halfloaf/keep";
+import { openIndexedDbStore } from "@halfloaf/keep/browser";
+import {
+  type ChangedKitchenWeek,
+  changeRestored,
+  type Kitchen,
+  type RestoredWeek,
+  restoreWeek,
+  type SittingKind,
+  type Tables,
+  type WeekChange,
+  type WeekPlan,
+  withOwnFoodsAndDishes,
+  writeWeek,
+} from "halfloaf/kitchen";
+import { type AcceptedMenu, followWeek, kitchenOfMenu, menuOn, weekChanges } from "halfloaf/kitchen/record";
+import { type ReplanOutcome, replan } from "halfloaf/menu";
+import { checkPlan } from "halfloaf/menu/check";
+import type { Pack } from "halfloaf/price";
+import type { CivilDate, Parsed } from "halfloaf/quantity";
+import { loadStarter } from "../kitchen/loadStarter.ts";
+
+/** Another dish at a sitting than the week had. */
+export interface DishSwap {
+  readonly date: CivilDate;
+  readonly sitting: SittingKind;
+  readonly from: string;
+  readonly to: string;
+  /** It can't be made any more, it would break a limit, or keeping it would cost so much more, in minor units. */
+  readonly why: "not-offered" | "breaks" | "dearer";
+  readonly byMinor?: number;
+}
+
+/** How many packs of a kind the week buys, before and after. */
+export interface BuyingSwap {
+  readonly pack: string;
+  readonly shop: string;
+  readonly label: string;
+  readonly before: number;
+  readonly after: number;
+}
+
+/** A week planned again after what came out otherwise. */
+export type WeekMended =
+  | {
+      readonly kind: "planned";
+      /** True where every dish stays where it was. */
+      readonly kept: boolean;
+      readonly week: WeekPlan;
+      readonly dishes: readonly DishSwap[];
+      readonly buying: readonly BuyingSwap[];
+      /** All tills of the week, before and after, in minor units. */
+      readonly tillBeforeMinor: number;
+      readonly tillAfterMinor: number;
+    }
+  /** No plan near the old one keeps every limit. */
+  | { readonly kind: "none" }
+  /** No accepted week has the day in it, or it does not fit the kitchen any more. */
+  | { readonly kind: "unfit"; readonly codes: readonly string[] };
+
+/** What was asked about the accepted week of a day. */
+export interface MendQuestion {
+  /** Database of the kitchen. */
+  readonly kitchen: string;
+  readonly day: CivilDate;
+  readonly asked: readonly WeekChange[];
+  /** A pack that the kitchen does not have yet and that may be bought. */
+  readonly pack?: Pack;
+}
+
+/** Moves of the search near the old menu: enough for a week, few enough to wait for at the shelf. */
+const MOVES = 8_000;
+const FAR_MOVES = 20_000;
+
+interface Ready {
+  readonly menu: AcceptedMenu;
+  readonly kitchen: Kitchen;
+  readonly tables: Tables;
+  readonly restored: RestoredWeek;
+}
+
+/** Plans an accepted week again. It holds the kitchen's record open for itself, so that no page has to hand it over. */
+export class WeekMender {
+  #open: { readonly id: string; readonly kept: KeptKitchen } | undefined;
+  /** The accepted week restored last, which takes longer than all the rest. */
+  #ready: Ready | undefined;
+
+  /** Gets the accepted week of a day ready, so that the next question is answered quickly. */
+  async prepare(kitchen: string, day: CivilDate): Promise<void> {
+    await this.#restore(kitchen, day);
+  }
+
+  async mend({ kitchen: id, day, asked, pack }: MendQuestion): Promise<WeekMended> {
+    const ready = await this.#restore(id, day, pack);
+    if (!ready.ok) return { kind: "unfit", codes: ready.issues.map(({ code }) => code) };
+    const { menu, kitchen, tables, restored } = ready.value;
+    const known = weekChanges(await this.#state(id), menu.week, day);
+    const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, restored, changes, day);
+    const followed = followWeek(change, asked, known);
+    if (!followed.ok) return { kind: "unfit", codes: followed.issues.map(({ code }) => code) };
+    const { changed } = followed.value;
+    const outcome = replan(changed.week, { judge: checkPlan, moves: MOVES, farMoves: FAR_MOVES });
+    if (outcome.kind === "none") return { kind: "none" };
+    const { plan, moves, moneyMinor } = outcome;
+    const week = writeWeek(kitchen, tables, changed, plan, { seed: 1, moves, moneyMinor });
+    return { kind: "planned", ...tellDifference(menu.week, week, changed, outcome) };
+  }
+
+  async #state(id: string): Promise<KeptKitchen["events"]["state"]> {
+    return (await this.#keep(id)).events.state;
+  }
+
+  async #keep(id: string): Promise<KeptKitchen> {
+    if (this.#open?.id === id) {
+      await this.#open.kept.catchUp();
+      return this.#open.kept;
+    }
+    await this.#open?.kept.close();
+    this.#open = undefined;
+    const openChannel = (name: string) => new BroadcastChannel(name);
+    const opened = await openIndexedDbStore(id, { indexedDB, openChannel }, true);
+    if (!opened.ok) throw new Error(opened.detail);
+    const { tables } = await loadStarter();
+    const kept = await KeptKitchen.open(opened.store, { foods: tables.foods, device: "thinker" });
+    if ("ok" in kept) throw new Error(kept.detail);
+    this.#open = { id, kept };
+    return kept;
+  }
+
+  async #restore(id: string, day: CivilDate, pack?: Pack): Promise<Parsed<Ready>> {
+    const kept = await this.#keep(id);
+    const { state } = kept.events;
+    const menu = menuOn(state, day);
+    if (menu === undefined) return refuse("no-week");
+    if (pack === undefined && this.#ready?.menu.event === menu.event) return { ok: true, value: this.#ready };
+    const starter = (await loadStarter()).tables;
+    const rows = { events: kept.events.events, edits: kept.edits.all() };
+    const then = kitchenOfMenu(menu, state.menus, rows, starter);
+    const kitchen = pack === undefined ? then : { ...then, packs: [...then.packs, pack] };
+    const tables = withOwnFoodsAndDishes(starter, kitchen);
+    const restored = restoreWeek(kitchen, tables, menu.week);
+    if (!restored.ok) return restored;
+    const ready = { menu, kitchen, tables, restored: restored.value };
+    if (pack === undefined) this.#ready = ready;
+    return { ok: true, value: ready };
+  }
+}
+
+function refuse(code: string): Parsed<never> {
+  return { ok: false, issues: [{ code, path: [], expected: "an accepted week", received: "none" }] };
+}
+
+type Planned = Extract<WeekMended, { kind: "planned" }>;
+
+function tellDifference(
+  before: WeekPlan,
+  week: WeekPlan,
+  { stated, week: { problem } }: ChangedKitchenWeek,
+  { changes }: Extract<ReplanOutcome, { kind: "planned" }>,
+): Omit<Planned, "kind"> {
+  const dishes = changes.flatMap(({ sitting, from, to, why }): DishSwap[] => {
+    const at = stated.sittings[sitting];
+    const [was, is] = [from, to].map((dish) => problem.dishes[dish]?.id);
+    if (at === undefined || was === undefined || is === undefined) return [];
+    const dearer = why.kind === "dearer" && { byMinor: Math.round(why.byMinor) };
+    return [{ date: at.date, sitting: at.kind, from: was, to: is, why: why.kind, ...dearer }];
+  });
+  return {
+    kept: dishes.length === 0,
+    week,
+    dishes,
+    buying: compareBuying(before, week),
+    tillBeforeMinor: before.accounts.tillMinor,
+    tillAfterMinor: week.accounts.tillMinor,
+  };
+}
+
+/** Packs of which the two weeks buy different numbers. */
+function compareBuying(before: WeekPlan, after: WeekPlan): BuyingSwap[] {
+  const lines = [before, after].map((week) =>
+    week.trips.flatMap((trip) => trip.lines.map((line) => ({ ...line, shop: trip.shop }))),
+  );
+  const kinds = new Map(lines.flat().map(({ pack, label, shop }) => [pack, { pack, label, shop }]));
+  const countIn = (at: number, pack: string): number =>
+    (lines[at] ?? []).reduce((sum, line) => (line.pack === pack ? sum + line.count : sum), 0);
+  return [...kinds.values()]
+    .map((kind) => ({ ...kind, before: countIn(0, kind.pack), after: countIn(1, kind.pack) }))
+    .filter((swap) => swap.before !== swap.after);
+}
