@@ -62,25 +62,29 @@ function readBatches(
   const cooked = week.batches.flatMap((cooking, batch): PlannedBatch[] => {
     const { dish: id, putBy } = cooking;
     const members = week.sittings.flatMap((sitting, at) => (sitting.batch === batch ? [at] : []));
-    const first = members.find((at) => sittings[at] !== -1);
+    const filled = (week.boxes ?? []).flatMap((box, at) => (box.batch === batch ? [boxes[at] as number] : []));
+    const eaten = members.map((at) => sittings[at] as number);
+    const known = [...eaten, ...filled].filter((k) => k >= 0);
+    const [first] = known;
     if (first === undefined) {
-      if (members.length === 0) report("batch-unused", ["batches", batch], "a sitting that eats it", "none");
+      if (members.length + filled.length === 0)
+        report("batch-unused", ["batches", batch], "a sitting that eats it", "none");
       return [];
     }
-    const dishesOf = (at: number): readonly number[] => problem.sittings[sittings[at] as number]?.dishes ?? [];
+    const dishesOf = (k: number): readonly number[] => problem.sittings[k]?.dishes ?? [];
     const ways = dishesOf(first).filter((index) => problem.dishes[index]?.id === id && dishes[index]?.putBy === putBy);
     const dish = chooseWay(ways, stated, cooking);
     for (const at of members) {
-      const misses = dish === undefined || !dishesOf(at).includes(dish);
+      const misses = dish === undefined || !dishesOf(sittings[at] as number).includes(dish);
       if (sittings[at] !== -1 && misses)
         report("dish-unfit", ["sittings", at, "dish"], "a dish that fits the sitting", id);
       const named = week.sittings[at]?.dish as string;
       if (named !== id) report("batch-dish", ["sittings", at, "dish"], id, named);
     }
-    if (dish === undefined) return [];
-    const eaten = members.map((at) => sittings[at] as number);
-    const boxed = (week.boxes ?? []).map((box, at) => (box.batch === batch ? (boxes[at] as number) : -1));
-    const known = [...eaten, ...boxed].filter((k) => k >= 0);
+    if (dish === undefined) {
+      if (members.length === 0) report("dish-unfit", ["batches", batch, "dish"], "a dish that may be put by", id);
+      return [];
+    }
     return [{ dish, sittings: known.sort((a, b) => a - b) }];
   });
   const nothing = problem.dishes.findIndex(({ id }) => id === NOTHING_ID);
