@@ -1,5 +1,5 @@
 import { type TickedPacks, tickPacks } from "halfloaf/kitchen/record";
-import type { Pack } from "halfloaf/price";
+import { type Pack, toGtin14 } from "halfloaf/price";
 import type { ExitCode } from "../exitCodes.ts";
 import { findPrice } from "../input/findPrice.ts";
 import type { Terminal } from "../output/Terminal.ts";
@@ -93,8 +93,12 @@ export function findPack(
 ): Found<Pack> {
   const wanted = name.trim().toLowerCase();
   const sold = packs.filter((pack) => shop === undefined || pack.shop === shop);
-  const isIt = ({ id, label, food }: Pack): boolean =>
-    id === wanted || label.toLowerCase() === wanted || food === wanted;
+  const number = toGtin14(wanted);
+  const isIt = ({ id, label, food, gtin }: Pack): boolean =>
+    id === wanted ||
+    label.toLowerCase() === wanted ||
+    food === wanted ||
+    (number !== undefined && gtin !== undefined && toGtin14(gtin) === number);
   const matches = sold.filter(isIt);
   const planned = matches.filter(({ id }) => preferred.includes(id));
   const exact = matches.filter(({ id }) => id === wanted);

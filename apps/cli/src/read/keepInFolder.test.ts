@@ -104,3 +104,9 @@ test("refuses what does not fit it, and nothing is written: a food of an id that
   expect((await read("twice.json", "--keep")).code).toBe(2);
   expect((await kept()).kitchen.foods).toEqual([]);
 });
+
+test("a pack is also bought by the number under its bars", async () => {
+  await settle();
+  const { code, printed } = await command("bought", "2026001041000", "--kitchen", "home", "--on", "2026-12-01");
+  expect([code, printed]).toEqual([0, expect.stringContaining("Bought Rolled oats, 500 g")]);
+});

@@ -6,8 +6,10 @@ import type { Measured } from "./ReceiptLexer.ts";
 export interface ReceiptItem {
   /** The line that names it, counted from 1. */
   readonly line: number;
-  /** As printed, without amount and measure. */
+  /** As printed, without amount, measure and number. */
   readonly name: string;
+  /** The number under its bars, where the line prints one. */
+  readonly gtin?: string;
   /** Absent where the line says none: then it is one. */
   readonly measured?: Measured;
   /** What the line adds to the sum, before discounts. */

@@ -51,6 +51,7 @@ export function toCandidate(
     ...(shop && { shop: shop.id }),
     ...(content && { content }),
     priceMinor,
+    ...(item.gtin !== undefined && { gtin: item.gtin }),
     ...(date !== undefined && shop && { seen: { on: date, at: shop.name } }),
   };
 }

@@ -192,6 +192,15 @@ describe("items of a receipt", () => {
     });
   });
 
+  test("are known by the number under their bars where the line prints one", () => {
+    const [first, second] = read(
+      "Tally Store\n28.11.2026\n4006381333931 SOMETHING NEW 0.85\n20012345 OATS 0.85\nTotal 1.70",
+      { packs: [makePack({ id: "known", gtin: "4006381333931" })] },
+    ).items;
+    expect(first).toMatchObject({ name: "SOMETHING NEW", gtin: "4006381333931", match: { kind: "known", by: "gtin" } });
+    expect([second?.name, second?.gtin]).toEqual(["20012345 OATS", undefined]);
+  });
+
   test("without day, shop or known pack are no observation, each with its reason", () => {
     const reasons = (receipt: ReturnType<typeof read>) =>
       observeReceipt(receipt, SHOPS).without.map(({ reason }) => reason);

@@ -1,4 +1,4 @@
-import type { Pack, Shop } from "halfloaf/price";
+import { isGtin, type Pack, type Shop } from "halfloaf/price";
 import { type CivilDate, CURRENCY_EXPONENTS, type Issue, toMassG } from "halfloaf/quantity";
 import { quote } from "../table/IssueLog.ts";
 import { foldText } from "../table/nearness.ts";
@@ -151,7 +151,7 @@ class ReceiptReader {
     if (product !== undefined && Math.abs(product - item.priceMinor) > (item.measured?.kind === "mass" ? 1 : 0)) {
       this.tell("product", line, `${product} minor units`, `${item.priceMinor}`);
     }
-    this.items.push(item);
+    this.items.push({ ...item, ...takeNumber(item.name) });
   }
 
   /** A discount of the line above, of the line it takes back, or of the whole where there is none it can belong to. */
@@ -215,7 +215,10 @@ class ReceiptReader {
       ...(shop !== undefined && { shop }),
       ...(head !== undefined && { shopText: head.text }),
       ...(date !== undefined && { date }),
-      items: this.items.map((item) => ({ ...item, match: index.match({ text: item.name, shop }) })),
+      items: this.items.map((item) => ({
+        ...item,
+        match: index.match({ text: item.name, shop, gtin: item.gtin }),
+      })),
       extras: this.extras,
       ...(totalMinor !== undefined && { totalMinor }),
       balance: this.balance(totalMinor),
@@ -257,6 +260,17 @@ class ReceiptReader {
   private tell(code: string, { line }: LexedLine, expected: string, received: string): undefined {
     this.issues.push({ code, path: [line], expected, received: quote(received) });
   }
+}
+
+/**
+ * A name without the number under the bars that stands before or behind it. Eight digits may be the shop's own number, of
+ * which every tenth has a right check digit by chance, so they stay in the name.
+ */
+function takeNumber(name: string): Pick<ReceiptItem, "name" | "gtin"> {
+  const words = name.split(" ");
+  const gtin = [words[0], words.at(-1)].find((word) => word !== undefined && word.length > 8 && isGtin(word));
+  const rest = words.filter((word) => word !== gtin).join(" ");
+  return gtin === undefined || !/\p{L}/u.test(rest) ? { name } : { name: rest, gtin };
 }
 
 /** What a measure and its price make, rounded to the minor unit; undefined where the price is not told. */

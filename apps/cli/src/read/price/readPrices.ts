@@ -190,7 +190,7 @@ function toItemRow(
   observation: Observation | undefined,
   outcome: ReadPrice["outcome"],
 ): ReadPrice {
-  const { line, name, measured, priceMinor, discountMinor, match } = item;
+  const { line, name, gtin, measured, priceMinor, discountMinor, match } = item;
   return {
     line,
     label: name,
@@ -203,6 +203,7 @@ function toItemRow(
           : `${measured.value} ${measured.unit.replace(/[[\]]|_av/g, "")}`,
     }),
     ...(shop !== undefined && { shop }),
+    ...(gtin !== undefined && { gtin }),
     ...(observation?.offer && { offer: observation.offer }),
     ...(observation && { seen: observation.seen }),
     ...toMatched(match),
