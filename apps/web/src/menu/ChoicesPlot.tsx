@@ -10,6 +10,7 @@ const LEFT = 64;
 const FOOT = 36;
 const HEAD = 16;
 const LINES = 4;
+const TICKS = 2;
 
 interface Scale {
   readonly from: number;
@@ -27,8 +28,11 @@ export function ChoicesPlot({ choices, against, shown, currency, onPick }: Choic
     if (against === "minutes") return formats.minutes(value);
     return against === "variety" ? formats.number(value) : formats.money(Math.round(value), currency);
   };
-  const across = toScale(choices.map(other));
-  const upwards = toScale(choices.map(({ moneyMinor }) => moneyMinor));
+  const across = toScale(choices.map(other), TICKS);
+  const upwards = toScale(
+    choices.map(({ moneyMinor }) => moneyMinor),
+    LINES,
+  );
   const x = (value: number): number => share(across, value);
   const y = (value: number): number => 1 - share(upwards, value);
   const place = (choice: ChoiceTold): { left: string; top: string } => ({
@@ -81,9 +85,9 @@ function share({ from, to }: Scale, value: number): number {
   return to === from ? 0.5 : (value - from) / (to - from);
 }
 
-function toScale(values: readonly number[]): Scale {
+function toScale(values: readonly number[], steps: number): Scale {
   const [least, most] = [Math.min(...values), Math.max(...values)];
-  const step = niceStep((most - least || Math.max(1, most / 10)) / LINES);
+  const step = niceStep((most - least || Math.max(1, most / 10)) / steps);
   const from = Math.floor(least / step) * step;
   const to = Math.max(from + step, Math.ceil(most / step) * step);
   const count = Math.round((to - from) / step);

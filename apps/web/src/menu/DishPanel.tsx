@@ -9,6 +9,7 @@ import type { DishReason, Instead } from "./reasoning/Told.ts";
 import { Thinking } from "./Thinking.tsx";
 import { tellExtra } from "./tellExtra.ts";
 import { useAnswer } from "./useAnswer.ts";
+import { useFocus } from "./useFocus.ts";
 
 interface DishPanelProps {
   readonly week: WeekPlan;
@@ -25,6 +26,7 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
   const names = useNames();
   const [isMoving, setMoving] = useState(false);
   const { answering, ask, stop } = useAnswer<DishReason>();
+  const panel = useFocus();
   const planned = week.sittings[sitting];
   if (planned === undefined) return null;
   const { date, kind, dish, portions, elapsedMinutes, plateMinor, leftover, eaters } = planned;
@@ -33,7 +35,7 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
     week.currency,
   );
   return (
-    <section className="sheet stack tight panel" aria-label={names.dish(dish)}>
+    <section ref={panel} tabIndex={-1} className="sheet stack tight panel" aria-label={names.dish(dish)}>
       <div>
         <p className="small soft">{further.week.at(formats.longDay(date), words.sittings[kind])}</p>
         <h2>{names.dish(dish)}</h2>
@@ -66,7 +68,7 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
       {isMoving && <MoveDish week={week} sitting={sitting} onOffer={onOffer} onLeave={() => setMoving(false)} />}
       <Thinking answering={answering} onStop={stop} />
       {answering.kind === "answered" && answering.answer !== undefined && (
-        <Reason reason={answering.answer} week={week} onOffer={onOffer} />
+        <Reason reason={answering.answer} asked={planned} week={week} onOffer={onOffer} />
       )}
     </section>
   );
@@ -77,47 +79,70 @@ const LEAST_G = 1;
 
 interface ReasonProps {
   readonly reason: DishReason;
+  readonly asked: WeekPlan["sittings"][number];
   readonly week: WeekPlan;
   readonly onOffer: (week: WeekPlan) => void;
 }
 
-function Reason({ reason, week, onOffer }: ReasonProps): ReactNode {
+function Reason({ reason, asked, week, onOffer }: ReasonProps): ReactNode {
   const { further, formats } = useFurther();
   const names = useNames();
   const { shares, withoutHere, withoutAnywhere } = reason;
   const perishable = shares.filter(({ isLasting }) => !isLasting);
   const shared = perishable.filter(({ withDishes }) => withDishes.length > 0);
   const finished = perishable.filter(({ finishes }) => finishes).map(({ food }) => names.food(food));
+  const groupByDishes = (all: DishReason["shares"]): Map<string, string[]> => {
+    const groups = new Map<string, string[]>();
+    for (const { food, withDishes } of all) {
+      const dishes = withDishes.map((dish) => names.dish(dish)).join(", ");
+      groups.set(dishes, [...(groups.get(dishes) ?? []), food]);
+    }
+    return groups;
+  };
   const saved = perishable
     .filter(({ savedFromWasteG }) => savedFromWasteG >= LEAST_G)
     .map(({ food, savedFromWasteG }) => `${formats.mass(savedFromWasteG)} ${names.food(food)}`);
   return (
     <>
       <ul className="lines close">
-        {shared.map(({ food, withDishes }) => (
-          <li key={food}>
-            {further.week.shares(names.food(food), withDishes.map((dish) => names.dish(dish)).join(", "))}
-          </li>
+        {[...groupByDishes(shared)].map(([dishes, foods]) => (
+          <li key={dishes}>{further.week.shares(foods.map((food) => names.food(food)).join(", "), dishes)}</li>
         ))}
         {finished.length > 0 && <li>{further.week.finishes([...new Set(finished)].join(", "))}</li>}
         {saved.length > 0 && <li>{further.week.saves(saved.join(", "))}</li>}
         {shared.length + finished.length + saved.length === 0 && <li>{further.week.nothing}</li>}
       </ul>
-      <InsteadLine title={further.week.withoutHere} instead={withoutHere} week={week} onOffer={onOffer} />
-      <InsteadLine title={further.week.withoutAnywhere} instead={withoutAnywhere} week={week} onOffer={onOffer} />
+      <InsteadLine asked={asked} title={further.week.withoutHere} instead={withoutHere} week={week} onOffer={onOffer} />
+      <InsteadLine
+        asked={asked}
+        title={further.week.withoutAnywhere}
+        instead={withoutAnywhere}
+        week={week}
+        onOffer={onOffer}
+      />
       <p className="small soft">{further.week.worth}</p>
     </>
   );
 }
 
+/** So many of the plates that change are named. */
+const SHOWN = 4;
+
+/** The plates that change, the one that was asked about before the others. */
+function listFirst(changed: readonly number[], { sittings }: WeekPlan, asked: WeekPlan["sittings"][number]): number[] {
+  const isAsked = (at: number): boolean => sittings[at]?.date === asked.date && sittings[at]?.kind === asked.kind;
+  return changed.toSorted((a, b) => Number(isAsked(b)) - Number(isAsked(a)) || a - b).slice(0, SHOWN);
+}
+
 interface InsteadLineProps {
   readonly title: string;
+  readonly asked: WeekPlan["sittings"][number];
   readonly instead: Instead | undefined;
   readonly week: WeekPlan;
   readonly onOffer: (week: WeekPlan) => void;
 }
 
-function InsteadLine({ title, instead, week, onOffer }: InsteadLineProps): ReactNode {
+function InsteadLine({ title, asked, instead, week, onOffer }: InsteadLineProps): ReactNode {
   const { words, further, formats } = useFurther();
   const names = useNames();
   if (instead === undefined)
@@ -134,12 +159,12 @@ function InsteadLine({ title, instead, week, onOffer }: InsteadLineProps): React
         {further.week.changes(changed.length)}
       </p>
       <ul className="small">
-        {changed.slice(0, 4).map((at) => {
+        {listFirst(changed, instead.week, asked).map((at) => {
           const { date, kind, dish } = instead.week.sittings[at] as WeekPlan["sittings"][number];
           const when = further.week.at(formats.day(date), words.sittings[kind]);
           return <li key={at}>{further.week.instead(when, names.dish(dish))}</li>;
         })}
-        {changed.length > 4 && <li>…</li>}
+        {changed.length > SHOWN && <li>…</li>}
       </ul>
       <div>
         <button type="button" className="button" onClick={() => onOffer(instead.week)}>

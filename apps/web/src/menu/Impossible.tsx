@@ -1,10 +1,11 @@
-import type { Kitchen } from "halfloaf/kitchen";
+import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { type ReactNode, useEffect, useId, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { ImpossibleTold, Knob, WayOut } from "./reasoning/Told.ts";
+import { nameKnob } from "./reasoning/toKnobs.ts";
 import { turnKnobs } from "./reasoning/turnKnobs.ts";
 import { Thinking } from "./Thinking.tsx";
 import { useAnswer } from "./useAnswer.ts";
@@ -12,9 +13,9 @@ import { useAnswer } from "./useAnswer.ts";
 interface ImpossibleProps {
   readonly kitchen: Kitchen;
   readonly days: number;
-  readonly onOffer: (week: Extract<ImpossibleTold, { kind: "possible" }>["week"]) => void;
-  /** Plans the days again with the kitchen as it was changed. */
-  readonly onChange: (change: (kitchen: EditedKitchen) => EditedKitchen) => void;
+  readonly onOffer: (week: WeekPlan) => void;
+  /** The kitchen is to be changed; with a week, that one is possible then. */
+  readonly onChange: (change: (kitchen: EditedKitchen) => EditedKitchen, week: WeekPlan | undefined) => void;
 }
 
 /** Why no menu keeps every limit, and the smallest steps that would be enough, ready to be set. */
@@ -75,7 +76,7 @@ function Collision({ told, onChange }: CollisionProps): ReactNode {
       {told.onlyWholePacks && <p>{impossible.wholePacks}</p>}
       {ways.length === 0 ? <p>{impossible.noWay}</p> : <h3>{impossible.ways}</h3>}
       {ways.map((way, at) => (
-        <Way key={JSON.stringify(way)} way={way} at={at + 1} onChange={onChange} />
+        <Way key={way.knobs.map(nameKnob).join()} way={way} at={at + 1} onChange={onChange} />
       ))}
     </>
   );
@@ -90,19 +91,17 @@ interface WayProps {
 function Way({ way, at, onChange }: WayProps): ReactNode {
   const { impossible } = useFurther().further;
   const [values, setValues] = useState(() => way.knobs.map(({ enough }) => enough));
-  const apply = (): void =>
-    onChange((kitchen) =>
-      turnKnobs(
-        kitchen,
-        way.knobs.map((knob, of) => ({ knob, value: values[of] ?? knob.enough })),
-      ),
-    );
+  const settings = way.knobs.map((knob, of) => ({ knob, value: values[of] ?? knob.enough }));
+  const isEnough =
+    way.otherwise.length === 0 &&
+    settings.every(({ knob: { now, enough }, value }) => (enough >= now ? value >= enough : value <= enough));
+  const apply = (): void => onChange((kitchen) => turnKnobs(kitchen, settings), isEnough ? way.week : undefined);
   return (
     <fieldset className="group way-out">
       <legend className="small soft">{impossible.way(at)}</legend>
       {way.knobs.map((knob, of) => (
         <Slider
-          key={[knob.limit, knob.weekday, knob.sitting, knob.shop].join()}
+          key={nameKnob(knob)}
           knob={knob}
           value={values[of] ?? knob.enough}
           onChange={(value) => setValues(values.with(of, value))}

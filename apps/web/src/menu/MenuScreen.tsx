@@ -40,9 +40,11 @@ export default function MenuScreen(): ReactNode {
     setOffered(undefined);
     forget();
   };
-  const change = async (turn: (kitchen: EditedKitchen) => EditedKitchen): Promise<void> => {
+  const change = async (turn: (kitchen: EditedKitchen) => EditedKitchen, possible?: WeekPlan): Promise<void> => {
     await session.edit(turn);
-    planAnew();
+    if (possible === undefined) return planAnew();
+    forget();
+    setOffered(possible);
   };
   const toTake = offered ?? (planning.kind === "planned" ? planning.week : undefined);
   return (
@@ -65,7 +67,7 @@ export default function MenuScreen(): ReactNode {
           kitchen={planning.kitchen}
           days={DAYS}
           onOffer={setOffered}
-          onChange={(turn) => void change(turn)}
+          onChange={(turn, possible) => void change(turn, possible)}
         />
       )}
       {toTake !== undefined && (

@@ -24,6 +24,8 @@ export function MoveDish({ week, sitting, onOffer, onLeave }: MoveDishProps): Re
   const [target, setTarget] = useState<number>();
   const { answering, ask, stop } = useAnswer<MoveTold>();
   const told = answering.kind === "answered" ? answering.answer : undefined;
+  const fits = view.tables.dishes.find(({ id }) => id === week.sittings[sitting]?.dish)?.fits;
+  const isFit = (kind: WeekPlan["sittings"][number]["kind"]): boolean => fits?.includes(kind) ?? true;
   const at = (position: number): string => {
     const { date, kind } = week.sittings[position] as WeekPlan["sittings"][number];
     return further.week.at(formats.day(date), words.sittings[kind]);
@@ -42,18 +44,20 @@ export function MoveDish({ week, sitting, onOffer, onLeave }: MoveDishProps): Re
       onKeyDown={(event) => event.key === "Escape" && onLeave()}
     >
       <p className="small soft">{further.week.moveHow}</p>
-      <fieldset className="group move-targets">
+      <fieldset className="group">
         <legend className="unseen">{further.week.move}</legend>
-        {week.sittings.map(({ dish, ...other }, position) =>
-          position === sitting ? null : (
-            <label key={[other.date, other.kind, ...other.eaters].join()} className="tick">
-              <input type="radio" name={group} checked={position === target} onChange={() => choose(position)} />
-              <span>
-                {at(position)} <span className="small soft">{names.dish(dish)}</span>
-              </span>
-            </label>
-          ),
-        )}
+        <div className="move-targets">
+          {week.sittings.map(({ dish, ...other }, position) =>
+            position === sitting || !isFit(other.kind) ? null : (
+              <label key={[other.date, other.kind, ...other.eaters].join()} className="tick">
+                <input type="radio" name={group} checked={position === target} onChange={() => choose(position)} />
+                <span>
+                  {at(position)} <span className="small soft">{names.dish(dish)}</span>
+                </span>
+              </label>
+            ),
+          )}
+        </div>
       </fieldset>
       {target !== undefined && (
         <Thinking answering={answering} onStop={stop} said={further.week.moveWait(at(target))} />

@@ -7,6 +7,7 @@ import type { PackReason, PackWay } from "./reasoning/Told.ts";
 import { Thinking } from "./Thinking.tsx";
 import { tellExtra } from "./tellExtra.ts";
 import { useAnswer } from "./useAnswer.ts";
+import { useFocus } from "./useFocus.ts";
 
 interface PackPanelProps {
   readonly week: WeekPlan;
@@ -22,6 +23,7 @@ export function PackPanel({ week, lot: id, onOffer, onClose }: PackPanelProps): 
   const { view } = useKitchen();
   const names = useNames();
   const { answering, ask, stop } = useAnswer<PackReason>();
+  const panel = useFocus();
   const lot = week.lots.find((each) => each.id === id);
   if (lot === undefined) return null;
   const { food, from, massG, costMinor, keepsUntil, openedOn, leftG, wastedG } = lot;
@@ -34,7 +36,7 @@ export function PackPanel({ week, lot: id, onOffer, onClose }: PackPanelProps): 
   const dishes = week.batches.filter(({ uses }) => uses.some((use) => use.lot === id)).map(({ dish }) => dish);
   const end = wastedG > 0 ? "wasted" : leftG > 0 ? "carried" : "finished";
   return (
-    <section className="sheet stack tight panel" aria-label={names.food(food)}>
+    <section ref={panel} tabIndex={-1} className="sheet stack tight panel" aria-label={names.food(food)}>
       <div>
         <p className="small soft">{facts.join(", ")}</p>
         <h2>

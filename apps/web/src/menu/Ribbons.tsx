@@ -30,32 +30,14 @@ export function Ribbons({ week, foods, titleOf, nameOf, lit, onLight, onOver, on
   const patterns = useId();
   const scroller = useRef<HTMLElement>(null);
   const { held, takeUp, wasDragged } = useDragging({ onOver, onDrop, scroller });
-  const height = head + picture.lanes * sizes.lane + 8;
+  const height = picture.lanes * sizes.lane + 8;
   const heldPlate = held && week.sittings[held.sitting];
   return (
     <figure className="ribbons">
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keyboard. */}
       <section ref={scroller} className="ribbons-window" tabIndex={0} aria-label={words.menu.ribbons}>
-        <div className="ribbons-paper" style={{ width: picture.width, height }}>
-          <Days picture={picture} height={height} tell={(date) => formats.day(date)} />
-          <svg className="ribbons-picture" width={picture.width} height={height} aria-hidden="true">
-            <Patterns id={patterns} />
-            {picture.stations.map(({ sitting, x }) => (
-              <line key={sitting} className="ribbons-thread" x1={x} x2={x} y1={head - 6} y2={height} />
-            ))}
-            {picture.ribbons.map((ribbon) => (
-              <OneRibbon
-                key={ribbon.lot}
-                ribbon={ribbon}
-                top={head + ribbon.lane * sizes.lane}
-                sizes={sizes}
-                pattern={`url(#${patterns}${ribbon.kind})`}
-                name={nameOf(ribbon.food)}
-                isLit={isLitRibbon(ribbon, lit)}
-                onTouch={() => onLight(isTouched(ribbon, lit) ? undefined : { lot: ribbon.lot })}
-              />
-            ))}
-          </svg>
+        <div className="ribbons-head" style={{ width: picture.width, height: head }}>
+          <Days picture={picture} tell={(date) => formats.day(date)} />
           {picture.stations.map(({ sitting, x }) => {
             const planned = week.sittings[sitting] as WeekPlan["sittings"][number];
             const { batch, kind, dish } = planned;
@@ -88,6 +70,27 @@ export function Ribbons({ week, foods, titleOf, nameOf, lit, onLight, onOver, on
             );
           })}
         </div>
+        <div className="ribbons-paper" style={{ width: picture.width, height }}>
+          <Days picture={picture} />
+          <svg className="ribbons-picture" width={picture.width} height={height} aria-hidden="true">
+            <Patterns id={patterns} />
+            {picture.stations.map(({ sitting, x }) => (
+              <line key={sitting} className="ribbons-thread" x1={x} x2={x} y1={0} y2={height} />
+            ))}
+            {picture.ribbons.map((ribbon) => (
+              <OneRibbon
+                key={ribbon.lot}
+                ribbon={ribbon}
+                top={ribbon.lane * sizes.lane}
+                sizes={sizes}
+                pattern={`url(#${patterns}${ribbon.kind})`}
+                name={nameOf(ribbon.food)}
+                isLit={isLitRibbon(ribbon, lit)}
+                onTouch={() => onLight(isTouched(ribbon, lit) ? undefined : { lot: ribbon.lot })}
+              />
+            ))}
+          </svg>
+        </div>
       </section>
       {held !== undefined && heldPlate !== undefined && (
         <div className="ribbons-held" style={{ left: held.x, top: held.y }} aria-hidden="true">
@@ -119,14 +122,14 @@ function isLitPlate({ batches }: WeekPlan, batch: number, lit: Lit): boolean | u
 
 interface DaysProps {
   readonly picture: RibbonPicture;
-  readonly height: number;
-  readonly tell: (date: string) => string;
+  /** What a day is called; without it there are the stripes alone. */
+  readonly tell?: (date: string) => string;
 }
 
-function Days({ picture, height, tell }: DaysProps): ReactNode {
+function Days({ picture, tell }: DaysProps): ReactNode {
   return picture.days.map(({ date, x, width }) => (
-    <div key={date} className="ribbons-day" style={{ left: x, width, height }}>
-      <span>{tell(date)}</span>
+    <div key={date} className="ribbons-day" style={{ left: x, width }}>
+      {tell !== undefined && <span>{tell(date)}</span>}
     </div>
   ));
 }

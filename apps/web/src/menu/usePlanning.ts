@@ -1,9 +1,8 @@
-import type { Planner, RunningPlan } from "@halfloaf/engine/web";
+import type { Planner } from "@halfloaf/engine/web";
 import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
-import type { MenuPlan } from "halfloaf/menu";
 import type { CivilDate } from "halfloaf/quantity";
 import { useEffect, useRef, useState } from "react";
-import { startThinker } from "../thinking/startThinker.ts";
+import { PlanningRun } from "./PlanningRun.ts";
 
 /** How far planning has come; money in minor units. */
 export type Planning =
@@ -11,18 +10,16 @@ export type Planning =
   | { readonly kind: "stating" }
   | {
       readonly kind: "searching";
+      /** From 0 to 1. */
       readonly share: number;
       readonly week?: WeekPlan;
-      readonly costMinor?: number;
+      /** No plan is cheaper than the week by more than this. */
       readonly gapMinor?: number;
     }
   | { readonly kind: "planned"; readonly week: WeekPlan; readonly gapMinor?: number }
   /** No plan keeps every limit of this kitchen, whose first day is that of the plan. */
   | { readonly kind: "none"; readonly kitchen: Kitchen }
   | { readonly kind: "failed"; readonly reason: string };
-
-const MOVES = 600_000;
-const PROOF_S = 6;
 
 /** Plans days of a kitchen in workers: the first plan at once, better ones as they are found. */
 export function usePlanning(): {
@@ -32,66 +29,33 @@ export function usePlanning(): {
   readonly forget: () => void;
 } {
   const [planning, setPlanning] = useState<Planning>({ kind: "idle" });
-  const running = useRef<RunningPlan>(undefined);
+  const running = useRef<PlanningRun>(undefined);
   const planner = useRef<Planner>(undefined);
+  const tools = useRef({
+    plan: async (kitchen: Kitchen, from: CivilDate, days: number): Promise<void> => {
+      running.current?.cancel();
+      const run = new PlanningRun((told) => running.current === run && setPlanning(told));
+      running.current = run;
+      await run.start(kitchen, from, days, async () => {
+        const { startWebPlanner } = await import("@halfloaf/engine/web");
+        planner.current ??= startWebPlanner();
+        return planner.current;
+      });
+    },
+    stop: (): void => running.current?.stop(),
+    forget: (): void => {
+      running.current?.cancel();
+      running.current = undefined;
+      setPlanning({ kind: "idle" });
+    },
+  });
   useEffect(
     () => () => {
       running.current?.cancel();
       planner.current?.dispose();
+      planner.current = undefined;
     },
     [],
   );
-  const plan = async (kitchen: Kitchen, from: CivilDate, days: number): Promise<void> => {
-    setPlanning({ kind: "stating" });
-    try {
-      setPlanning(await search(kitchen, from, days, planner, running, setPlanning));
-    } catch (error) {
-      setPlanning({ kind: "failed", reason: error instanceof Error ? error.message : String(error) });
-    }
-  };
-  const stop = (): void => running.current?.stop();
-  return { planning, plan, stop, forget: () => setPlanning({ kind: "idle" }) };
-}
-
-async function search(
-  kitchen: Kitchen,
-  from: CivilDate,
-  days: number,
-  planner: { current: Planner | undefined },
-  running: { current: RunningPlan | undefined },
-  tell: (planning: Planning) => void,
-): Promise<Planning> {
-  const thinker = startThinker();
-  const { startWebPlanner } = await import("@halfloaf/engine/web");
-  planner.current ??= startWebPlanner();
-  const stated = await thinker.state(kitchen, from, days);
-  const write = (plan: MenuPlan, moves: number, moneyMinor: number): Promise<WeekPlan | undefined> =>
-    thinker.write(stated.id, plan, { seed: 1, moves, moneyMinor });
-  let shown: { readonly week?: WeekPlan; readonly plan?: MenuPlan } = {};
-  let gapMinor: number | undefined;
-  const job = { problem: stated.problem, seed: 1, moves: MOVES, proofS: PROOF_S };
-  running.current = planner.current.plan(job, (progress) => {
-    const { plan, costMinor, moves } = progress;
-    gapMinor = progress.gapMinor ?? gapMinor;
-    if (plan !== undefined && plan !== shown.plan && costMinor !== undefined) {
-      shown = { ...shown, plan };
-      void write(plan, moves, costMinor).then((week) => {
-        if (week !== undefined) shown = { ...shown, week };
-      });
-    }
-    tell({
-      kind: "searching",
-      share: moves / MOVES,
-      ...(shown.week !== undefined && { week: shown.week }),
-      ...(costMinor !== undefined && { costMinor }),
-      ...(gapMinor !== undefined && { gapMinor }),
-    });
-  });
-  const outcome = await running.current.outcome;
-  if (outcome.status === "failed") return { kind: "failed", reason: outcome.reason };
-  if (outcome.status === "cancelled") return { kind: "idle" };
-  if (outcome.status === "none") return { kind: "none", kitchen: { ...kitchen, startsOn: from } };
-  const week = await write(outcome.plan, outcome.moves, outcome.costMinor);
-  if (week === undefined) return { kind: "failed", reason: "plan refused by the judge" };
-  return { kind: "planned", week, ...(gapMinor !== undefined && { gapMinor }) };
+  return { planning, ...tools.current };
 }

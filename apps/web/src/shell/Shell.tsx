@@ -1,17 +1,21 @@
-import { type ReactNode, Suspense } from "react";
+import { lazy, type ReactNode, Suspense } from "react";
 import { Link, Route, Switch, useLocation } from "wouter";
 import { useOpening } from "../kitchen/KitchenProvider.tsx";
 import { NotKept } from "../kitchen/NotKept.tsx";
 import { OpeningScreen } from "../kitchen/OpeningScreen.tsx";
 import { useWords } from "../words/WordsContext.tsx";
+import { Broken } from "./Broken.tsx";
 import { LoadNewer } from "./LoadNewer.tsx";
 import { SCREENS, type Screen } from "./screens.ts";
 import "./shell.css";
+
+const CookingBar = lazy(() => import("../work/CookingBar.tsx"));
 
 /** The frame around every screen: the ways to the screens, and the page. */
 export function Shell(): ReactNode {
   const { words } = useWords();
   const opening = useOpening();
+  const [location] = useLocation();
   return (
     <div className="shell">
       <a className="skip" href="#page">
@@ -19,9 +23,11 @@ export function Shell(): ReactNode {
       </a>
       <main id="page" className="page" tabIndex={-1}>
         <LoadNewer />
-        <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
-          {opening.kind === "open" ? <Pages /> : <OpeningScreen opening={opening} />}
-        </Suspense>
+        <Broken key={location} words={words.shell}>
+          <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
+            {opening.kind === "open" ? <Pages /> : <OpeningScreen opening={opening} />}
+          </Suspense>
+        </Broken>
       </main>
       {opening.kind === "open" && <Ways />}
     </div>
@@ -30,9 +36,15 @@ export function Shell(): ReactNode {
 
 function Pages(): ReactNode {
   const { words } = useWords();
+  const [location] = useLocation();
   return (
     <>
       <NotKept />
+      {location !== "/work" && (
+        <Suspense>
+          <CookingBar />
+        </Suspense>
+      )}
       <Switch>
         {SCREENS.map(({ path, name, hasPages, Component }) => (
           <Route key={name} path={hasPages ? `${path}/*?` : path}>

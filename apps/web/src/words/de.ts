@@ -11,6 +11,10 @@ export const de: Words = {
     toToday: "Zu Heute",
     newer: "Ein neueres Halfloaf ist da.",
     loadNewer: "Laden",
+    broken: "Diese Ansicht ist zusammengebrochen",
+    brokenRemedy:
+      "Was gespeichert war, ist noch da. Lade die Seite neu; bricht sie wieder zusammen, speichere unter Küche eine Sicherung.",
+    loadAgain: "Seite neu laden",
   },
   screens: {
     today: "Heute",
@@ -139,6 +143,7 @@ export const de: Words = {
     begin: "Ich fange an",
     other: "Andere Gerichte",
     now: "Jetzt",
+    goesOn: "Es wird gekocht",
     nextIn: (minutes) => `In ${minutes} Min.`,
     started: "Läuft von selbst",
     done: "Fertig",

@@ -9,6 +9,9 @@ export const en = {
     toToday: "Go to Today",
     newer: "A newer Halfloaf is here.",
     loadNewer: "Load it",
+    broken: "This screen broke down",
+    brokenRemedy: "Nothing that was kept is lost. Load the page again; if it breaks again, save a backup in Kitchen.",
+    loadAgain: "Load the page again",
   },
   screens: {
     today: "Today",
@@ -136,6 +139,7 @@ export const en = {
     begin: "I begin now",
     other: "Other dishes",
     now: "Now",
+    goesOn: "Cooking goes on",
     nextIn: (minutes: number) => `In ${minutes} min`,
     started: "It goes on by itself",
     done: "Done",

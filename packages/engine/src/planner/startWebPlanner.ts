@@ -1,7 +1,7 @@
 import { Planner, type PlannerOptions } from "./Planner.ts";
 import type { PlannerWorker } from "./PlannerWorker.ts";
 
-export type { Planner, RunningPlan } from "./Planner.ts";
+export type { Planner, RunningPlan, RunningProof } from "./Planner.ts";
 
 /**
  * A planner in web workers of a page. A bundler finds worker and solver by their URLs below. The page needs leave to

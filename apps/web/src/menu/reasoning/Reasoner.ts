@@ -36,12 +36,15 @@ import type {
   PackReason,
   PackWay,
 } from "./Told.ts";
-import { toWayOut } from "./toKnobs.ts";
+import { keepShort, toWayOut } from "./toKnobs.ts";
 
 const SEED = 1;
 /** Moves of each search of a reason, and of each step along the choices. */
 const REASON_MOVES = 5000;
 const CHOICE_MOVES = 12_000;
+
+/** So much must another dish save that nobody asked for, when one plate is moved; our own choice, no source. */
+const CHANGE_MINOR = 40;
 
 interface Stage {
   readonly kitchen: Kitchen;
@@ -124,7 +127,7 @@ export class Reasoner {
         : sitting,
     );
     const moved = { ...changed.value.week, problem: { ...problem, sittings } };
-    const outcome = replan(moved, { judge: checkPlan, seed: SEED });
+    const outcome = replan(moved, { judge: checkPlan, seed: SEED, changeMinor: CHANGE_MINOR });
     if (outcome.kind === "none") return { kind: "breaks" };
     const { plan, moneyMinor, moves } = outcome;
     const written = writeWeek(kitchen, stage.tables, { stated, week: moved }, plan, { seed: SEED, moves, moneyMinor });
@@ -152,11 +155,15 @@ export class Reasoner {
       return { kind: "possible", week: toWeekPlan(kitchen, tables, stated, plan, search) };
     }
     const { collisions, onlyWholePacks, alone, jointly } = why;
-    const ways = [...alone, ...(jointly === undefined ? [] : [jointly])].map(({ excesses }) =>
-      toWayOut(excesses, kitchen, stated),
-    );
-    const told = new Map(ways.map((way) => [JSON.stringify(way), way]));
-    return { kind: "collision", collisions, onlyWholePacks, ways: [...told.values()] };
+    const ways = [...alone, ...(jointly === undefined ? [] : [jointly])].map(({ excesses, found }) => ({
+      ...toWayOut(excesses, kitchen, stated),
+      week: toWeekPlan(kitchen, tables, stated, found.plan, {
+        seed: SEED,
+        moves: why.moves,
+        moneyMinor: found.moneyMinor,
+      }),
+    }));
+    return { kind: "collision", collisions, onlyWholePacks, ways: keepShort(ways) };
   }
 
   /** Weeks between which only money and one other thing decide; told after every step. */

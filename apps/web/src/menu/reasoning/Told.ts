@@ -67,6 +67,8 @@ export interface Knob {
 export interface WayOut {
   readonly knobs: readonly Knob[];
   readonly otherwise: readonly LimitKind[];
+  /** A week that shows that it is enough. */
+  readonly week: WeekPlan;
 }
 
 /** Why no plan was found, and what would be enough. */

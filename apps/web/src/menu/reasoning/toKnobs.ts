@@ -6,7 +6,11 @@ import type { Knob, WayOut } from "./Told.ts";
 const SLACK = 1e-6;
 
 /** The figures of a kitchen that must give way for these excesses, each as far as the one that asks most. */
-export function toWayOut(excesses: readonly LimitReading[], kitchen: Kitchen, stated: KitchenProblem): WayOut {
+export function toWayOut(
+  excesses: readonly LimitReading[],
+  kitchen: Kitchen,
+  stated: KitchenProblem,
+): Pick<WayOut, "knobs" | "otherwise"> {
   const knobs = new Map<string, Knob>();
   const otherwise = new Set<LimitKind>();
   for (const reading of excesses) {
@@ -15,12 +19,34 @@ export function toWayOut(excesses: readonly LimitReading[], kitchen: Kitchen, st
       otherwise.add(reading.limit.kind);
       continue;
     }
-    const key = [knob.limit, knob.weekday, knob.sitting, knob.shop].join();
+    const key = nameKnob(knob);
     const known = knobs.get(key);
     const isMore = known === undefined || Math.abs(knob.enough - knob.now) > Math.abs(known.enough - known.now);
     if (isMore) knobs.set(key, knob);
   }
   return { knobs: [...knobs.values()], otherwise: [...otherwise] };
+}
+
+/** What tells one figure of the kitchen from another. */
+export function nameKnob({ limit, weekday: day, sitting, shop }: Knob): string {
+  return [limit, day, sitting, shop].join();
+}
+
+/** The ways without those that turn the same figures as another, and further. */
+export function keepShort<Way extends Pick<WayOut, "knobs" | "otherwise">>(ways: readonly Way[]): Way[] {
+  return ways.filter(
+    (way, at) =>
+      !ways.some((other, before) => other !== way && isWithin(other, way) && (before < at || !isWithin(way, other))),
+  );
+}
+
+/** True where the first way asks for nothing that the second does not ask for as well. */
+function isWithin(one: Pick<WayOut, "knobs" | "otherwise">, other: Pick<WayOut, "knobs" | "otherwise">): boolean {
+  const further = new Map(other.knobs.map((knob) => [nameKnob(knob), Math.abs(knob.enough - knob.now)]));
+  return (
+    one.knobs.every((knob) => Math.abs(knob.enough - knob.now) <= (further.get(nameKnob(knob)) ?? -1)) &&
+    one.otherwise.every((limit) => other.otherwise.includes(limit))
+  );
 }
 
 function toKnob({ limit, excess }: LimitReading, kitchen: Kitchen, stated: KitchenProblem): Knob | undefined {
