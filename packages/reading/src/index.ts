@@ -78,6 +78,9 @@ export {
   toObservation,
   toPack,
 } from "./price/index.ts";
+export { type DecodedText, decodeText } from "./source/decodeText.ts";
+export { type ContentKind, findContentKind } from "./source/findContentKind.ts";
+export { type DishTexts, readDishTexts } from "./source/readDishTexts.ts";
 export {
   type ComponentChange,
   CsvForm,

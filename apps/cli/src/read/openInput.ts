@@ -1,6 +1,6 @@
 import { createReadStream, existsSync, statSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
-import { type FileSource, sourceOf } from "@halfloaf/reading";
+import { type DecodedText, decodeText, type FileSource, sourceOf } from "@halfloaf/reading";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { tellFileTrouble } from "../words/fileWords.ts";
 import { quote } from "../words/valueWords.ts";
@@ -23,14 +23,8 @@ export type Input =
       readonly head: string;
       readonly source: () => FileSource;
       /** The whole as text, and the encoding where it isn't UTF-8. */
-      readonly text: () => Promise<Found<InputText>>;
+      readonly text: () => Promise<Found<DecodedText>>;
     };
-
-/** A text, and what it was decoded as. */
-interface InputText {
-  readonly text: string;
-  readonly encoding: string;
-}
 
 /** Opens a file, a folder, standard input ("-") or, where a person said so, a web address. */
 export async function openInput(name: string, cwd: string, mayFetch: boolean): Promise<Found<Input>> {
@@ -46,12 +40,12 @@ export async function openInput(name: string, cwd: string, mayFetch: boolean): P
     const start = await gatherBytes(createReadStream(path, { end: HEAD_BYTES - 1 }), MOST_TEXT_BYTES);
     const trouble = findNoText(start);
     if (trouble !== undefined) return refuse(tellFileTrouble(name, { kind: trouble }));
-    const head = decode(start).text;
+    const head = decodeText(start, false).text;
     const source = () => ({ name: basename(path), pieces: createReadStream(path) });
-    const text = async (): Promise<Found<InputText>> =>
+    const text = async (): Promise<Found<DecodedText>> =>
       kind.size > MOST_TEXT_BYTES
         ? refuse(tellTooLarge(name, kind.size))
-        : { ok: true, value: decode(await gatherBytes(createReadStream(path), MOST_TEXT_BYTES)) };
+        : { ok: true, value: decodeText(await gatherBytes(createReadStream(path), MOST_TEXT_BYTES)) };
     return { ok: true, value: { kind: "file", name, path, head, source, text } };
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
@@ -99,7 +93,7 @@ function openGiven(name: string, bytes: Uint8Array): Found<Input> {
   }
   const trouble = findNoText(bytes.subarray(0, HEAD_BYTES));
   if (trouble !== undefined) return refuse(tellFileTrouble(name, { kind: trouble }));
-  const whole = decode(bytes);
+  const whole = decodeText(bytes);
   return {
     ok: true,
     value: {
@@ -119,7 +113,7 @@ const PDF_MARK = "%PDF-";
 
 /** Why the beginning of a file shows that there is no text in it; undefined where there may be. */
 function findNoText(start: Uint8Array): "empty" | "not-text" | undefined {
-  const { text, encoding } = decode(start);
+  const { text, encoding } = decodeText(start, false);
   if (text.trim() === "") return "empty";
   if (text.startsWith(PDF_MARK)) return "not-text";
   const controls = text.match(/(?!\s)\p{Cc}/gu)?.length ?? 0;
@@ -133,26 +127,6 @@ function tellTooLarge(name: string, bytes: number): Fault {
     ...fault,
     remedy: "Check that it is the file you mean; only tables and price lists, by their mapping, may be longer.",
   };
-}
-
-/** UTF-8 or UTF-16 as marked, UTF-8 where it is sound, else Windows-1252, in which any bytes mean something. */
-function decode(bytes: Uint8Array): InputText {
-  const marked =
-    bytes[0] === 0xff && bytes[1] === 0xfe
-      ? "utf-16le"
-      : bytes[0] === 0xfe && bytes[1] === 0xff
-        ? "utf-16be"
-        : undefined;
-  if (marked !== undefined) return { text: new TextDecoder(marked).decode(bytes), encoding: marked };
-  try {
-    // The beginning of a file may end within a character, which is no fault of the file.
-    return {
-      text: new TextDecoder("utf-8", { fatal: true }).decode(bytes, { stream: bytes.length === HEAD_BYTES }),
-      encoding: "utf-8",
-    };
-  } catch {
-    return { text: new TextDecoder("windows-1252").decode(bytes), encoding: "windows-1252" };
-  }
 }
 
 function tellUnfetched(address: string) {

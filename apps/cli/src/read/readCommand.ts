@@ -24,7 +24,7 @@ import { findDishPlace } from "./dish/findDishPlace.ts";
 import { readDishes, readMakingsOnly } from "./dish/readDishes.ts";
 import { toDishText } from "./dish/toDishText.ts";
 import type { FileReading, Findings } from "./FileReading.ts";
-import { type ContentKind, findKind } from "./findKind.ts";
+import { type FileKind, findKind } from "./findKind.ts";
 import { keepInFolder } from "./keepInFolder.ts";
 import { layPart } from "./layPart.ts";
 import { type Input, openInput } from "./openInput.ts";
@@ -161,7 +161,7 @@ async function readOne(input: Input, wish: ReadWish, setting: Setting): Promise<
 
 async function readText(
   input: Extract<Input, { kind: "file" }>,
-  kind: ContentKind,
+  kind: FileKind,
   wish: ReadWish,
   setting: Setting,
 ): Promise<Found<FileReading>> {

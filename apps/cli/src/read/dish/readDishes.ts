@@ -1,5 +1,4 @@
-import { type DishText, type DraftOptions, draftDish, readPage, readPastedText } from "@halfloaf/reading";
-import type { Issue } from "halfloaf/quantity";
+import { type DishText, type DraftOptions, draftDish, readDishTexts } from "@halfloaf/reading";
 import { type Found, refuse } from "../../words/Fault.ts";
 import { quote } from "../../words/valueWords.ts";
 import { type FileReading, NO_FINDINGS } from "../FileReading.ts";
@@ -16,7 +15,7 @@ export function readDishes(
   wish: ReadWish,
   options: DraftOptions,
 ): Found<FileReading> {
-  const { dishes, issues } = kind === "page" ? readPage(toPage(text)) : readPasted(text);
+  const { dishes, issues } = readDishTexts(text, kind);
   if (dishes.length === 0) return refuse(tellNoDish(name));
   const at = (wish.dish ?? 1) - 1;
   const settles =
@@ -57,17 +56,6 @@ export function readMakingsOnly(name: string, text: string, options: DraftOption
   const headings = [...new Set(draft.makings.flatMap(({ passage }) => passage.heading ?? []))];
   const read = draft.makings.map((making, at) => toReadMaking(making, at, undefined, options));
   return { part: { kind: "makings", file: name, makings: read, headings }, findings: NO_FINDINGS, open: [] };
-}
-
-function readPasted(text: string): { readonly dishes: readonly DishText[]; readonly issues: readonly Issue[] } {
-  const dish = readPastedText(text);
-  return { dishes: dish === undefined ? [] : [dish], issues: [] };
-}
-
-/** JSON-LD without a page around it is put into one. No "<" stands in JSON but within its texts, where it can be escaped. */
-function toPage(text: string): string {
-  if (!/^\s*[{[]/.test(text)) return text;
-  return `<script type="application/ld+json">${text.replaceAll("<", "\\u003c")}</script>`;
 }
 
 function tellNoDish(name: string) {
