@@ -1,15 +1,15 @@
 import {
   type ChangedKitchenWeek,
   changeWeek,
-  type Kitchen,
-  type Tables,
+  settleTogether,
   type WeekChange,
   type WeekPlan,
   writeWeek,
 } from "halfloaf/kitchen";
-import { priceKeeping, type ReplanOutcome, replan } from "halfloaf/menu";
+import { followWeek } from "halfloaf/kitchen/record";
+import { priceKeeping, type ReplanOutcome } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
-import type { CivilDate, Parsed } from "halfloaf/quantity";
+import type { CivilDate } from "halfloaf/quantity";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
 import { acceptWeek } from "../keep/acceptCommand.ts";
@@ -70,16 +70,21 @@ interface Task {
 export async function mendCommand(wish: MendWish, terminal: Terminal): Promise<ExitCode> {
   const task = await prepare(wish, terminal);
   if (!task.ok) return refuseInput(wish.file, task.faults, wish.json, terminal);
-  const { changed } = task.value;
-  const outcome = replan(changed.week, { judge: checkPlan, seed: wish.seed, farMoves: EFFORTS[wish.effort] });
-  if (outcome.kind === "none") return tellNone(wish, task.value, outcome, terminal);
+  const { changed: asked, file } = task.value;
+  const { stated, outcome } = settleTogether({ ...file.opened, stated: asked.stated }, asked.week, {
+    judge: checkPlan,
+    seed: wish.seed,
+    farMoves: EFFORTS[wish.effort],
+  });
+  const changed = { ...asked, stated, week: { ...asked.week, problem: stated.problem } };
+  if (outcome.kind === "none") return tellNone(wish, { ...task.value, changed }, outcome, terminal);
   terminal.talk(
     outcome.kept
       ? "The old plan still stands and is kept."
       : `Planned again in ${outcome.moves} moves; looking for a cheaper plan made afresh.`,
   );
   await terminal.pause();
-  return finish(wish, task.value, outcome, terminal);
+  return finish(wish, { ...task.value, changed }, outcome, terminal);
 }
 
 /** Everything that can be refused before any search: the file, the kitchen, the changes, the place of the new file. */
@@ -101,35 +106,12 @@ async function prepare(wish: MendWish, terminal: Terminal): Promise<Found<Task>>
   const place = file === undefined ? undefined : findPlace(file, cwd);
   if (place !== undefined && !place.ok) return place;
   const known = read.value.changes ?? [];
-  const changed = changeAll({ kitchen, tables, week, today }, changes.value, known);
+  const change = (all: readonly WeekChange[]) => changeWeek(kitchen, tables, week, all, today);
+  const changed = followWeek(change, changes.value, known);
   if (!changed.ok) return { ok: false, faults: changed.issues.map((issue) => tellChangeIssue(issue, wish.changes)) };
   const out = file === undefined || place === undefined ? undefined : { name: file, path: place.value };
   const names = toNames(kitchen, tables);
   return { ok: true, value: { file: read.value, ...changed.value, today: today ?? week.from, names, out } };
-}
-
-interface ToChange {
-  readonly kitchen: Kitchen;
-  readonly tables: Tables;
-  readonly week: WeekPlan;
-  readonly today: CivilDate | undefined;
-}
-
-/**
- * The week with what was asked for and with what the record knows. What the record knows and the week can't follow any
- * more, since it is cooked or bought already, is left out; what was asked for is not.
- */
-function changeAll(
-  { kitchen, tables, week, today }: ToChange,
-  asked: readonly WeekChange[],
-  known: readonly WeekChange[],
-): Parsed<Pick<Task, "changes" | "changed">> {
-  const changes = [...asked, ...known];
-  const changed = changeWeek(kitchen, tables, week, changes, today);
-  if (changed.ok) return { ok: true, value: { changes, changed: changed.value } };
-  const late = new Set(changed.issues.flatMap(({ path: [list, at] }) => (list === "changes" ? [Number(at)] : [])));
-  const left = known.filter((_, at) => !late.has(asked.length + at));
-  return left.length === known.length ? changed : changeAll({ kitchen, tables, week, today }, asked, left);
 }
 
 /** The usual name of a mended week: that of the week with an ending, which is not put there twice. */

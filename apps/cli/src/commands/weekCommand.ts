@@ -1,4 +1,11 @@
-import { type KitchenProblem, toMenuProblem, toWeekPlan, type WeekPlan, withStandRise } from "halfloaf/kitchen";
+import {
+  type KitchenProblem,
+  settleTogether,
+  toMenuProblem,
+  toWeekPlan,
+  type WeekPlan,
+  withStandRise,
+} from "halfloaf/kitchen";
 import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
@@ -23,6 +30,7 @@ import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
 import { tellNothingToAccept } from "../words/keepFaultWords.ts";
 import { type Names, toNames } from "../words/Names.ts";
+import { tellPace } from "../work/pace/tellPace.ts";
 import { refuseInput } from "./refuseInput.ts";
 
 /** What `halfloaf week` was asked. */
@@ -64,6 +72,8 @@ export async function weekCommand(wish: WeekWish, terminal: Terminal): Promise<E
     `Planning ${harmless(kitchen.name)}, ${tellCount(wish.days, "day")} from ${tellDayShort(stated.from)}: ${stated.sittings.filter(({ putBy }) => !putBy).length} sittings, ` +
       `${stated.problem.dishes.length} dishes, ${stated.packs.length} packs.`,
   );
+  const pace = tellPace(kitchen);
+  if (pace !== undefined) terminal.talk(pace);
   try {
     return await planAndProve(wish, task.value, proof, terminal);
   } finally {
@@ -74,14 +84,32 @@ export async function weekCommand(wish: WeekWish, terminal: Terminal): Promise<E
 async function planAndProve(wish: WeekWish, task: Task, proof: WeekProof, terminal: Terminal): Promise<ExitCode> {
   const { currency } = task.opened.kitchen;
   const search = { stated: task.stated, currency, seed: wish.seed, moves: EFFORTS[wish.effort] };
-  const outcome = await searchWeek({ ...search, onBetter: (moneyMinor) => proof.hear(moneyMinor) }, terminal);
-  if (outcome.kind !== "found") return tellNoPlan(wish, task, outcome, terminal);
-  const plan = toSoundWeek(task, outcome, wish.seed);
+  const found = await searchWeek({ ...search, onBetter: (moneyMinor) => proof.hear(moneyMinor) }, terminal);
+  if (found.kind !== "found") return tellNoPlan(wish, task, found, terminal);
+  const { stated, outcome } = settle(wish, task, found);
+  if (outcome.kind !== "found") return tellNoPlan(wish, { ...task, stated }, outcome, terminal);
+  const plan = toSoundWeek({ ...task, stated }, outcome, wish.seed);
   const accepted = wish.accept ? await accept(wish, plan, terminal) : undefined;
   if (accepted?.ok === false) return refuseInput(wish.kitchen, accepted.faults, wish.json, terminal);
   const code = finish(wish, task, plan, outcome, terminal);
   if (code === EXIT.done) await proof.tell(outcome.moneyMinor, currency, terminal);
   return code;
+}
+
+/** The plan found, or the nearest one in which all that is cooked at once is done in time. */
+function settle(
+  { seed }: WeekWish,
+  { opened: { kitchen, tables }, stated: given }: Task,
+  found: Extract<SearchOutcome, { kind: "found" }>,
+): { readonly stated: KitchenProblem; readonly outcome: SearchOutcome } {
+  const week = { problem: given.problem, plan: found.plan, today: 0, losses: [], opens: false };
+  const { stated, outcome } = settleTogether({ stated: given, kitchen, tables }, week, { judge: checkPlan, seed });
+  const { stopped } = found;
+  const moves = found.moves + outcome.moves;
+  if (outcome.kind === "none")
+    return { stated, outcome: { kind: "broken", plan: outcome.leastBroken, moves, stopped } };
+  const { plan, moneyMinor } = outcome;
+  return { stated, outcome: { kind: "found", plan, moves, moneyMinor, stopped } };
 }
 
 /** Takes the plan as that of its days, from today on or from its first day where that is earlier. */

@@ -53,6 +53,7 @@ function tellWork({ plan, begunAhead, names }: WeekPage, sitting: Sitting): stri
     : batch?.putBy !== undefined
       ? `put by, from the ${batch.putBy}`
       : `${keepTogether(`${tellMinutes(sitting.handsOnMinutes)} hands-on`)}, ${keepTogether(`ready in ${tellMinutes(sitting.elapsedMinutes)}`)}`;
+  const beside = (sitting.leftover ? [] : (batch?.together ?? [])).flatMap((at) => plan.batches[at]?.dish ?? []);
   const later = servings.length - 1;
   const taken = batch === undefined || sitting.leftover ? "" : tellTaken(batch, names);
   return [
@@ -60,6 +61,7 @@ function tellWork({ plan, begunAhead, names }: WeekPage, sitting: Sitting): stri
     ...(!sitting.leftover && begunAhead.has(sitting.dish) ? [keepTogether("begun ahead")] : []),
     ...(taken === "" ? [] : [`with ${taken}`]),
     work,
+    ...(beside.length > 0 ? [`cooked at once with ${beside.map(names.dish).join(" and ")}`] : []),
     ...(!sitting.leftover && later > 0 ? [`cooked for ${later} more ${later === 1 ? "sitting" : "sittings"}`] : []),
   ];
 }

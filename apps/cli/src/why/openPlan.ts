@@ -1,7 +1,15 @@
 import { existsSync } from "node:fs";
 import { resolve } from "node:path";
 import { loadDemoKitchens } from "@halfloaf/data";
-import { type Kitchen, readWeekPlan, type Tables, toMenuProblem, WeekPlan, withStandRise } from "halfloaf/kitchen";
+import {
+  type Kitchen,
+  readWeekPlan,
+  stateTogether,
+  type Tables,
+  toMenuProblem,
+  WeekPlan,
+  withStandRise,
+} from "halfloaf/kitchen";
 import { checkPlan } from "halfloaf/menu/check";
 import { type Issue, parseWith } from "halfloaf/quantity";
 import { readJsonFile } from "../input/readJsonFile.ts";
@@ -78,8 +86,9 @@ async function openWeek(
   const task = toTask(asked, tables, week);
   const plan = readWeekPlan(week, task.stated);
   if (!plan.ok) return { ok: false, faults: plan.issues.map(tellMisfit) };
-  const context = { ...task, plan: plan.value };
-  const { faults } = checkPlan(task.stated.problem, plan.value);
+  const stated = stateTogether(task.stated, plan.value, asked, tables);
+  const context = { ...task, stated, plan: plan.value };
+  const { faults } = checkPlan(stated.problem, plan.value);
   if (faults.length > 0) return { ok: false, faults: faults.map((fault) => tellPlanFault(fault, context)) };
   return { ok: true, value: { kind: "week", task: context } };
 }

@@ -125,3 +125,18 @@ test("days, sittings and eaters are named", () => {
     /(Joren|Maris).* would get \d+\.\d % of what is wanted on \w+day/,
   );
 });
+
+test("dishes cooked at once are named together", () => {
+  const [first, second] = [0, 1].map((batch) =>
+    week.names.dish(week.stated.dishes[week.plan.batches[batch]?.dish as number]?.dish.id as string),
+  );
+  const fault = {
+    code: "elapsed" as const,
+    path: ["batches", 0, 1],
+    expected: "at most 30 minutes",
+    received: "41 minutes",
+  };
+  const { sentence } = tellPlanFault(fault, week);
+  expect(sentence).toMatch(/ and .*, cooked at once, would take 41 min, 30 min are at hand\.$/);
+  for (const name of [first, second]) expect(sentence).toContain(name);
+});

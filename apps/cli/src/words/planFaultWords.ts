@@ -98,7 +98,12 @@ const TELL: Readonly<Partial<Record<PlanFaultCode, Tell>>> = {
     remedy: "Give it more minutes, heat, or more dishes and packs to choose from.",
   }),
   elapsed: ({ path, expected, received }, context) => ({
-    sentence: `Minutes: ${batchAt(context, path[1])} would take ${tellMinutes(numberIn(received))}, ${tellMinutes(numberIn(expected))} are at hand.`,
+    sentence: `Minutes: ${path
+      .slice(1)
+      .map((batch) => batchAt(context, batch))
+      .join(
+        " and ",
+      )}${path.length > 2 ? ", cooked at once," : ""} would take ${tellMinutes(numberIn(received))}, ${tellMinutes(numberIn(expected))} are at hand.`,
     remedy: 'Raise "minutes" of the sitting.',
   }),
   heat: ({ path }, context) => ({

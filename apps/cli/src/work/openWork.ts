@@ -1,4 +1,4 @@
-import { type SittingKitchen, toPace, type WeekPlan } from "halfloaf/kitchen";
+import { type SittingKitchen, sittingKitchen, toPace, type WeekPlan } from "halfloaf/kitchen";
 import { loadTables } from "../input/loadTables.ts";
 import { type OpenKitchen, USUAL_KITCHEN } from "../input/openKitchen.ts";
 import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
@@ -24,13 +24,10 @@ export async function openWork(wish: WorkWish, terminal: Terminal): Promise<Foun
   const { opened } = source.value;
   const pace = openPace(wish.pace, opened.name, terminal.cwd);
   if (!pace.ok) return pace;
-  const { kit, authorities } = opened.kitchen;
   const sitting: SittingKitchen = {
-    kit,
+    ...sittingKitchen(opened.kitchen, opened.tables),
     cooks: wish.cooks,
-    tables: opened.tables,
-    authority: authorities.safety,
-    pace: toPace(pace.value.learned),
+    pace: { ...opened.kitchen.pace, ...toPace(pace.value.learned) },
   };
   return { ok: true, value: { ...source.value, pace: pace.value, sitting } };
 }

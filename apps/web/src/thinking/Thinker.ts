@@ -1,10 +1,20 @@
-import { type DishChoices, type DishDraft, draftDish, FoodIndex, readDishTexts, toDish } from "@halfloaf/reading";
+import {
+  type DishChoices,
+  type DishDraft,
+  draftDish,
+  FoodIndex,
+  readPage,
+  readPastedText,
+  toDish,
+} from "@halfloaf/reading";
 import type { Dish } from "halfloaf/dish";
 import {
   type Happening,
   type Kitchen,
   type KitchenProblem,
   retime,
+  settleTogether,
+  sittingKitchen,
   solveCooking,
   stopAfter,
   type Tables,
@@ -83,11 +93,19 @@ export class Thinker {
     return { id: this.#last, problem, sittings: sittings.length, dishes: problem.dishes.length, packs: packs.length };
   }
 
-  /** A plan of the planner as a week with names, dates and sums; undefined where the judge finds fault with it. */
-  write(id: number, plan: MenuPlan, search: WeekPlan["search"]): WeekPlan | undefined {
-    const stated = this.#stated.get(id);
-    if (stated === undefined || checkPlan(stated.problem.problem, plan).faults.length > 0) return undefined;
-    return toWeekPlan(stated.kitchen, stated.tables, stated.problem, plan, search);
+  /**
+   * A plan of the planner, or the nearest one in which all that is cooked at once is done in time, as a week with names,
+   * dates and sums; undefined where the judge finds fault with it.
+   */
+  write(id: number, found: MenuPlan, search: WeekPlan["search"]): WeekPlan | undefined {
+    const task = this.#stated.get(id);
+    if (task === undefined || checkPlan(task.problem.problem, found).faults.length > 0) return undefined;
+    const { kitchen, tables, problem: given } = task;
+    const week = { problem: given.problem, plan: found, today: 0, losses: [], opens: false };
+    const { stated, outcome } = settleTogether({ stated: given, kitchen, tables }, week, { judge: checkPlan });
+    if (outcome.kind === "none") return undefined;
+    const { plan, moneyMinor } = outcome;
+    return toWeekPlan(kitchen, tables, stated, plan, { ...search, moneyMinor });
   }
 
   /** Gets the accepted week of a day ready to be planned again, in the kitchen of that database. */
@@ -107,13 +125,7 @@ export class Thinker {
       const dish = tables.dishes.find((each) => each.id === id);
       return dish === undefined ? [] : [{ dish, portions }];
     });
-    const stated = toWorkProblem({
-      dishes,
-      kit: kitchen.kit,
-      cooks: 1,
-      tables,
-      authority: kitchen.authorities.safety,
-    });
+    const stated = toWorkProblem({ ...sittingKitchen(kitchen, tables), dishes });
     if (!stated.ok) return { kind: "kit-missing", dish: dishes[stated.dish]?.dish.id ?? "", kit: stated.kit };
     const outcome = solveCooking(stated.cooking, { shouldStop: stopAfter(MOST_QUESTIONS) });
     if (outcome.kind !== "timed") return { kind: "none" };
@@ -140,8 +152,9 @@ export class Thinker {
   async read(kitchen: Kitchen, { form, content }: DishSource): Promise<readonly DishDraft[]> {
     const { foods } = await tablesOf(kitchen);
     const options = { foods, index: new FoodIndex(foods.values()), english: kitchen.english };
-    const { dishes } = readDishTexts(content, form === "text" ? "dish" : "page");
-    return dishes.map((text) => draftDish(text, options));
+    const pasted = form === "text" ? readPastedText(content) : undefined;
+    const found = form === "text" ? (pasted === undefined ? [] : [pasted]) : readPage(toPage(form, content)).dishes;
+    return found.map((text) => draftDish(text, options));
   }
 
   /** The dish of a draft with what was settled, or all that is still in doubt. */
@@ -149,6 +162,12 @@ export class Thinker {
     const { foods } = await tablesOf(kitchen);
     return toDish(draft, choices, { foods, english: kitchen.english });
   }
+}
+
+/** JSON by itself is read as the data of a page, where the reader knows its forms. */
+function toPage(form: DishSource["form"], content: string): string {
+  if (form === "page") return content;
+  return `<script type="application/ld+json">${content.replaceAll("</", "<\\/")}</script>`;
 }
 
 async function tablesOf(kitchen: Kitchen): Promise<Tables> {

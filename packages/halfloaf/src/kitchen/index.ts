@@ -22,8 +22,11 @@ export { chooseUsed, listCookings, type SittingCooking } from "./cooking/listCoo
 export { observeSteps } from "./cooking/observeSteps.ts";
 export { learnPace, type ObservedStep, type Pace, type PaceOfKind, stepMinutes, toPace } from "./cooking/pace.ts";
 export { type Retimed, retime } from "./cooking/retime.ts";
+export { type SettledWeek, settleTogether } from "./cooking/settleTogether.ts";
+export { sittingKitchen } from "./cooking/sittingKitchen.ts";
 export { type SittingMinutes, sittingMinutes } from "./cooking/sittingMinutes.ts";
 export { type CookingOutcome, solveCooking, stopAfter, type TimedCooking } from "./cooking/solveCooking.ts";
+export { stateTogether } from "./cooking/stateTogether.ts";
 export { toWorkProblem } from "./cooking/toWorkProblem.ts";
 export { toWorkSheet } from "./cooking/toWorkSheet.ts";
 export {

@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { Dish, SITTING_KINDS } from "../dish/index.ts";
+import { Dish, SITTING_KINDS, STEP_KINDS } from "../dish/index.ts";
 import { DIETS, EU_ALLERGENS, FoodOverride, Id, OwnFood, US_ALLERGENS } from "../food/index.ts";
 import { ACTIVITIES, SEXES, STAGES } from "../intake/index.ts";
 import { Pack, Shop } from "../price/index.ts";
@@ -116,6 +116,8 @@ export const Kitchen = v.strictObject({
   english: v.optional(v.picklist(["british", "american"]), "british"),
   eaters: v.pipe(v.array(Eater), v.minLength(1)),
   kit: Kit,
+  /** The cook's pace by kind of step, as a factor of the minutes that dishes state; a kind without one counts as 1. */
+  pace: v.optional(v.record(v.picklist(STEP_KINDS), v.pipe(v.number(), v.gtValue(0), v.maxValue(10)))),
   shops: v.pipe(v.array(Shop), v.minLength(1)),
   packs: v.array(Pack),
   stores: v.array(Lot),

@@ -1,6 +1,7 @@
 import { needsHeat, nutrientsOfDish, type Retain } from "../dish/index.ts";
 import type { Composition, Nutrient } from "../food/index.ts";
 import type { MenuDish } from "../menu/index.ts";
+import { sittingKitchen } from "./cooking/sittingKitchen.ts";
 import { sittingMinutes } from "./cooking/sittingMinutes.ts";
 import type { FittedDish } from "./fitDish.ts";
 import type { Kitchen } from "./kitchen.ts";
@@ -49,13 +50,13 @@ export function toMenuDish(
   }
   const nutrients = nutrientsOfDish(dish, tables.foods, tables.retain, choose);
   const points = kitchen.ratings.find(({ dish: id }) => id === dish.id)?.points ?? UNRATED_POINTS;
-  const { kit, authorities } = kitchen;
-  const { handsOn, elapsed } = sittingMinutes(dish, { kit, cooks: 1, tables, authority: authorities.safety }, choose);
+  const { handsOn, elapsed, loads } = sittingMinutes(dish, sittingKitchen(kitchen, tables), choose);
   return {
     id: dish.id,
     makings: [...massOf].map(([food, massG]) => ({ food, massG })),
     handsOn,
     elapsed,
+    loads,
     // What is left over is kept in the fridge.
     keepsDays: kitchen.kit.fridgeLitres > 0 ? dish.keeps.fridgeDays : 0,
     needsHeat: needsHeat(dish),

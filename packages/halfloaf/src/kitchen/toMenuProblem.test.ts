@@ -68,6 +68,26 @@ describe("a kitchen as a planning problem", () => {
     );
   });
 
+  it("cooks at once for sittings of one kind and day, apart for what is taken along, and at the cook's own pace", () => {
+    const [ada, bea] = [makeEater("ada"), makeEater("bea")];
+    const evening = { kind: "evening" as const, on: [1, 2], minutes: 60, heat: true, packed: false };
+    const sittings = [
+      { ...evening, eaters: ["ada"] },
+      { ...evening, eaters: ["bea"], minutes: 45 },
+      { ...evening, eaters: ["ada"], packed: true },
+      { ...evening, kind: "midday" as const, eaters: ["ada", "bea"] },
+    ];
+    const { problem } = state({ eaters: [ada, bea], sittings }, 2);
+    const labels = problem.sittings.map(({ day, together }) =>
+      together === undefined ? "alone" : `${day} ${together}`,
+    );
+    expect(labels).toEqual(["alone", "0 1", "0 1", "alone", "alone", "1 5", "1 5", "alone"]);
+    const [alone] = state().problem.dishes;
+    const [slow] = state({ pace: { mix: 2 } }).problem.dishes;
+    expect([alone?.handsOn.fixed, alone?.elapsed.fixed, alone?.loads?.[0]?.fixed]).toEqual([5, 5, 5]);
+    expect([slow?.handsOn.fixed, slow?.elapsed.fixed, slow?.loads?.[0]?.fixed]).toEqual([10, 10, 10]);
+  });
+
   it("gives each dish the energy and components of its foods as they are cooked", () => {
     for (const { kitchen } of kitchens) {
       const { problem, dishes } = toMenuProblem(kitchen, starter, kitchen.startsOn, 7);

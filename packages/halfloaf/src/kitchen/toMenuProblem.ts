@@ -132,6 +132,7 @@ export function toMenuProblem(
       ? [...listFreezable(fitted, servedAt, sittings, sitting.day), fitted.length]
       : [...(servedAt[k] ?? []), ...putBy.flatMap((one, i) => (one.sittings.includes(k) ? [cooked.length + i] : []))],
   );
+  const together = labelTogether(sittings);
   const seated = sittings.flatMap((sitting, k) => (sitting.putBy ? [] : [k]));
   const problem: MenuProblem = {
     days,
@@ -145,6 +146,7 @@ export function toMenuProblem(
         day: sitting.day,
         period: periodOf(sitting.day, orderInDay(sitting.kind)),
         minutes: sitting.minutes,
+        ...(together[k] !== undefined && { together: together[k] }),
         heat: sitting.heat,
         packed: sitting.packed,
         portions: portions[k] as number,
@@ -201,6 +203,15 @@ export function toMenuProblem(
     unfit,
     goneOff: [...stock, ...putBy.flatMap((one) => one.lots)].filter(({ lastDay }) => lastDay < 0).map(({ lot }) => lot),
   };
+}
+
+/**
+ * Sittings of one kind and day have one number where they are cooked for at once, whoever eats; what is taken along is cooked
+ * before leaving, apart from what is eaten here. Undefined = cooked for by itself.
+ */
+function labelTogether(sittings: readonly DatedSitting[]): (number | undefined)[] {
+  const keys = sittings.map(({ day, kind, packed, putBy }, k) => (putBy ? `box ${k}` : `${day} ${kind} ${packed}`));
+  return keys.map((key) => (keys.indexOf(key) < keys.lastIndexOf(key) ? keys.indexOf(key) : undefined));
 }
 
 /** The last day a lot may be used; one that is not known to keep where it is should be used on the first. */

@@ -6,6 +6,7 @@ import { limitOfPack, type Pack, priceOfCount } from "../price/index.ts";
 import { addDays } from "../quantity/index.ts";
 import { cautionsOf } from "../safety/index.ts";
 import { accountLots, type LotThrough } from "./accountLots.ts";
+import { type CookedTogether, listTogether } from "./cooking/stateTogether.ts";
 import type { EaterShare } from "./eaterShares.ts";
 import { listTakenOtherwise } from "./keptWays.ts";
 import type { Kitchen } from "./kitchen.ts";
@@ -30,7 +31,8 @@ export function toWeekPlan(
 ): WeekPlan {
   const plan = withoutEmptyBoxes(stated.problem, found);
   const lots = accountLots(stated, plan);
-  const batches = plan.batches.map((_, batch) => toCooking(stated, plan, lots, batch));
+  const together = listTogether(stated, plan);
+  const batches = plan.batches.map((_, batch) => cookTogether(toCooking(stated, plan, lots, batch), batch, together));
   const { sittings, boxes } = toPlates(stated, plan, batches);
   const trips = plan.trips.map((trip) => toTrip(kitchen, stated, plan, trip));
   const lotAccounts = lots.map((lot) => toLotAccount(stated, lot));
@@ -83,6 +85,19 @@ function toCooking(stated: KitchenProblem, plan: MenuPlan, lots: readonly LotThr
     ...(taken.length > 0 && { taken }),
     uses,
     costMinor: uses.reduce((sum, use) => sum + use.costMinor, 0),
+  };
+}
+
+/** The cooking with the minutes of all that is cooked at once with it, where it is. */
+function cookTogether(alone: Cooking, batch: number, all: readonly CookedTogether[]): Cooking {
+  const found = all.find(({ batches }) => batches.includes(batch));
+  if (found?.cooking === undefined) return alone;
+  const { elapsedMinutes, washMinutes } = found.cooking;
+  return {
+    ...alone,
+    handsOnMinutes: alone.handsOnMinutes + washMinutes / found.batches.length,
+    elapsedMinutes: Math.max(alone.elapsedMinutes, elapsedMinutes),
+    together: found.batches.filter((other) => other !== batch),
   };
 }
 

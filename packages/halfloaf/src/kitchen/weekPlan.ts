@@ -40,6 +40,11 @@ const PlannedCooking = v.strictObject({
   portions: amount,
   handsOnMinutes: amount,
   elapsedMinutes: amount,
+  /**
+   * Positions in `batches` of what is cooked at once with it; its elapsed minutes are then those of all of it, and the washing
+   * between the dishes is shared out. Absent = it is cooked by itself, or the plan was kept before this was said.
+   */
+  together: v.optional(v.array(index)),
   /** Where its portions lay cooked already; absent = it is cooked. */
   putBy: v.optional(v.picklist(["fridge", "freezer"])),
   /** Makings taken otherwise than the dish first states; absent = none, or a plan kept before this was said. */

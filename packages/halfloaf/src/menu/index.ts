@@ -6,6 +6,7 @@ export type { LinearModel } from "./linear/LinearModel.ts";
 export type { MenuPlan, PlannedBatch, Purchase, Use } from "./plan.ts";
 export type {
   MenuBound,
+  MenuCooking,
   MenuDish,
   MenuFood,
   MenuLimits,
@@ -30,4 +31,5 @@ export { type KeepingPrice, priceKeeping } from "./replan/priceKeeping.ts";
 export { type Remainder, toRemainder } from "./replan/Remainder.ts";
 export { type ReplanOptions, type ReplanOutcome, replan } from "./replan/replan.ts";
 export type { ChangeReason, SittingChange } from "./replan/SittingChange.ts";
+export { LocalSearch } from "./search/LocalSearch.ts";
 export { MenuSearch, type SearchOptions, type SearchReport } from "./search/MenuSearch.ts";

@@ -36,6 +36,10 @@ export interface MenuProblem {
   readonly worth: MenuWorth;
   /** How often dishes are to be served beyond what `limits` says; absent = as often as it comes. */
   readonly wishes?: readonly MenuWish[];
+  /** What is known of dishes cooked at once (see `MenuSitting.together`); absent = nothing. */
+  readonly cookings?: readonly MenuCooking[];
+  /** True where dishes cooked at once of which no cooking is known take as long as one after the other. */
+  readonly isApart?: true;
 }
 
 export interface MenuFood {
@@ -67,6 +71,11 @@ export interface MenuDish {
   readonly handsOn: MenuMinutes;
   /** From the first step to the plate, without what is done ahead. */
   readonly elapsed: MenuMinutes;
+  /**
+   * Least minutes of `elapsed` for which its cooking takes the whole of each thing that dishes cooked at once must share
+   * (hands, rings, ...), in one order for all dishes; absent or shorter = none.
+   */
+  readonly loads?: readonly MenuMinutes[];
   /** A batch cooked on day c may be served on days c .. c + keepsDays. */
   readonly keepsDays: number;
   readonly needsHeat: boolean;
@@ -98,6 +107,12 @@ export interface MenuSitting {
   readonly portions: number;
   /** Minutes at hand for cooking, from the first step to the plate. */
   readonly minutes: number;
+  /**
+   * What is cooked for sittings with the same number is one cooking, begun and served at once: it must be done within the
+   * fewest of their minutes at hand and takes no less than the longest of its dishes, than their loads on any one thing
+   * together, and than `MenuProblem.cookings` say. Absent = each is cooked for by itself.
+   */
+  readonly together?: number;
   /** False where nothing can be heated. */
   readonly heat: boolean;
   /** True where the plate is taken along: it must travel and be eaten cold. */
@@ -210,6 +225,18 @@ export interface MenuWish {
   readonly most?: number;
   /** Price of each serving too few or too many, in minor units; absent = the wish must hold. */
   readonly missMinor?: number;
+}
+
+/**
+ * Dishes cooked at once as their order of work has them. What it says holds for every cooking in which there is at least as
+ * much of each of the dishes, whatever else is cooked beside them.
+ */
+export interface MenuCooking {
+  /** Each dish once, and its standard portions. */
+  readonly dishes: readonly { readonly dish: number; readonly portions: number }[];
+  readonly elapsedMinutes: number;
+  /** Hands-on minutes beyond those of each dish by itself: the washing between them. */
+  readonly washMinutes: number;
 }
 
 export interface MenuWorth {

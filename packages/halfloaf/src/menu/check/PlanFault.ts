@@ -18,7 +18,10 @@ export type PlanFaultCode =
   | "dish-unfit"
   /** A dish that needs heat, cooked where there is none. */
   | "heat"
-  /** A batch that is not done within the minutes of the sitting it is cooked for. */
+  /**
+   * A batch that is not done within the minutes of the sitting it is cooked for, or batches cooked at once that are not
+   * within the fewest of theirs; then the path names them all.
+   */
   | "elapsed"
   /** A plate taken along that does not travel or is not eaten cold. */
   | "packed"

@@ -1,6 +1,7 @@
 import type { MenuProblem } from "../problem.ts";
 import { exceeds, type PlanFault, showNumber } from "./PlanFault.ts";
 import type { ReadBatch, ReadPlan, Serving } from "./readPlan.ts";
+import { readTogether } from "./readTogether.ts";
 
 /** What is wrong with each cooking and each serving taken by itself. */
 export function checkBatches(problem: MenuProblem, plan: ReadPlan): PlanFault[] {
@@ -11,6 +12,7 @@ export function checkBatches(problem: MenuProblem, plan: ReadPlan): PlanFault[] 
       ...batch.leftovers.flatMap((serving) => checkLeftover(batch, serving)),
     ]),
     ...checkCookedTwice(plan),
+    ...checkTogether(problem, plan),
   ];
 }
 
@@ -88,5 +90,16 @@ function checkCookedTwice({ batches }: ReadPlan): PlanFault[] {
     if (first === position) return [];
     const received = `dish ${batch.dishIndex} again on day ${day}`;
     return [{ code: "cooked-twice", path: ["batches", batch.at], expected: "each dish once a day", received }];
+  });
+}
+
+/** What is cooked at once is done within the fewest minutes at hand of the sittings it is cooked for. */
+function checkTogether(problem: MenuProblem, plan: ReadPlan): PlanFault[] {
+  return readTogether(problem, plan).flatMap(({ batches, elapsedMinutes }): PlanFault[] => {
+    const atHand = Math.min(...batches.map(({ fresh }) => fresh.sitting.minutes));
+    if (!exceeds(elapsedMinutes, atHand)) return [];
+    const expected = `at most ${showNumber(atHand)} minutes`;
+    const received = `${showNumber(elapsedMinutes)} minutes`;
+    return [{ code: "elapsed", path: ["batches", ...batches.map(({ at }) => at)], expected, received }];
   });
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { MenuPlan, Purchase, Use } from "../plan.ts";
 import type {
+  MenuCooking,
   MenuDish,
   MenuFood,
   MenuLimits,
@@ -40,6 +41,27 @@ const dust = 5e-5;
 /** A sitting more at which no profile sits down. */
 const extraSitting = {
   sittings: [...tinyProblem.sittings, { ...(tinyProblem.sittings[5] as MenuSitting), variety: false }],
+};
+
+/** The first two sittings have so many minutes and share their cooking: 4 portions each of dishes 1 and 0, 24 and 38 min. */
+const atOnce = (minutes: number, changes: Partial<MenuProblem> = {}): Partial<MenuProblem> => ({
+  sittings: tinyProblem.sittings.map((each, k) => (k < 2 ? { ...each, together: 7, minutes } : each)),
+  ...changes,
+});
+const cooking = (elapsedMinutes: number, portions: number, washMinutes = 0): MenuCooking => ({
+  dishes: [
+    { dish: 0, portions: 4 },
+    { dish: 1, portions },
+  ],
+  elapsedMinutes,
+  washMinutes,
+});
+/** The two dishes take the one thing for 2 and 38 minutes. */
+const loads = {
+  dishes: tinyProblem.dishes.map((each, r) => ({
+    ...each,
+    loads: [{ fixed: 2 + 36 * Number(r === 0), perPortion: 0 }],
+  })),
 };
 
 const breaches: Record<PlanFaultCode, readonly Breach[]> = {
@@ -87,7 +109,12 @@ const breaches: Record<PlanFaultCode, readonly Breach[]> = {
     { problem: sitting(3, { dishes: [] }), paths: [["batches", 2, "sittings", 0]] },
   ],
   heat: [{ problem: sitting(1, { heat: false }), paths: [["batches", 1, "sittings", 0]] }],
-  elapsed: [{ problem: sitting(0, { minutes: 23.9 }), paths: [["batches", 0]] }],
+  elapsed: [
+    { problem: sitting(0, { minutes: 23.9 }), paths: [["batches", 0]] },
+    { problem: atOnce(61, { cookings: [cooking(62, 3.9)] }), paths: [["batches", 0, 1]] },
+    { problem: atOnce(61.9, { isApart: true, cookings: [cooking(50, 3.9)] }), paths: [["batches", 0, 1]] },
+    { problem: atOnce(39.9, loads), paths: [["batches", 0, 1]] },
+  ],
   packed: [
     { problem: dish(1, { travels: false }), paths: [["batches", 0, "sittings", 1]] },
     { problem: dish(1, { servedCold: false }), paths: [["batches", 0, "sittings", 1]] },
@@ -177,6 +204,7 @@ const breaches: Record<PlanFaultCode, readonly Breach[]> = {
   "hands-on": [
     { problem: limits({ handsOnMinutes: [26.9, 6, 6] }), paths: [["limits", "handsOnMinutes", 0]] },
     { problem: limits({ handsOnMinutes: [27, 5.9, 6] }), paths: [["limits", "handsOnMinutes", 1]] },
+    { problem: atOnce(50, { cookings: [cooking(50, 4, 0.1)] }), paths: [["limits", "handsOnMinutes", 0]] },
   ],
   energy: [
     {
@@ -247,6 +275,16 @@ describe("checkPlan", () => {
       }
     });
   }
+
+  it("lets dishes cooked at once take what is known of them, and what is known of more says nothing", () => {
+    for (const problem of [
+      atOnce(62, { isApart: true }),
+      atOnce(40, { isApart: true, cookings: [cooking(40, 4)] }),
+      atOnce(38, { cookings: [cooking(62, 4.1, 9)] }),
+      atOnce(40, loads),
+    ])
+      expect(checkPlan({ ...tinyProblem, ...problem }, tinyPlan).faults).toEqual([]);
+  });
 
   it("reports every fault of a plan at once", () => {
     const problem = { ...tinyProblem, ...limits({ maxTrips: 1, budgetMinor: 0 }), ...sitting(1, { heat: false }) };

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type {
   MenuBound,
+  MenuCooking,
   MenuDish,
   MenuFood,
   MenuLimits,
@@ -82,6 +83,8 @@ function drawWeek(draw: Draw): MenuProblem {
       ...(draw.chance(20) && { keep: { dish: draw.whole(0, dishes.length - 1), changeMinor: draw.whole(0, 90) } }),
     };
   });
+  const isShared = draw.chance(40);
+  const seated = isShared ? drawTogether(draw, sittings, perDay) : sittings;
   const trips = drawTrips(draw, periodDay, shopCount);
   const profiles = seats.map((seat) => drawProfile(draw, seat.eaters, days, attended, sittings, seat));
   return {
@@ -89,7 +92,7 @@ function drawWeek(draw: Draw): MenuProblem {
     periodDay,
     foods,
     dishes,
-    sittings,
+    sittings: seated,
     lots: foods.flatMap((_, index) => drawLots(draw, index, days)),
     packs: goods.flatMap(({ packs }, food) => packs.map((pack) => ({ ...pack, food }))),
     shopCount,
@@ -105,7 +108,28 @@ function drawWeek(draw: Draw): MenuProblem {
       shortfallKnee: draw.pick([0.05, 0.1, 0.2]),
     },
     ...(draw.chance(40) && { wishes: drawWishes(draw, dishes.length, sittings) }),
+    ...(isShared && { cookings: drawCookings(draw, dishes.length, sittings) }),
+    ...(isShared && draw.chance(30) && { isApart: true as const }),
   };
+}
+
+/** Some sittings of a day are cooked for at once. */
+function drawTogether(draw: Draw, sittings: readonly MenuSitting[], perDay: number): MenuSitting[] {
+  return sittings.map((sitting, k) =>
+    k % perDay < 2 && draw.chance(85) ? { ...sitting, together: sitting.day } : sitting,
+  );
+}
+
+function drawCookings(draw: Draw, dishCount: number, sittings: readonly MenuSitting[]): MenuCooking[] {
+  const dishes = Array.from({ length: dishCount }, (_, dish) => dish);
+  return Array.from({ length: draw.whole(0, 6) }, (): MenuCooking => {
+    const few = draw.some(dishes, 15).slice(0, 3);
+    return {
+      dishes: few.map((dish) => ({ dish, portions: draw.pick(sittings).portions })),
+      elapsedMinutes: draw.whole(20, 100),
+      washMinutes: draw.whole(0, 9),
+    };
+  });
 }
 
 function drawFood(draw: Draw, index: number, days: number, shopCount: number): { food: MenuFood; packs: MenuPack[] } {
@@ -176,6 +200,12 @@ function drawDish(draw: Draw, index: number, foodCount: number): MenuDish {
     makings: foods.map((food) => ({ food, massG: draw.pick([10, 35, 60, 80, 120, 200.5]) })),
     handsOn: { fixed: draw.whole(0, 15), perPortion: draw.whole(0, 3) },
     elapsed: { fixed: draw.whole(0, 25), perPortion: draw.whole(0, 4) },
+    ...(draw.chance(50) && {
+      loads: Array.from({ length: draw.whole(1, 2) }, () => ({
+        fixed: draw.whole(0, 20),
+        perPortion: draw.whole(0, 2),
+      })),
+    }),
     keepsDays: draw.whole(0, 3),
     needsHeat: !easy && draw.chance(50),
     servedCold: easy || draw.chance(60),

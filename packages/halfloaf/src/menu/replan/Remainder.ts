@@ -101,6 +101,7 @@ function toReady(problem: MenuProblem, { dish }: PlannedBatch): MenuDish {
     makings: [],
     handsOn: none,
     elapsed: none,
+    loads: [],
     dislikeMinor: 0,
     needsHeat: false,
     servedCold: true,
@@ -183,7 +184,7 @@ function joinPlan({ problem, plan, today }: Given, past: Past, rest: MenuPlan): 
   const toCome = rest.trips.map((trip) => past.trips[trip] as number).filter((trip) => !made.includes(trip));
   return {
     batches: [...over, ...fresh.map((at) => rest.batches[at] as PlannedBatch)],
-    trips: [...made, ...rest.trips.map((trip) => past.trips[trip] as number)].sort((a, b) => a - b),
+    trips: [...made, ...toCome].sort((a, b) => a - b),
     purchases: [
       ...past.purchases,
       ...rest.purchases.map((each) => ({ ...each, trip: past.trips[each.trip] as number })),

@@ -1,6 +1,7 @@
 import { createRandomSource, type RandomSource } from "../../quantity/index.ts";
 import type { MenuProblem } from "../problem.ts";
 import { Candidates } from "./Candidates.ts";
+import type { TimeTogether } from "./CookedAtOnce.ts";
 import type { Penalties } from "./Penalties.ts";
 import type { Change, WeekState } from "./WeekState.ts";
 
@@ -35,6 +36,8 @@ const UNACCEPTED = 1e-3;
 export interface SearchRules {
   /** Judges limits that the state does not know: loads carried, room in the fridge. */
   readonly accepts: (state: WeekState) => boolean;
+  /** Asked about what a menu cooks at once before it becomes the best; absent = what the problem knows counts. */
+  readonly timeTogether?: TimeTogether | undefined;
   /** Most trips that the search makes. */
   readonly mostTrips: number;
   /** By which of two menus breaks the limits less. */
@@ -218,6 +221,11 @@ export class Annealing {
       return;
     }
     if (this.best && this.current >= this.best.costMinor - 1e-6) return;
+    if (rules.timeTogether !== undefined && state.learn(rules.timeTogether)) {
+      this.current = state.total();
+      this.note();
+      return;
+    }
     if (rules.accepts(state)) this.best = this.sketch();
     else if (!this.best) this.noteBroken(UNACCEPTED);
   }

@@ -1,6 +1,7 @@
 import type { MenuPlan } from "../plan.ts";
 import type { MenuProblem } from "../problem.ts";
 import { Annealing, type Sketch } from "./Annealing.ts";
+import type { TimeTogether } from "./CookedAtOnce.ts";
 import { carriesAll } from "./carriesAll.ts";
 import { decodePlan } from "./decodePlan.ts";
 import { FIRST_PENALTIES, LIMIT_KINDS, type Penalties } from "./Penalties.ts";
@@ -13,6 +14,8 @@ export interface LocalRules {
   readonly elastic?: Partial<Penalties>;
   /** How much more than usual the limits weigh that are kept; they must outweigh elastic ones of a high price. */
   readonly weight?: number;
+  /** Asked about what a menu cooks at once before it becomes the best; absent = what the problem knows counts. */
+  readonly timeTogether?: TimeTogether;
 }
 
 /** One fall of temperature. */
@@ -47,7 +50,7 @@ export class LocalSearch {
   private readonly elastic: Partial<Penalties>;
   private readonly weight: number;
 
-  constructor(problem: MenuProblem, { seed, elastic, weight = 1 }: LocalRules) {
+  constructor(problem: MenuProblem, { seed, elastic, weight = 1, timeTogether }: LocalRules) {
     this.problem = problem;
     this.elastic = elastic ?? {};
     this.weight = weight;
@@ -57,6 +60,7 @@ export class LocalSearch {
       accepts: (state) => carriesAll(problem, state),
       mostTrips: "trip" in this.elastic ? problem.trips.length : problem.limits.maxTrips,
       penalties: this.harden(1),
+      timeTogether,
     });
   }
 

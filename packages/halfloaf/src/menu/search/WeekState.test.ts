@@ -74,6 +74,27 @@ describe("the state of a week", () => {
     );
   });
 
+  it("is too long, with all that is cooked at once, where the judge says so", () => {
+    let [within, beyond] = [0, 0];
+    fc.assert(
+      fc.property(arbitraryWeek(), fc.nat({ max: 9999 }), (week, seed) => {
+        if (week.sittings.every(({ together }) => together === undefined)) return;
+        const random = createRandomSource(seed);
+        const state = new WeekState(week);
+        for (let move = 0; move < 16; move++) {
+          moveAtRandom(state, random);
+          const { faults } = checkPlan(week, decodePlan(state));
+          const isBeyond = faults.some(({ code }) => code === "elapsed");
+          expect(state.isBroken("elapsed")).toBe(isBeyond);
+          if (isBeyond) beyond++;
+          else within++;
+        }
+      }),
+      { numRuns: 120, endOnFailure: true },
+    );
+    expect(Math.min(within, beyond)).toBeGreaterThan(0);
+  });
+
   it("counts for the budget what the tills come to where prices come out high, as the judge does", () => {
     let risen = 0;
     fc.assert(

@@ -1,4 +1,5 @@
 import { familyOf, type MenuDish, type MenuProblem, type MenuSitting } from "../problem.ts";
+import { CookedAtOnce, type TimeTogether } from "./CookedAtOnce.ts";
 import type { FoodCosting } from "./FoodCosting.ts";
 import { FoodTotals } from "./FoodTotals.ts";
 import { IntakeTotals } from "./IntakeTotals.ts";
@@ -39,6 +40,8 @@ export class WeekState {
   private readonly needG: Float64Array;
   private readonly foods: FoodTotals;
   private readonly intake: IntakeTotals;
+  /** Absent where everything is cooked by itself. */
+  private readonly atOnce: CookedAtOnce | undefined;
   private readonly handsOn: Float64Array;
   /** Dislike and changes less the worth of what is put by. */
   private dislike = 0;
@@ -88,6 +91,7 @@ export class WeekState {
     this.changedDishes = new Int32Array(dishes.length);
     this.foods = new FoodTotals(problem, this.needG);
     this.intake = new IntakeTotals(problem);
+    this.atOnce = sittings.some(({ together }) => together !== undefined) ? new CookedAtOnce(problem) : undefined;
   }
 
   /** The dish of each sitting, -1 for none; a view that changes with the state. */
@@ -123,6 +127,11 @@ export class WeekState {
     return this.needG.subarray(food * this.T, (food + 1) * this.T);
   }
 
+  /** Learns about all that is cooked at once now and is not known yet; true where there was any. Not undone. */
+  learn(timeTogether: TimeTogether): boolean {
+    return this.atOnce?.learn(timeTogether) ?? false;
+  }
+
   /** Gives the sittings their dishes and brings everything up to date; undone by `undo`. */
   change(changes: readonly Change[]): void {
     this.beginMove();
@@ -142,6 +151,7 @@ export class WeekState {
       if (dish >= 0) this.countServing(dish, sitting, 1);
     }
     for (let i = 0; i < this.changed; i++) this.addBatches(this.changedDishes[i] as number, 1);
+    this.atOnce?.reckon();
     this.foods.reckonTouched();
   }
 
@@ -179,6 +189,7 @@ export class WeekState {
     this.savedHandsOn.set(this.handsOn);
     this.foods.begin();
     this.intake.begin();
+    this.atOnce?.begin();
   }
 
   /** Takes back the last `change` or `toggleTrips`. */
@@ -189,6 +200,7 @@ export class WeekState {
     for (let i = this.journaled - 1; i >= 0; i--) this.needG[this.journalAt[i] as number] = this.journalG[i] as number;
     this.foods.undo();
     this.intake.undo();
+    this.atOnce?.undo();
     const { saved } = this;
     this.minutes = saved[0] as number;
     this.badBatch = saved[1] as number;
@@ -251,8 +263,11 @@ export class WeekState {
   private addCooking(dish: number, facts: MenuDish, sitting: number, size: number, sign: number): void {
     const { day, period, minutes } = this.problem.sittings[sitting] as MenuSitting;
     this.addMinutes(day, sign * (facts.handsOn.fixed + facts.handsOn.perPortion * size));
-    const over = facts.elapsed.fixed + facts.elapsed.perPortion * size - minutes;
-    if (over > 1e-9) this.overElapsed += sign * over;
+    if (this.atOnce?.has(sitting)) this.atOnce.count(sitting, dish, size, sign);
+    else {
+      const over = facts.elapsed.fixed + facts.elapsed.perPortion * size - minutes;
+      if (over > 1e-9) this.overElapsed += sign * over;
+    }
     const end = this.makingStart[dish + 1] as number;
     for (let m = this.makingStart[dish] as number; m < end; m++) {
       const food = this.makingFood[m] as number;
@@ -273,7 +288,8 @@ export class WeekState {
 
   /** Money of the plan in minor units plus penalties; `violation` is the part that is penalties. */
   total(): number {
-    const minutes = this.problem.worth.minuteMinor * (this.minutes + this.trips.minutes);
+    const washed = this.atOnce?.washMinutes.reduce((sum, each) => sum + each, 0) ?? 0;
+    const minutes = this.problem.worth.minuteMinor * (this.minutes + washed + this.trips.minutes);
     this.violation = this.violationBy(this.penalties);
     const bent = this.elastic === undefined ? 0 : this.violationBy(this.elastic);
     const { wishes } = this.servings;
@@ -294,10 +310,12 @@ export class WeekState {
     let v = this.foods.violation(penalties) + this.intake.violation(penalties) + variety.violation(penalties);
     if (wishes !== undefined) v += penalties.wish * wishes.missed;
     for (let d = 0; d < this.handsOn.length; d++) {
-      const over = (this.handsOn[d] as number) - (limits.handsOnMinutes[d] as number);
+      const washed = this.atOnce?.washMinutes[d] ?? 0;
+      const over = (this.handsOn[d] as number) + washed - (limits.handsOnMinutes[d] as number);
       if (over > 1e-6) v += charge(penalties.minute, over);
     }
-    if (this.overElapsed > 1e-6) v += charge(penalties.elapsed, this.overElapsed);
+    const overElapsed = this.overElapsed + (this.atOnce?.overElapsed ?? 0);
+    if (overElapsed > 1e-6) v += charge(penalties.elapsed, overElapsed);
     v += penalties.batch * this.badBatch;
     const paid = this.foods.till + this.trips.costMinor;
     if (limits.budgetMinor !== undefined && paid > limits.budgetMinor + 1e-6) {
