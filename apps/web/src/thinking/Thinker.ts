@@ -1,12 +1,4 @@
-import {
-  type DishChoices,
-  type DishDraft,
-  draftDish,
-  FoodIndex,
-  readPage,
-  readPastedText,
-  toDish,
-} from "@halfloaf/reading";
+import { type DishChoices, type DishDraft, draftDish, FoodIndex, readDishTexts, toDish } from "@halfloaf/reading";
 import type { Dish } from "halfloaf/dish";
 import {
   type Happening,
@@ -152,9 +144,8 @@ export class Thinker {
   async read(kitchen: Kitchen, { form, content }: DishSource): Promise<readonly DishDraft[]> {
     const { foods } = await tablesOf(kitchen);
     const options = { foods, index: new FoodIndex(foods.values()), english: kitchen.english };
-    const pasted = form === "text" ? readPastedText(content) : undefined;
-    const found = form === "text" ? (pasted === undefined ? [] : [pasted]) : readPage(toPage(form, content)).dishes;
-    return found.map((text) => draftDish(text, options));
+    const { dishes } = readDishTexts(content, form === "text" ? "dish" : "page");
+    return dishes.map((text) => draftDish(text, options));
   }
 
   /** The dish of a draft with what was settled, or all that is still in doubt. */
@@ -162,12 +153,6 @@ export class Thinker {
     const { foods } = await tablesOf(kitchen);
     return toDish(draft, choices, { foods, english: kitchen.english });
   }
-}
-
-/** JSON by itself is read as the data of a page, where the reader knows its forms. */
-function toPage(form: DishSource["form"], content: string): string {
-  if (form === "page") return content;
-  return `<script type="application/ld+json">${content.replaceAll("</", "<\\/")}</script>`;
 }
 
 async function tablesOf(kitchen: Kitchen): Promise<Tables> {
