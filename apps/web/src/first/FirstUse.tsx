@@ -1,8 +1,7 @@
-import { daysBetween } from "halfloaf/quantity";
+import { daysBetween, moveDates } from "halfloaf/quantity";
 import { lazy, type ReactNode, useId, useState } from "react";
 import { useDevice, useMakeKitchen } from "../kitchen/KitchenProvider.tsx";
 import { loadStarter } from "../kitchen/loadStarter.ts";
-import { moveDates } from "../kitchen/moveDates.ts";
 import { today } from "../kitchen/today.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import "./first.css";

@@ -32,38 +32,40 @@ function Sitting({ kind, answer, onChange }: SittingProps): ReactNode {
   const { words, further } = useFurther();
   const { first } = further;
   return (
-    <fieldset className="group sheet">
-      <legend className="unseen">{words.sittings[kind]}</legend>
-      <div className="row spread">
-        <h2>{words.sittings[kind]}</h2>
-        <TickField
-          label={first.eatsHere}
-          isTicked={answer.isHere}
-          onChange={(isHere) => onChange({ ...answer, isHere })}
-        />
-      </div>
-      {answer.isHere && (
-        <>
-          <Minutes
-            label={first.minutesWeek}
-            minutes={answer.weekMinutes}
-            onChange={(weekMinutes) => onChange({ ...answer, weekMinutes })}
+    <div className="sheet">
+      <fieldset className="group">
+        <legend className="unseen">{words.sittings[kind]}</legend>
+        <div className="row spread">
+          <h2>{words.sittings[kind]}</h2>
+          <TickField
+            label={first.eatsHere}
+            isTicked={answer.isHere}
+            onChange={(isHere) => onChange({ ...answer, isHere })}
           />
-          <Minutes
-            label={first.minutesEnd}
-            minutes={answer.endMinutes}
-            onChange={(endMinutes) => onChange({ ...answer, endMinutes })}
-          />
-          {kind === "midday" && (
-            <TickField
-              label={first.packedWeek}
-              isTicked={answer.isPacked}
-              onChange={(isPacked) => onChange({ ...answer, isPacked })}
+        </div>
+        {answer.isHere && (
+          <>
+            <Minutes
+              label={first.minutesWeek}
+              minutes={answer.weekMinutes}
+              onChange={(weekMinutes) => onChange({ ...answer, weekMinutes })}
             />
-          )}
-        </>
-      )}
-    </fieldset>
+            <Minutes
+              label={first.minutesEnd}
+              minutes={answer.endMinutes}
+              onChange={(endMinutes) => onChange({ ...answer, endMinutes })}
+            />
+            {kind === "midday" && (
+              <TickField
+                label={first.packedWeek}
+                isTicked={answer.isPacked}
+                onChange={(isPacked) => onChange({ ...answer, isPacked })}
+              />
+            )}
+          </>
+        )}
+      </fieldset>
+    </div>
   );
 }
 

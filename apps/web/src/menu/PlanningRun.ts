@@ -9,7 +9,7 @@ const SEED = 1;
 const MOVES = 600_000;
 /** Where so many moves have found no plan, it is time to ask what stands in the way. */
 const HOPELESS_MOVES = 200_000;
-const PROOF_S = 8;
+const PROOF_S = 20;
 
 /** One planning of some days, from the kitchen to the best week found and how good it is proven to be. */
 export class PlanningRun {
