@@ -65,9 +65,16 @@ export async function startRedis(program: string): Promise<Service> {
 
 async function keepRunning(url: string, folder: string, run: () => ChildProcess, ready: RegExp): Promise<Service> {
   let child: ChildProcess | undefined;
-  const start = async () => {
+  // What was killed may still hold its folder or port for a moment.
+  const start = async (left = 40): Promise<void> => {
     child = run();
-    await untilSaid(child, ready);
+    try {
+      await untilSaid(child, ready);
+    } catch (error) {
+      if (left === 0) throw error;
+      await new Promise((resolve) => setTimeout(resolve, 250));
+      await start(left - 1);
+    }
   };
   const end = async (signal: NodeJS.Signals) => {
     const ending = child;
@@ -80,7 +87,7 @@ async function keepRunning(url: string, folder: string, run: () => ChildProcess,
   await start();
   return {
     url,
-    start,
+    start: () => start(),
     kill: () => end("SIGKILL"),
     stop: async () => {
       await end("SIGINT");

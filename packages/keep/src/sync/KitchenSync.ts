@@ -54,6 +54,8 @@ export class KitchenSync {
   #ref = 0;
   #tries = 0;
   #isRunning = false;
+  /** True until this device has met the kitchen once: only then can it turn out to hold another one. */
+  #isFirstTime = true;
   #hasCompared = false;
   #work: Promise<void> = Promise.resolve();
   #tryTimer: ReturnType<typeof setTimeout> | undefined;
@@ -84,7 +86,9 @@ export class KitchenSync {
     this.#rows.observe(this.#takeLocal);
     // What is damaged here may lack rows that were read: they are read anew.
     const isSound = this.#kept.damaged().length === 0 && !this.#kept.isIncomplete();
-    this.#mark = isSound ? this.#options.memory.read() : undefined;
+    const mark = this.#options.memory.read();
+    this.#isFirstTime = mark === undefined;
+    this.#mark = isSound ? mark : undefined;
     this.#connect();
   }
 
@@ -193,7 +197,7 @@ export class KitchenSync {
       if (named !== undefined) this.#known.add(named.id);
     }
     const fault = await this.#kept.catchUp();
-    if (!this.#hasCompared && this.#mark?.upTo === 0 && this.#kept.isOther(rows)) return this.#refuse("other-kitchen");
+    if (this.#isFirstTime && this.#mark?.upTo === 0 && this.#kept.isOther(rows)) return this.#refuse("other-kitchen");
     const { kept } = await this.#kept.merge(rows);
     const mark = { log: this.#mark?.log ?? "", upTo };
     this.#mark = mark;
@@ -232,6 +236,8 @@ export class KitchenSync {
   #meet(): void {
     this.#hasCompared = true;
     this.#tries = 0;
+    if (this.#isFirstTime && this.#mark !== undefined) this.#options.memory.write(this.#mark);
+    this.#isFirstTime = false;
     this.#show({ state: { kind: "together" }, hasTrouble: false });
     if (this.#place !== undefined) this.#say({ say: "here", ...this.#place });
     this.#send();
