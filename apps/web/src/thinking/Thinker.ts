@@ -125,12 +125,19 @@ export class Thinker {
     return { kind: "sheet", sheet: toWorkSheet(outcome.timed) };
   }
 
-  /** The order of work of dishes that was asked for last, timed anew from what has happened up to now. */
-  retime(wanted: readonly DishWanted[], told: readonly StepTold[], nowMinutes: number): OrderTold {
+  /** The order of work of these dishes, timed anew from what has happened up to now. */
+  async retime(
+    kitchen: Kitchen,
+    wanted: readonly DishWanted[],
+    told: readonly StepTold[],
+    nowMinutes: number,
+  ): Promise<OrderTold> {
     const isSame =
-      JSON.stringify(this.#timed?.cooking.wish.dishes.map(({ dish }) => dish.id)) ===
-      JSON.stringify(wanted.map(({ dish }) => dish));
-    if (this.#timed === undefined || !isSame) return { kind: "none" };
+      JSON.stringify(this.#timed?.cooking.wish.dishes.map(({ dish, portions }) => [dish.id, portions])) ===
+      JSON.stringify(wanted.map(({ dish, portions }) => [dish, portions]));
+    // After the page was loaded again the order is found again: the same dishes have the same one.
+    if (!isSame) await this.order(kitchen, wanted);
+    if (this.#timed === undefined) return { kind: "none" };
     const { steps } = this.#timed.cooking;
     const happened = told.flatMap(({ dish, step, ...when }): Happening[] => {
       const at = steps.findIndex((each) => each.dish === dish && each.step?.id === step);

@@ -136,10 +136,8 @@ export const de: Words = {
     order: "Ablauf zeigen",
     kitMissing: (dish, kit) => `${dish} lässt sich hier nicht kochen: es braucht ${kit}.`,
     none: "Für diese zusammen gibt es keinen Ablauf.",
-    ready: ({ minutes, at }) =>
-      at === undefined
-        ? `fertig in ${Math.round(minutes)} Minuten`
-        : `fertig um ${at.toLocaleTimeString("de", { hour: "2-digit", minute: "2-digit" })}`,
+    readyIn: (minutes) => `fertig in ${minutes}`,
+    readyAt: (clock) => `fertig um ${clock}`,
     begin: "Ich fange an",
     other: "Andere Gerichte",
     now: "Jetzt",

@@ -132,10 +132,8 @@ export const en = {
     order: "Show the order of work",
     kitMissing: (dish: string, kit: string) => `${dish} can't be cooked here: it needs ${kit}.`,
     none: "There is no order of work for these together.",
-    ready: ({ minutes, at }: { minutes: number; at?: Date }) =>
-      at === undefined
-        ? `ready in ${Math.round(minutes)} minutes`
-        : `ready at ${at.toLocaleTimeString("en", { hour: "2-digit", minute: "2-digit" })}`,
+    readyIn: (minutes: string) => `ready in ${minutes}`,
+    readyAt: (clock: string) => `ready at ${clock}`,
     begin: "I begin now",
     other: "Other dishes",
     now: "Now",

@@ -7,7 +7,9 @@ import type { DishWanted, OrderTold } from "../thinking/Thinker.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import { ChooseDishes } from "./ChooseDishes.tsx";
 import { cookingRun } from "./CookingRun.ts";
+import { Finish } from "./Finish.tsx";
 import { Stove } from "./Stove.tsx";
+import "../kitchen/fields/fields.css";
 import "./work.css";
 
 /** What the hands do now, what boils meanwhile, when it is ready. */
@@ -41,7 +43,13 @@ export default function WorkScreen(): ReactNode {
             : words.work.none}
         </p>
       )}
-      {running === undefined ? <ChooseDishes onChoose={order} /> : <Stove running={running} />}
+      {running === undefined ? (
+        <ChooseDishes onChoose={order} />
+      ) : running.isOver ? (
+        <Finish running={running} />
+      ) : (
+        <Stove running={running} />
+      )}
     </div>
   );
 }

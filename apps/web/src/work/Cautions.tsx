@@ -1,0 +1,21 @@
+import type { PlacedCaution } from "halfloaf/kitchen";
+import type { ReactNode } from "react";
+import { useFurther } from "../words/useFurther.ts";
+
+/** What must be minded here, with who says so and what does as much at another temperature. */
+export function Cautions({ cautions }: { readonly cautions: readonly PlacedCaution[] }): ReactNode {
+  const { further, formats } = useFurther();
+  return cautions.map(({ code, text, authority, otherTimes = [] }) => (
+    <div key={`${code} ${text}`} className="caution">
+      {text} <span className="soft">({authority})</span>
+      {otherTimes.length > 0 && (
+        <div className="small soft">
+          {further.stove.otherTimes}{" "}
+          {otherTimes
+            .map(({ tempC, minutes }) => `${formats.number(tempC, 0)} °C ${formats.number(minutes, 1)} min`)
+            .join(", ")}
+        </div>
+      )}
+    </div>
+  ));
+}

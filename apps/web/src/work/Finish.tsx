@@ -1,0 +1,53 @@
+import { cook, type RecordEvent } from "halfloaf/kitchen/record";
+import { type ReactNode, useState } from "react";
+import { useLocation } from "wouter";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useFurther } from "../words/useFurther.ts";
+import { Cautions } from "./Cautions.tsx";
+import { cookingRun, type Running } from "./CookingRun.ts";
+import { type CookedDish, FinishDish } from "./FinishDish.tsx";
+import { wishFor } from "./wishFor.ts";
+
+/** What came out of a cooking: what was really used, who ate of it, and what is left for later. */
+export function Finish({ running }: { readonly running: Running }): ReactNode {
+  const { further } = useFurther();
+  const { session, view } = useKitchen();
+  const [, go] = useLocation();
+  const [told, setTold] = useState<Readonly<Record<string, CookedDish>>>({});
+  const book = (): void => {
+    void session.write((pen): readonly RecordEvent[] =>
+      running.wanted.flatMap(({ dish: id, portions }) => {
+        const planned = wishFor(view, id, portions);
+        if (planned === undefined) return [];
+        const { cooked, eaten } = cook(view.state, view.tables.foods, { ...planned, ...told[id] }, pen);
+        return eaten === undefined ? [cooked] : [cooked, eaten];
+      }),
+    );
+    cookingRun.set(undefined);
+    go("/");
+  };
+  const isSound = Object.values(told).every(({ isSound }) => isSound);
+  return (
+    <div className="stack">
+      <h2>{further.finish.title}</h2>
+      <p className="soft">{further.finish.about}</p>
+      {running.wanted.map(({ dish, portions }) => (
+        <FinishDish
+          key={dish}
+          dish={dish}
+          portions={portions}
+          onTell={(cooked) => setTold((before) => ({ ...before, [dish]: cooked }))}
+        />
+      ))}
+      <Cautions cautions={running.sheet.after} />
+      <div className="row">
+        <button type="button" className="button main large" disabled={!isSound} onClick={book}>
+          {further.finish.book}
+        </button>
+        <button type="button" className="button" onClick={() => cookingRun.set({ ...running, isOver: false })}>
+          {further.finish.back}
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,67 @@
+import type { SheetLine, StepLine, WorkSheet } from "halfloaf/kitchen";
+import type { ReactNode } from "react";
+import { useFurther } from "../words/useFurther.ts";
+import { Cautions } from "./Cautions.tsx";
+
+interface NextStepProps {
+  readonly sheet: WorkSheet;
+  readonly line: StepLine;
+  /** Minutes since the cooking began. */
+  readonly now: number;
+  readonly isFirst: boolean;
+  readonly onTell: (how: "begun" | "done") => void;
+}
+
+/** A longer text is set smaller, so that what can be touched stays in sight. */
+const LONG = 60;
+
+/** The next thing for the hands, readable from where the pan stands, with what must be minded just there. */
+export function NextStep({ sheet, line, now, isFirst, onTell }: NextStepProps): ReactNode {
+  const { words, further, formats } = useFurther();
+  const wait = Math.ceil(line.startMinutes - now);
+  const behind = Math.floor(now - line.startMinutes);
+  const besides = sheet.lines.filter((each) => each.kind !== "step").filter((each) => isDue(each, line, now));
+  return (
+    <section className="next-step stack tight" aria-live="polite">
+      <p className="soft">
+        {wait > 0 ? words.work.nextIn(wait) : words.work.now}
+        {behind >= 2 && `, ${further.stove.behind(behind)}`}
+      </p>
+      <p className={line.text.length > LONG ? "next-text" : "next-text short"}>{line.text}</p>
+      <p className="soft">
+        {formats.minutes(Math.max(1, Math.round(line.endMinutes - line.startMinutes)))}
+        {line.tempC !== undefined && `, ${formats.number(line.tempC, 0)} °C`}
+      </p>
+      {besides.map((each) => (
+        <p key={`${each.kind} ${each.startMinutes}`} className="besides">
+          {further.stove.besides} {each.kind === "oven" ? words.work.oven(each.tempC) : tellWash(each)}
+        </p>
+      ))}
+      {isFirst && <Cautions cautions={sheet.before} />}
+      <Cautions cautions={line.cautions} />
+      <div className="row">
+        {line.hands !== "full" && (
+          <button type="button" className="button main large" onClick={() => onTell("begun")}>
+            {words.work.started}
+          </button>
+        )}
+        <button
+          type="button"
+          className={line.hands === "full" ? "button main large" : "button large"}
+          onClick={() => onTell("done")}
+        >
+          {words.work.done}
+        </button>
+      </div>
+    </section>
+  );
+
+  function tellWash({ part }: Extract<SheetLine, { kind: "board-wash" | "kit-wash" }>): string {
+    return words.work.wash(further.stove.parts[part]);
+  }
+}
+
+/** What has to be done beside a step: it begins before the step ends, and is not long past. */
+function isDue({ startMinutes, endMinutes }: SheetLine, line: StepLine, now: number): boolean {
+  return startMinutes <= Math.max(now, line.startMinutes) && endMinutes >= Math.min(now, line.startMinutes) - 1;
+}

@@ -1,0 +1,46 @@
+import type { StepLine, WorkSheet } from "halfloaf/kitchen";
+import type { ReactNode } from "react";
+import { useWords } from "../words/WordsContext.tsx";
+
+interface StepsProps {
+  readonly sheet: WorkSheet;
+  readonly open: readonly StepLine[];
+}
+
+/** Every step in the order of its start, with its cautions and whether it is done. */
+export function Steps({ sheet, open }: StepsProps): ReactNode {
+  const { words, formats } = useWords();
+  return (
+    <details>
+      <summary className="button">{words.work.allSteps}</summary>
+      <ol className="lines">
+        {sheet.ahead.map(({ dish, step, text }) => (
+          <li key={`ahead ${dish} ${step}`}>
+            {words.work.ahead} {text}
+          </li>
+        ))}
+        {sheet.lines.map((line) => {
+          const isDone = line.kind === "step" && !open.includes(line);
+          const what =
+            line.kind === "step"
+              ? line.text
+              : line.kind === "oven"
+                ? words.work.oven(line.tempC)
+                : words.work.wash(line.part);
+          return (
+            <li key={`${line.kind} ${line.startMinutes} ${what}`} className={isDone ? "soft" : undefined}>
+              <span className="figure small">{formats.minutes(line.startMinutes)}</span> {what}
+              {isDone && ` (${words.work.isDone})`}
+              {line.kind === "step" &&
+                line.cautions.map(({ code, text, authority }) => (
+                  <div key={code} className="small caution">
+                    {text} <span className="soft">({authority})</span>
+                  </div>
+                ))}
+            </li>
+          );
+        })}
+      </ol>
+    </details>
+  );
+}

@@ -1,0 +1,52 @@
+import type { ReactNode } from "react";
+import { useFurther } from "../words/useFurther.ts";
+import { Cautions } from "./Cautions.tsx";
+import type { RunningTimer } from "./CookingRun.ts";
+
+interface TimersProps {
+  readonly timers: readonly RunningTimer[];
+  readonly nowMs: number;
+  readonly onDone: (timer: RunningTimer) => void;
+  /** Gives a step two minutes more. */
+  readonly onLonger: (timer: RunningTimer) => void;
+}
+
+/** What goes on by itself, each with its own clock. */
+export function Timers({ timers, nowMs, onDone, onLonger }: TimersProps): ReactNode {
+  const { words, further } = useFurther();
+  if (timers.length === 0) return null;
+  return (
+    <section className="stack tight" aria-labelledby="going-on">
+      <h2 id="going-on">{words.work.meanwhile}</h2>
+      <ul className="lines">
+        {timers.map((timer) => {
+          const { line, endsMs } = timer;
+          const isOver = endsMs <= nowMs;
+          return (
+            <li key={`${line.dish} ${line.step}`} className={isOver ? "timer over" : "timer"}>
+              <b className="clock figure" role="timer">
+                {isOver ? further.stove.over : tellLeft(endsMs - nowMs)}
+              </b>
+              <span>{line.text}</span>
+              <Cautions cautions={line.cautions} />
+              <div className="row">
+                <button type="button" className="button main" onClick={() => onDone(timer)}>
+                  {words.work.done}
+                </button>
+                <button type="button" className="button" onClick={() => onLonger(timer)}>
+                  {further.stove.longer}
+                </button>
+              </div>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+/** Minutes and seconds: "7:05". */
+function tellLeft(ms: number): string {
+  const seconds = Math.ceil(ms / 1000);
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+}

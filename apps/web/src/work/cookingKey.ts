@@ -1,0 +1,2 @@
+/** Where a cooking under way is remembered on the device. */
+export const COOKING_KEY = "halfloaf-cooking";
