@@ -78,7 +78,6 @@ function layCostNotes({ card, width }: CardPage): string[] {
     ...(card.unknown.length > 0
       ? [`In no sum, as the amount is to taste or not known: ${listNames(card.unknown)}.`]
       : []),
-    ...(card.alternatives !== undefined ? [`A plan may take instead: ${listAlternatives(card.alternatives)}.`] : []),
     ...(card.optional.length > 0 ? [`If wanted, and in no sum: ${listNames(card.optional)}.`] : []),
     ...(card.estimate ? ["estimate: a price that was guessed, not seen."] : []),
   ];
@@ -87,14 +86,6 @@ function layCostNotes({ card, width }: CardPage): string[] {
 
 function listNames(foods: readonly { readonly name: string }[]): string {
   return foods.map(({ name }) => harmless(name)).join(", ");
-}
-
-/** What may stand in for what, as "dill or mint for parsley; ...". */
-function listAlternatives(alternatives: NonNullable<CardData["alternatives"]>): string {
-  const stated = [...new Set(alternatives.map(({ insteadOf }) => insteadOf.name))];
-  const others = (name: string): string[] =>
-    alternatives.filter(({ insteadOf }) => insteadOf.name === name).map((food) => harmless(food.name));
-  return stated.map((name) => `${others(name).join(" or ")} for ${harmless(name)}`).join("; ");
 }
 
 function layWork({ card, width, paint }: CardPage): string[] {

@@ -25,17 +25,21 @@ export function readMakings(passages: readonly Passage[], options: DraftOptions)
     if (line.kind !== "making") continue;
     const over = line.heading?.text ?? passage.heading ?? heading;
     const whole = over === undefined ? passage : { ...passage, heading: over };
-    for (const each of splitPair(line, options)) makings.push(readMaking(whole, each, options));
+    for (const each of splitPair(line, passage.text, options)) makings.push(readMaking(whole, each, options));
   }
   return makings;
 }
 
-/** "Salt and pepper": two makings, where no amount is told, the whole names no food, and each half is one beyond doubt. */
-function splitPair(line: MakingsLine, options: DraftOptions): MakingsLine[] {
+/**
+ * "Salt and pepper", "1 tsp each cumin and paprika": two makings, where no amount is told or that of each, the whole names
+ * no food, and each half is one beyond doubt.
+ */
+function splitPair(line: MakingsLine, text: string, options: DraftOptions): MakingsLine[] {
   const [first, ...others] = line.choices;
   const names = first.name.text.split(/ (?:and|&) /);
+  const isOfEach = /\beach\b/i.test(text.slice(0, first.name.span.start));
   if (
-    first.amount !== undefined ||
+    (first.amount !== undefined && !isOfEach) ||
     others.length > 0 ||
     names.length !== 2 ||
     findOffers(line, first, options).sure !== undefined

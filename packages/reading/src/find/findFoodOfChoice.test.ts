@@ -376,7 +376,9 @@ describe("findFoodOfChoice", () => {
     ["1 large onion, finely chopped", "onion"],
     ["2 onions, diced", "onion"],
     ["200 g spinach, chopped", "spinach"],
-  ])("is sure that %s is no frozen food, though the table has it cut and frozen", (line, food) => {
+    ["1 tbsp soy sauce, plus extra to serve", "soy-sauce"],
+    ["1 onion, about the size of a fist", "onion"],
+  ])("is sure of what %s means, whatever is remarked beside it", (line, food) => {
     expect(find(line)).toMatchObject({ kind: "found", best: { food } });
   });
 

@@ -1,3 +1,4 @@
+import { NAME_ENDS } from "../line/lineWords.ts";
 import type { MakingsChoice, MakingsLine } from "../line/makingsLine.ts";
 import type { English } from "../line/toAmount.ts";
 import { UNIT_WORDS } from "../line/unitWords.ts";
@@ -36,7 +37,12 @@ function turnedRound(
   query: FoodQuery,
 ): FoodFinding | undefined {
   // What was understood, such as "chopped", is done to the food and is no part of its name.
-  const strange = notes.filter(({ reason }) => reason === "not-understood").map(({ text }) => text);
+  // "Plus extra to serve" begins with a word that ends a name, so it is a remark.
+  const strange = notes
+    .filter(
+      ({ reason, text }) => reason === "not-understood" && !NAME_ENDS.has(text.split(" ")[0]?.toLowerCase() ?? ""),
+    )
+    .map(({ text }) => text);
   const followers = purpose === undefined ? strange : [...strange, purpose.text.replace(/^for /i, "")];
   const plain = findFood(index, query);
   for (const text of followers.filter((each) => !each.includes(" "))) {
