@@ -55,7 +55,11 @@ function findWishes(ask: CookedAsk, open: OpenKeep): Found<CookWish[]> {
   const faults = [...dishes, really, ate].flatMap((one) => (one.ok ? [] : one.faults));
   if (faults.length > 0 || !really.ok || !ate.ok) return { ok: false, faults };
   const named = dishes.flatMap((one) => (one.ok ? [one.value] : []));
-  const bare = named.length === 0 ? openBatches(ask, open) : named.map((dish) => toWish(dish, ask, open));
+  const told = ask.portions === undefined ? {} : { portions: ask.portions };
+  const bare =
+    named.length === 0
+      ? openBatches(ask, open).map((wish) => ({ ...wish, ...told }))
+      : named.map((dish) => toWish(dish, ask, open));
   if (ate.value.length > 0 && bare.some(({ sitting }) => sitting === undefined)) return refuse(tellNoSittingNamed());
   const wishes = bare.map((wish): CookWish => {
     const plates = ate.value.length > 0 ? ate.value : ask.ateAsPlanned ? plannedPlates(wish, open) : [];

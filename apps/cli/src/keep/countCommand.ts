@@ -34,7 +34,7 @@ export function countCommand(ask: CountAsk, terminal: Terminal): Promise<ExitCod
         pen.write(toStock(count, pen.nameLot("food" in count ? count.food : "lot"), open)),
       );
       const names = toKeepNames(open, open.state);
-      const told = differences.map((difference) => tellDifference(difference, names));
+      const told = differences.map((difference) => tellDifference(difference, ask.as, names));
       const sentences = told.length + stocked.length > 0 ? told : [NOTHING_DIFFERS];
       return {
         ok: true,

@@ -5,7 +5,7 @@ import type { Terminal } from "../output/Terminal.ts";
 import { tellDayShort } from "../words/calendarWords.ts";
 import { refuse } from "../words/Fault.ts";
 import { tellNothingToUndo } from "../words/keepFaultWords.ts";
-import { FROM_FILE, gather, type KeepNames, tellRow } from "../words/keepWords.ts";
+import { DONE_AGAIN, FROM_FILE, gather, type KeepNames, TAKEN_BACK, tellRow } from "../words/keepWords.ts";
 import { civilDayOf } from "./civilDayOf.ts";
 import type { HistoryReport } from "./HistoryReport.ts";
 import type { KeepAsk } from "./KeepAsk.ts";
@@ -45,8 +45,10 @@ export function undoCommand(ask: KeepAsk, direction: "undo" | "redo", terminal: 
     if (act === undefined || written === undefined) return refuse(tellNothingToUndo(direction));
     const names = toKeepNames(open);
     const undone = act.undoes === undefined ? act : open.kept.history().find(({ id }) => id === act.undoes);
-    const sentences = gather((undone ?? act).rows.map((row) => tellRow(row, names))).map((text) => `  ${text}`);
-    return { ok: true, value: tellAct(open, terminal.page, written, { sentences }) };
+    const told = gather((undone ?? act).rows.map((row) => tellRow(row, names)));
+    const { data } = tellAct(open, terminal.page, written);
+    const lines = told.flatMap((text) => wrapBehind("  ", text, terminal.page.width));
+    return { ok: true, value: { data, lines: [direction === "undo" ? TAKEN_BACK : DONE_AGAIN, ...lines] } };
   });
 }
 

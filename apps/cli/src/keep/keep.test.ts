@@ -74,7 +74,7 @@ test("more than there is, what nobody knows and who does not eat here are refuse
     ["bought oats-rolled-500g-tally-store=x", "is not written as PACK"],
     ["cooked", "nothing left to cook"],
     ["cooked red-lentil-cumin-soup-pitta --ate joren=1", "at which sitting"],
-    ["sitting evening --as-planned", "is in the stores"],
+    ["sitting evening --as-planned", "has nobody, evening"],
     ["sitting supper --as-planned", "is no kind of sitting"],
     ["accounts --from 2026-12-09 --to 2026-12-08", "is before the first"],
     ["stores --kitchen nowhere", 'There is no folder "nowhere"'],

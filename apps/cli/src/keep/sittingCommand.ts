@@ -4,7 +4,7 @@ import type { ExitCode } from "../exitCodes.ts";
 import { findPrice } from "../input/findPrice.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
-import { tellNoAmount, tellNothingNamed, tellNothingServed } from "../words/keepFaultWords.ts";
+import { tellNoAmount, tellNobodyLeft, tellNothingNamed, tellNothingServed } from "../words/keepFaultWords.ts";
 import { tellShort } from "../words/keepWords.ts";
 import { findEater } from "./findEater.ts";
 import { type AskedItem, amountG, findItem } from "./Item.ts";
@@ -41,7 +41,7 @@ export function sittingCommand(ask: SittingAsk, terminal: Terminal): Promise<Exi
     const faults = [...(news.ok ? [] : news.faults), ...(plates.ok ? [] : plates.faults)];
     if (!news.ok || !plates.ok) return { ok: false, faults };
     if (news.value.length + plates.value.length === 0)
-      return refuse(ask.asPlanned ? tellNothingServed() : tellNothingNamed());
+      return refuse(ask.asPlanned ? tellNobodyLeft(ask.sitting) : tellNothingNamed());
     return writeAct(open, terminal.page, (pen) => {
       const told = news.value.map((body) => pen.write(body));
       const { day, state, names } = open;
@@ -102,8 +102,12 @@ function toPlate({ who, item: asked }: AskedPlate, open: OpenKeep): Found<PlateW
   return { ok: true, value: { ...whose, food, massG: amountG(asked.amount, value, open) } };
 }
 
-/** What the accepted week has for those who sit here, without those who are told to be away. */
+/** What the accepted week has for those who sit here, without those who are told to be away or to have eaten it. */
 function plannedPlates({ sitting, skipped, out }: SittingAsk, open: OpenKeep): PlateWish[] {
+  const hasEaten = (eater: string, dish: string): boolean =>
+    open.state.plates.some(
+      (plate) => plate.on === open.day && plate.sitting === sitting && plate.eater === eater && plate.dish === dish,
+    );
   const away = [...skipped, ...out.map(({ who }) => who)].flatMap((word) => {
     const found = findEater(word, open.edited);
     return found.ok ? [found.value] : [];
@@ -112,7 +116,7 @@ function plannedPlates({ sitting, skipped, out }: SittingAsk, open: OpenKeep): P
   const sittings = (week?.sittings ?? []).filter(({ date, kind }) => date === open.day && kind === sitting);
   return sittings.flatMap(({ dish, portions, eaters }) =>
     eaters
-      .filter((eater) => !away.includes(eater))
+      .filter((eater) => !away.includes(eater) && !hasEaten(eater, dish))
       .map((eater): PlateWish => {
         const plate = { dish, portions: portions / eaters.length };
         return open.edited.eaters.some(({ id }) => id === eater) ? { eater, ...plate } : plate;

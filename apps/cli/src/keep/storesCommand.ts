@@ -1,6 +1,5 @@
-import { useUpList } from "halfloaf/kitchen/record";
+import { listStores, useUpList } from "halfloaf/kitchen/record";
 import { daysBetween } from "halfloaf/quantity";
-import { firstExpiredFirstOut } from "halfloaf/stores";
 import * as v from "valibot";
 import type { ExitCode } from "../exitCodes.ts";
 import type { Terminal } from "../output/Terminal.ts";
@@ -40,20 +39,7 @@ function toStoresReport(open: OpenKeep, withinDays: number): StoresReport {
 }
 
 function listLots({ stateThen, day }: OpenKeep): StoresLine[] {
-  const lots = firstExpiredFirstOut(stateThen.lots.values()).filter(({ since }) => since <= day);
-  return lots.map(({ id, food, cooked, place, since, openedOn, leftG, leftMinor, keeps }) => {
-    const doubt = stateThen.toCount.get(id);
-    return {
-      lot: id,
-      ...(food !== undefined && { food }),
-      ...(cooked !== undefined && { dish: cooked.dish, portions: leftG / cooked.portionG }),
-      place,
-      since,
-      ...(openedOn !== undefined && { openedOn }),
-      massG: leftG,
-      costMinor: leftMinor,
-      ...(keeps?.ok && { until: keeps.on, daysLeft: daysBetween(day, keeps.on) }),
-      ...(doubt !== undefined && { toCountG: doubt.shortG }),
-    };
+  return listStores(stateThen, day).map(({ leftG, until, because: _because, pack: _pack, ...row }) => {
+    return { ...row, massG: leftG, ...(until !== undefined && { until, daysLeft: daysBetween(day, until) }) };
   });
 }

@@ -223,6 +223,15 @@ export function tellNothingServed(): Fault {
   );
 }
 
+/** The accepted week has nobody at a sitting who has not eaten. */
+export function tellNobodyLeft(sitting: string): Fault {
+  return plain(
+    "nobody-left",
+    `The accepted week has nobody, ${sitting}, of whom it is not told already that they ate.`,
+    "Name the day with --on, or say what was eaten with --ate.",
+  );
+}
+
 /** Nothing of this device can be taken back, or done again. */
 export function tellNothingToUndo(direction: "undo" | "redo"): Fault {
   return direction === "undo"

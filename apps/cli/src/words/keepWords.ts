@@ -1,5 +1,6 @@
 import type { LedgerRow } from "@halfloaf/keep";
 import type { EventOf, RecordEvent } from "halfloaf/kitchen/record";
+import type { KeepingLimit } from "halfloaf/stores";
 import { harmless } from "../output/harmless.ts";
 import { tellCount, tellMass, tellMoney, tellNumber } from "./amountWords.ts";
 import { tellDayShort } from "./calendarWords.ts";
@@ -27,6 +28,15 @@ export function tellPortions(portions: number): string {
   return told === "1" ? "1 portion" : `${told} portions`;
 }
 
+/** What ended the time of something that has gone off. */
+const ENDED: Readonly<Record<string, string>> = {
+  "unopened-life": "kept past its time",
+  "opened-life": "open past its time",
+  "use-by": "past the use-by day on its label",
+  "best-before": "past the best-before day on its label",
+  thawed: "thawed past its time",
+} satisfies Record<KeepingLimit, string>;
+
 type Told = { readonly [Kind in RecordEvent["kind"]]: (event: EventOf<Kind>, names: KeepNames) => string };
 
 const money = (minor: number, { currency }: KeepNames): string => tellMoney(minor, currency);
@@ -39,11 +49,11 @@ const TOLD: Told = {
     return `Bought ${what} for ${money(costMinor, names)}${shop === undefined ? "" : ` at ${names.shop(shop)}`}.`;
   },
   moved: ({ lot, to, part }, names) =>
-    `Moved ${part === undefined ? "" : `${tellMass(part.massG)} of `}${names.lot(lot)} to the ${tellPlace(to)}.`,
+    `Moved ${part === undefined ? "all of a lot" : tellMass(part.massG)} of ${names.lot(lot)} to the ${tellPlace(to)}.`,
   opened: ({ lot }, names) => `Opened ${names.lot(lot)}.`,
   used: ({ lot, massG }, names) => `Used ${tellMass(massG)} of ${names.lot(lot)}.`,
   wasted: ({ lot, massG, why }, names) =>
-    `Threw away ${tellMass(massG)} of ${names.lot(lot)}${why === undefined ? "" : ` (${harmless(why)})`}.`,
+    `Threw away ${tellMass(massG)} of ${names.lot(lot)}${why === undefined ? "" : ` (${ENDED[why] ?? harmless(why)})`}.`,
   counted: ({ lot, massG, as }, names) =>
     `Counted ${massG === 0 ? "nothing" : tellMass(massG)} of ${names.lot(lot)}${as === undefined ? "" : `; what is missing was ${as === "used" ? "used" : "thrown away"}`}.`,
   cooked: ({ dish, portions, uses, unbooked = [] }, names) => {
@@ -113,6 +123,12 @@ export function tellDoubt(
   return `In doubt: ${what} But ${why}.`;
 }
 
+/** Before what an undo took back. */
+export const TAKEN_BACK = "Taken back:";
+
+/** Before what a redo did again. */
+export const DONE_AGAIN = "Done again:";
+
 /** A lot whose record is known to be wrong. */
 export function tellToCount(lot: string, shortG: number): string {
   return `Count ${lot}: ${tellMass(shortG)} more was told to have left it than was there.`;
@@ -121,10 +137,12 @@ export function tellToCount(lot: string, shortG: number): string {
 /** What a count found otherwise. */
 export function tellDifference(
   { lot, recordedG, countedG, costMinor }: { lot: string; recordedG: number; countedG: number; costMinor: number },
+  as: "used" | "wasted" | undefined,
   names: KeepNames,
 ): string {
   const more = countedG > recordedG;
-  const cost = more ? "" : `, ${money(costMinor, names)} at most`;
+  const became = as === undefined ? "waste, since nobody said that it was used" : as;
+  const cost = more ? "" : `, ${money(costMinor, names)} at most, booked as ${became}`;
   return `${names.lot(lot)}: ${tellMass(recordedG)} by the record, ${tellMass(countedG)} counted; ${tellMass(Math.abs(countedG - recordedG))} ${more ? "found" : "missing"}${cost}.`;
 }
 

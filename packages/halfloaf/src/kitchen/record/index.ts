@@ -58,6 +58,10 @@ export {
   type SittingNews,
 } from "./recordState.ts";
 export { type Reminder, remindersOf } from "./remindersOf.ts";
+export { type AccountRow, listAccounts } from "./rows/listAccounts.ts";
+export { listMovements, type MovementRow } from "./rows/listMovements.ts";
+export { listPrices, type PriceRow } from "./rows/listPrices.ts";
+export { listStores, type StoresRow } from "./rows/listStores.ts";
 export { settleTwins, toCanonicalText } from "./settleTwins.ts";
 export { compareStamps, nextStamp, type Stamp } from "./stamp.ts";
 export { toKitchen } from "./toKitchen.ts";
