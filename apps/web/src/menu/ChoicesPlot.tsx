@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import type { MouseEvent, ReactNode } from "react";
 import { niceStep } from "../prices/niceStep.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { ChoicesShown } from "./Choices.tsx";
@@ -39,18 +39,23 @@ export function ChoicesPlot({ choices, against, shown, currency, onPick }: Choic
     left: `calc(${LEFT}px + (100% - ${LEFT + 24}px) * ${x(other(choice))})`,
     top: `${HEAD + (HEIGHT - HEAD - FOOT) * y(choice.moneyMinor)}px`,
   });
+  /** Points may lie close together, so a touch means the one that is nearest. */
+  const pickNearest = (event: MouseEvent<HTMLElement>): void => {
+    const points = [...event.currentTarget.querySelectorAll(".choices-point")];
+    const distances = points.map((point) => {
+      const { left, top, width, height } = point.getBoundingClientRect();
+      return Math.hypot(left + width / 2 - event.clientX, top + height / 2 - event.clientY);
+    });
+    const nearest = choices[distances.indexOf(Math.min(...distances))];
+    if (nearest !== undefined) onPick(nearest.week);
+  };
   return (
     <figure className="choices-plot">
       <figcaption className="unseen">{said.picture}</figcaption>
-      <div className="choices-paper" style={{ height: HEIGHT }}>
+      <div className="choices-paper" style={{ height: HEIGHT }} aria-hidden="true" onClick={pickNearest}>
         <p className="choices-axis small soft">↑ {said.money}</p>
         {upwards.ticks.map((value) => (
-          <div
-            key={value}
-            className="choices-line"
-            style={{ top: HEAD + (HEIGHT - HEAD - FOOT) * y(value) }}
-            aria-hidden="true"
-          >
+          <div key={value} className="choices-line" style={{ top: HEAD + (HEIGHT - HEAD - FOOT) * y(value) }}>
             <span className="choices-figure small figure">{formats.money(value, currency)}</span>
           </div>
         ))}
@@ -59,20 +64,16 @@ export function ChoicesPlot({ choices, against, shown, currency, onPick }: Choic
             key={value}
             className="choices-tick small figure"
             style={{ left: `calc(${LEFT}px + (100% - ${LEFT + 24}px) * ${x(value)})` }}
-            aria-hidden="true"
           >
             {tellOther(value)}
           </span>
         ))}
         {choices.map((choice) => (
-          <button
+          <span
             key={choice.moneyMinor}
-            type="button"
             className="choices-point"
             style={place(choice)}
-            aria-pressed={choice.week === shown}
-            aria-label={said.point(formats.money(Math.round(choice.moneyMinor), currency), tellOther(other(choice)))}
-            onClick={() => onPick(choice.week)}
+            data-shown={choice.week === shown || undefined}
           />
         ))}
       </div>
