@@ -10,6 +10,7 @@ import { HistoryPart } from "./HistoryPart.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
 import { KitPart } from "./KitPart.tsx";
 import { LimitsPart } from "./LimitsPart.tsx";
+import { ShopsPart } from "./ShopsPart.tsx";
 import { SittingsPart } from "./SittingsPart.tsx";
 
 /** Who eats, with what kit, within which limits, by which authority, on which devices. */
@@ -28,6 +29,7 @@ export default function KitchenScreen(): ReactNode {
       <KitPart />
       <SittingsPart />
       <LimitsPart />
+      <ShopsPart />
       <AuthorityPart />
       <DevicePart />
       <BackupPart />

@@ -24,7 +24,7 @@ export function tellIssue(issue: Issue, further: Further, formats: Formats): str
 /** What the field of an issue is called on the screen; its keys where it is on none. */
 function fieldOf({ path }: Issue, { kitchen }: Further): string {
   const names: Readonly<Record<string, string>> = {
-    name: path[0] === "eaters" ? kitchen.eaterName : kitchen.name,
+    name: path[0] === "eaters" ? kitchen.eaterName : path[0] === "shops" ? kitchen.shopName : kitchen.name,
     ageYears: kitchen.age,
     heightCm: kitchen.height,
     massKg: kitchen.mass,
@@ -37,7 +37,11 @@ function fieldOf({ path }: Issue, { kitchen }: Further): string {
     freezerLitres: kitchen.freezerLitres,
     on: kitchen.days,
     eaters: path[0] === "sittings" ? kitchen.who : kitchen.eaters,
-    minutes: kitchen.minutes,
+    minutes: path[0] === "shops" ? kitchen.tripMinutes : kitchen.minutes,
+    costMinor: kitchen.fare,
+    carryKg: kitchen.carry,
+    openDays: kitchen.days,
+    standRisePct: kitchen.standRise,
     sittings: kitchen.sittings,
     budgetMinor: kitchen.budget,
     handsOnMinutes: kitchen.handsOn,

@@ -1,7 +1,7 @@
 import type { FoodTable } from "halfloaf/food";
 import type { WeekPlan } from "halfloaf/kitchen";
 import { layRibbons, type Ribbon, type RibbonPicture } from "halfloaf/sheet";
-import { type ReactNode, useId, useMemo, useRef } from "react";
+import { type ReactNode, useEffect, useId, useMemo, useRef } from "react";
 import { useWords } from "../words/WordsContext.tsx";
 import type { Lit } from "./Lit.ts";
 import { OneRibbon } from "./OneRibbon.tsx";
@@ -30,6 +30,10 @@ export function Ribbons({ week, foods, titleOf, nameOf, lit, onLight, onOver, on
   const patterns = useId();
   const scroller = useRef<HTMLElement>(null);
   const { held, takeUp, wasDragged } = useDragging({ onOver, onDrop, scroller });
+  const rows = useMemo(() => orderLanes(picture, lit), [picture, lit]);
+  useEffect(() => {
+    if (lit !== undefined && "batch" in lit) scroller.current?.scrollTo({ top: 0 });
+  }, [lit]);
   const height = picture.lanes * sizes.lane + 8;
   const heldPlate = held && week.sittings[held.sitting];
   return (
@@ -81,7 +85,7 @@ export function Ribbons({ week, foods, titleOf, nameOf, lit, onLight, onOver, on
               <OneRibbon
                 key={ribbon.lot}
                 ribbon={ribbon}
-                top={ribbon.lane * sizes.lane}
+                top={(rows[ribbon.lane] ?? ribbon.lane) * sizes.lane}
                 sizes={sizes}
                 pattern={`url(#${patterns}${ribbon.kind})`}
                 name={nameOf(ribbon.food)}
@@ -103,6 +107,15 @@ export function Ribbons({ week, foods, titleOf, nameOf, lit, onLight, onOver, on
       </figcaption>
     </figure>
   );
+}
+
+/** The row of each lane: those that feed a lit plate come to the top, so that they are seen together on a small page. */
+function orderLanes({ ribbons, lanes }: RibbonPicture, lit: Lit): number[] {
+  const order = Array.from({ length: lanes }, (_, lane) => lane);
+  if (lit === undefined || "lot" in lit) return order;
+  const isLit = new Set(ribbons.filter((ribbon) => isLitRibbon(ribbon, lit)).map(({ lane }) => lane));
+  const sorted = [...order.filter((lane) => isLit.has(lane)), ...order.filter((lane) => !isLit.has(lane))];
+  return order.map((lane) => sorted.indexOf(lane));
 }
 
 function isTouched(ribbon: Ribbon, lit: Lit): boolean {

@@ -18,7 +18,7 @@ export const de: Words = {
   },
   screens: {
     today: "Heute",
-    menu: "Speiseplan",
+    menu: "Speise\u00ADplan",
     buying: "Einkauf",
     work: "Ablauf",
     workShort: "Ablauf",

@@ -277,6 +277,32 @@ export const furtherEn = {
     book: "Tell the stores",
     back: "Back to the stove",
   },
+  lot: {
+    usedUp: "Used it up",
+    moveTo: { "dry-store": "Into the dry store", fridge: "Into the fridge", freezer: "Into the freezer" },
+  },
+  otherwise: {
+    title: "It comes out otherwise",
+    without: (eater: string) => `Without ${eater}`,
+    guests: "Portions for guests",
+    guestsCome: "Guests eat here",
+    cost: "What it costs elsewhere, if known",
+    ateOut: "Eaten elsewhere",
+  },
+  follow: {
+    title: "Otherwise than planned",
+    count: (count: number) =>
+      count === 1
+        ? "One thing came out otherwise than the week took it to be."
+        : `${count} things came out otherwise than the week took them to be.`,
+    ask: "Let the plan follow",
+  },
+  stocktake: {
+    begin: "Count",
+    about: "How much is there, in grams; 0 = nothing. What you leave empty stays as it is.",
+    line: (what: string, mass: string) => `${what} (${mass} by the record)`,
+    book: (count: number) => (count === 1 ? "Set 1 right" : `Set ${count} right`),
+  },
   prices: {
     find: "Find a food or a pack",
     shop: "Shop",
@@ -517,6 +543,15 @@ export const furtherEn = {
     packed: "Taken along",
     addSitting: "Add a sitting",
     limits: "Limits and worth",
+    shops: "Shops",
+    shopsNote: "Where you buy, when it is open, and what a trip there takes.",
+    packsHere: (count: number) => (count === 1 ? "1 pack known" : `${count} packs known`),
+    addShop: "Add a shop",
+    shopName: "Name of the shop",
+    tripMinutes: "Minutes there, in it and back",
+    fare: "Fare for one trip",
+    carry: "Most kg carried home (empty = no limit)",
+    homeBefore: "Home before",
     budget: "Money for a week (empty = no limit)",
     handsOn: "Most minutes with both hands a day",
     eachWeekday: "each weekday its own",
