@@ -3,7 +3,8 @@ import type { HttpBindings } from "@hono/node-server";
 import { serveStatic } from "@hono/node-server/serve-static";
 import { Hono } from "hono";
 import { secureHeaders } from "hono/secure-headers";
-import { type ApiOptions, createApi } from "./api/createApi.ts";
+import { ApiDesk, type ApiOptions } from "./api/ApiDesk.ts";
+import { createApi } from "./api/createApi.ts";
 import type { ServerParts } from "./ServerParts.ts";
 import { hashSecret } from "./secrets.ts";
 import type { SyncHub } from "./sync/SyncHub.ts";
@@ -77,7 +78,7 @@ function addHost(app: Hono<{ Bindings: HttpBindings }>, host: HostOptions): void
     context.header("Content-Type", parts.measures.registry.contentType);
     return context.body(await parts.measures.registry.metrics());
   });
-  app.route("/api/v1", createApi(parts, hub, host));
+  app.route("/api/v1", createApi(new ApiDesk(parts, hub, host)));
 }
 
 function addFiles(app: Hono<{ Bindings: HttpBindings }>, files: string): void {

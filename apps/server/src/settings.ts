@@ -2,7 +2,7 @@ import { homedir } from "node:os";
 import { join } from "node:path";
 import { type Issue, type Parsed, parseWith } from "halfloaf/quantity";
 import * as v from "valibot";
-import type { Registration } from "./api/createApi.ts";
+import type { Registration } from "./api/ApiDesk.ts";
 
 /** How a server is set up; all of it comes from the environment, secrets above all. */
 export interface Settings {

@@ -19,8 +19,12 @@ const start = async (options?: TestHostOptions) => {
   host = await startHost(options);
   return host;
 };
-const post = (url: string, body: unknown, headers: Record<string, string> = {}) =>
-  fetch(url, { method: "POST", headers, body: typeof body === "string" ? body : JSON.stringify(body) });
+const post = (url: string, body: unknown, type = "application/json") =>
+  fetch(url, {
+    method: "POST",
+    headers: { "Content-Type": type },
+    body: typeof body === "string" ? body : JSON.stringify(body),
+  });
 
 describe("A kitchen on a server", () => {
   it("is made by its first device, which keeps it", async () => {
@@ -123,7 +127,10 @@ describe("Questions over HTTP", () => {
     for (const body of ["", "{", "[]", { device: "" }, { device: "x", admin: true }, { device: "x".repeat(61) }])
       expect((await post(kitchens, body)).status).toBe(400);
     expect((await post(kitchens, { device: "x".repeat(20_000) })).status).toBe(413);
-    expect((await fetch(`${url}/api/v1/nothing`)).status).toBe(404);
+    expect((await post(kitchens, { device: "Phone" }, "text/plain")).status).toBe(415);
+    const nothing = await fetch(`${url}/api/v1/nothing`);
+    expect([nothing.status, nothing.headers.get("cache-control")]).toEqual([404, "no-store"]);
+    expect((await fetch(kitchens, { method: "PATCH" })).status).toBe(404);
   });
 
   it("from one address are answered with 429 where they are too many, and other addresses are not touched", async () => {

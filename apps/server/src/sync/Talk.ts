@@ -160,6 +160,7 @@ export class Talk {
     const { messageBytes } = limits;
     const { role } = device;
     this.guest.say({ say: "welcome", device: device.id, role, log: found.log, upTo: found.upTo, messageBytes });
+    this.#hub.parts.journal.info({ address: this.#address, kitchen, device: device.id, role }, "device-came");
     this.#hub.enter(this.guest, found.upTo);
   }
 

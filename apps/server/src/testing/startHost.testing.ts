@@ -5,7 +5,7 @@ import { KeptKitchen } from "@halfloaf/keep";
 import { HostDesk, KitchenSync, type Membership, type Role, type Socket, type SyncMark } from "@halfloaf/keep/sync";
 import { openMemoryStore } from "@halfloaf/keep/testing/memory";
 import { WebSocket } from "ws";
-import type { ApiOptions } from "../api/createApi.ts";
+import type { ApiOptions } from "../api/ApiDesk.ts";
 import type { HostStore } from "../host/HostStore.ts";
 import { openSqliteHost } from "../host/openSqliteHost.ts";
 import { type Limits, USUAL_LIMITS } from "../limits.ts";
