@@ -2,15 +2,18 @@ import { loadStarterFoods } from "@halfloaf/data";
 import {
   type DishText,
   type DraftOptions,
+  decodeText,
   draftDish,
   ENGLISH_RECEIPT,
   FoodIndex,
+  findContentKind,
   findFoodOfChoice,
   findOfficialFoods,
   observeReceipt,
   PackIndex,
   parsePriceListMapping,
   parseTableMapping,
+  readDishTexts,
   readFoodDataCsv,
   readFoodDataJson,
   readMakingsLine,
@@ -101,6 +104,12 @@ export const READERS = {
     const { dishes, issues } = readPage(toText(bytes));
     return [issues, dishes.map(readWhole)];
   },
+  // Whatever was pasted, dropped or shared, of which nobody says what it is.
+  any: (bytes) => {
+    const { text } = decodeText(bytes);
+    const { dishes, issues } = readDishTexts(text);
+    return [findContentKind(text), issues, dishes.map(readWhole)];
+  },
   receipt: (bytes) => {
     const receipt = readReceipt(toText(bytes), { currency: "EUR", shops, packs, words: ENGLISH_RECEIPT });
     return [receipt, observeReceipt(receipt, shops)];
@@ -126,7 +135,9 @@ export const READERS = {
     const own = parseOwnFoods(content);
     return [
       own,
-      own.ok ? [checkOwnFoods(foods, own.value), withOwnFoods(foods, own.value)] : parseTableMapping(content),
+      own.ok
+        ? [checkOwnFoods(foods, own.value), withOwnFoods(foods, own.value)]
+        : [parseTableMapping(content), parsePriceListMapping(content)],
     ];
   },
 } satisfies Record<string, Reader>;

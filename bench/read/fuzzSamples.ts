@@ -83,8 +83,29 @@ const FOOD_DATA_FILES = [
 const OWN_FOODS = JSON.stringify({
   format: "halfloaf-foods",
   version: 1,
-  foods: [],
+  foods: [
+    {
+      id: "kelp-crackers",
+      group: "bread",
+      names: { british: ["kelp crackers"], american: ["kelp crackers"] },
+      diet: "vegan",
+      hygiene: "ready-to-eat",
+      allergens: { eu: ["gluten"], us: ["wheat"] },
+      refusePct: 0,
+      keeping: { unopened: { "dry-store": 90 }, opened: { "dry-store": 14 }, authority: "the label" },
+      source: "the label",
+      composition: { energyKj: 1715, proteinG: 9 },
+    },
+  ],
   overrides: [{ food: "onion", from: "x", figures: { energyKj: 160 }, sources: { energyKj: "x" } }],
+});
+
+const MAPPING = JSON.stringify({
+  format: "halfloaf-price-list-mapping",
+  version: 1,
+  csv: { delimiter: ";", decimal: "," },
+  currency: "EUR",
+  columns: { label: "label", price: "price" },
 });
 
 /** What inputs are made of, by reader; all of it made up. */
@@ -92,10 +113,11 @@ export const SAMPLES: Readonly<Record<ReaderName, readonly string[]>> = {
   line: LINES,
   text: [TEXT, TEXT.toUpperCase(), LINES.join("\n"), METHOD.join("\n")],
   page: PAGES,
+  any: [...PAGES, TEXT, JSON.stringify(RECIPE), RECEIPT, LINES.join("\r\n")],
   receipt: [RECEIPT, RECEIPT.replaceAll(".", ",")],
   prices: [PRICES],
   table: [TABLE],
   "food-data-csv": [FOOD_DATA_FILES.map((name) => CSV[name] ?? "").join(FILE_MARK)],
   "food-data-json": [writeJsonFile(SAMPLE_FOODS.slice(0, 2)), writeJsonFile(SAMPLE_FOODS.slice(2), "FoundationFoods")],
-  json: [OWN_FOODS, JSON.stringify(RECIPE)],
+  json: [OWN_FOODS, MAPPING, JSON.stringify(RECIPE)],
 };

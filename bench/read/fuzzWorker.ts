@@ -39,7 +39,7 @@ const UNSEEN = /(?![\n\t])[\p{Cc}\p{Cf}\p{Cs}]/u;
  * Readers of dishes pass on clean text. What tables, lists and receipts call things, and what faults quote, is passed on as
  * text that stands in the file; whoever shows it shows it as text.
  */
-const CLEAN: ReadonlySet<string> = new Set(["line", "text", "page"]);
+const CLEAN: ReadonlySet<string> = new Set(["line", "text", "page", "any"]);
 
 const [seed = 1, from = 0, to = 1000] = process.argv.slice(2).map(Number);
 const names = Object.keys(READERS) as ReaderName[];
