@@ -56,14 +56,14 @@ function Acts(): ReactNode {
 }
 
 function ActLine({ act: { rows, atMs, by, undoes } }: { readonly act: Act }): ReactNode {
-  const { further, formats, language } = useFurther();
+  const { further, formats } = useFurther();
   const { view } = useKitchen();
   const names = useNames();
   const { acts } = further.kitchen;
   const kinds = [...new Set(rows.map(({ kind }) => acts[kind]))];
   const things = [...new Set(rows.flatMap(aboutWhat))];
   const when = new Date(atMs);
-  const time = when.toLocaleTimeString(language, { hour: "2-digit", minute: "2-digit" });
+  const time = formats.clock(when.getHours() * 60 + when.getMinutes());
   return (
     <div>
       {undoes !== undefined && `${further.kitchen.takenBack}: `}

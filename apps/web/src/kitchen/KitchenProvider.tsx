@@ -24,12 +24,12 @@ const KitchensContext = createContext<Kitchens | undefined>(undefined);
 export function KitchenProvider({ children }: { readonly children: ReactNode }): ReactNode {
   const [device, setDevice] = useState(readDevice);
   const [found, setFound] = useState<KitchenSession | OpeningFault>();
-  const id = device.open;
+  const { open: id, name, by } = device;
   useEffect(() => {
     if (id === undefined) return undefined;
     let isWanted = true;
     let session: KitchenSession | undefined;
-    void openSession(id, device, true).then((opened) => {
+    void openSession(id, { name, by }, true).then((opened) => {
       if (!("ok" in opened)) session = opened;
       if (isWanted) setFound(opened);
       else void session?.close();
@@ -39,7 +39,7 @@ export function KitchenProvider({ children }: { readonly children: ReactNode }):
       setFound(undefined);
       void session?.close();
     };
-  }, [id, device]);
+  }, [id, name, by]);
   const opening = useOpeningOf(id, found);
   const kitchens = useMemo(() => {
     const change = (next: Device): void => {
@@ -73,7 +73,7 @@ function subscribeToNothing(): () => void {
 
 async function openSession(
   id: string,
-  { name, by }: Device,
+  { name, by }: Pick<Device, "name"> & { readonly by: string | undefined },
   expected: boolean,
 ): Promise<KitchenSession | OpeningFault> {
   const [{ KitchenSession }, { loadStarter }] = await Promise.all([
@@ -87,7 +87,7 @@ async function openSession(
 /** The device with a new kitchen made from what was given; undefined where that holds no kitchen. */
 async function makeKitchen(device: Device, content: unknown): Promise<Device | undefined> {
   const id = `kitchen-${Date.now().toString(36)}`;
-  const session = await openSession(id, device, false);
+  const session = await openSession(id, { name: device.name, by: device.by }, false);
   if ("ok" in session) return undefined;
   const isIn = await session.bringIn(content);
   const title = session.view?.kitchen.name;
