@@ -7,6 +7,8 @@ import { layMisfits } from "../layMisfits.ts";
 import type { FoodBeside, PartOf } from "../ReadReport.ts";
 
 const MOST_OFFERED = 12;
+/** So much of a source has room beside a figure. */
+const MOST_SOURCE = 24;
 
 /** An official table as a page: what was read and what was not, what it may be compared with, old beside new. */
 export function layOfficial(
@@ -92,7 +94,11 @@ function layChanges({ food, from, changes, contradictions }: FoodBeside, { width
   ];
 }
 
+/** How a figure came about where it is not printed so, as far as its source goes on from that of the food. */
 function tellSource(source: string | undefined, from: string): string {
   if (source === undefined || from.startsWith(source)) return "";
-  return /reckoned|from kcal|× |x 4\.184/.test(source) ? "reckoned" : "other source";
+  if (/reckoned|from kcal|× |x 4\.184/.test(source)) return "reckoned";
+  const shared = [...source].findIndex((sign, at) => sign !== from[at]);
+  const rest = source.slice(Math.max(0, shared));
+  return source.slice(0, shared).endsWith(": ") && rest.length <= MOST_SOURCE ? harmless(rest) : "other source";
 }
