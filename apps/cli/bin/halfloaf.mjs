@@ -1,6 +1,10 @@
 #!/usr/bin/env node
-// The sources are TypeScript; tsx strips the types as they are loaded.
-import { register } from "tsx/esm/api";
+import { findBundle } from "./bundle.mjs";
 
-register();
-await import("../src/main.ts");
+const bundle = await findBundle();
+if (bundle === undefined) {
+  // The sources are TypeScript; tsx strips the types as they are loaded.
+  const { register } = await import("tsx/esm/api");
+  register();
+}
+await import(bundle ?? "../src/main.ts");
