@@ -29,7 +29,7 @@ export function AccountSums({ line }: { readonly line: AccountLine }): ReactNode
               isShown && (
                 <tr key={name}>
                   <th scope="row">{name}</th>
-                  <td className="figure">{formats.money(minor, view.kitchen.currency)}</td>
+                  <td className="figure">{formats.money(minor === 0 ? 0 : minor, view.kitchen.currency)}</td>
                 </tr>
               ),
           )}

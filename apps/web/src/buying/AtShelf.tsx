@@ -51,7 +51,7 @@ export function AtShelf({ tick, shop, week }: AtShelfProps): ReactNode {
     forget();
     if (news === undefined) return undefined;
     const timer = setTimeout(
-      () => void ask(toChanges(line.pack, news), sizedPack),
+      () => void ask(toChanges(line.pack, news), sizedPack && { pack: sizedPack }),
       news.kind === "gone" ? 0 : PAUSE_MS,
     );
     return () => clearTimeout(timer);

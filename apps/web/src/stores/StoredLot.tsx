@@ -5,6 +5,7 @@ import { type ReactNode, useId, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import { LotActs } from "./LotActs.tsx";
 
 /** One lot with what is left of it, and what can be told of it. */
 export function StoredLot({ lot }: { readonly lot: LotState }): ReactNode {
@@ -52,6 +53,7 @@ function Telling({ lot }: { readonly lot: LotState }): ReactNode {
         {lot.openedOn !== undefined && ` ${words.stores.opened(formats.day(lot.openedOn))}`}{" "}
         {words.stores.left(formats.money(lot.leftMinor, view.kitchen.currency))}
       </p>
+      <LotActs lot={lot} />
       <label className="field" htmlFor={field}>
         {words.stores.grams}
         <input id={field} inputMode="decimal" value={text} onChange={(event) => setText(event.target.value)} />
@@ -75,9 +77,6 @@ function Telling({ lot }: { readonly lot: LotState }): ReactNode {
         </button>
         <button type="button" className="button" disabled={!isMass} onClick={count}>
           {words.stores.counted}
-        </button>
-        <button type="button" className="button" onClick={() => add({ kind: "wasted", ...base, massG: lot.leftG })}>
-          {words.stores.allWasted}
         </button>
       </div>
     </div>

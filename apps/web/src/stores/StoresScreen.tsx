@@ -1,16 +1,22 @@
 import { PLACES } from "halfloaf/food";
 import { firstExpiredFirstOut, type LotState } from "halfloaf/stores";
-import type { ReactNode } from "react";
+import { type ReactNode, useMemo, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { Undo } from "../today/Undo.tsx";
+import { useFurther } from "../words/useFurther.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import "../kitchen/fields/fields.css";
+import { Stocktake } from "./Stocktake.tsx";
 import { StoredLot } from "./StoredLot.tsx";
 
 /** What is here, where, until when. */
 export default function StoresScreen(): ReactNode {
   const { words, formats } = useWords();
   const { view } = useKitchen();
-  const lots = firstExpiredFirstOut(view.state.lots.values()).filter(({ since }) => since <= view.day);
+  const lots = useMemo(
+    () => firstExpiredFirstOut(view.state.lots.values()).filter(({ since }) => since <= view.day),
+    [view.state, view.day],
+  );
   const worth = lots.reduce((sum, { leftMinor }) => sum + leftMinor, 0);
   return (
     <div className="stack">
@@ -27,18 +33,30 @@ export default function StoresScreen(): ReactNode {
 }
 
 function Place({ name, lots }: { readonly name: string; readonly lots: readonly LotState[] }): ReactNode {
-  const { words } = useWords();
+  const { words, further } = useFurther();
+  const [isCounting, setCounting] = useState(false);
   return (
     <section className="stack tight">
-      <h2>{name}</h2>
+      <div className="row spread">
+        <h2>{name}</h2>
+        {lots.length > 0 && !isCounting && (
+          <button type="button" className="button" onClick={() => setCounting(true)}>
+            {further.stocktake.begin}
+          </button>
+        )}
+      </div>
       {lots.length === 0 && <p className="soft">{words.stores.empty}</p>}
-      <ul className="lines">
-        {lots.map((lot) => (
-          <li key={lot.id}>
-            <StoredLot lot={lot} />
-          </li>
-        ))}
-      </ul>
+      {isCounting ? (
+        <Stocktake lots={lots} onDone={() => setCounting(false)} />
+      ) : (
+        <ul className="lines">
+          {lots.map((lot) => (
+            <li key={lot.id}>
+              <StoredLot lot={lot} />
+            </li>
+          ))}
+        </ul>
+      )}
     </section>
   );
 }

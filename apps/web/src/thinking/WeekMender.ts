@@ -66,10 +66,13 @@ export interface MendQuestion {
   readonly asked: readonly WeekChange[];
   /** A pack that the kitchen does not have yet and that may be bought. */
   readonly pack?: Pack;
+  /** True where an answer that changes less is worth waiting a little longer for. */
+  readonly isPatient?: boolean;
 }
 
 /** Moves of the search near the old menu: enough for a week, few enough to wait for at the shelf. */
 const MOVES = 8_000;
+const PATIENT_MOVES = 40_000;
 const FAR_MOVES = 20_000;
 
 interface Ready {
@@ -90,7 +93,7 @@ export class WeekMender {
     await this.#restore(kitchen, day);
   }
 
-  async mend({ kitchen: id, day, asked, pack }: MendQuestion): Promise<WeekMended> {
+  async mend({ kitchen: id, day, asked, pack, isPatient = false }: MendQuestion): Promise<WeekMended> {
     const ready = await this.#restore(id, day, pack);
     if (!ready.ok) return { kind: "unfit", codes: ready.issues.map(({ code }) => code) };
     const { menu, kitchen, tables, restored } = ready.value;
@@ -99,7 +102,8 @@ export class WeekMender {
     const followed = followWeek(change, asked, known);
     if (!followed.ok) return { kind: "unfit", codes: followed.issues.map(({ code }) => code) };
     const { changed } = followed.value;
-    const outcome = replan(changed.week, { judge: checkPlan, moves: MOVES, farMoves: FAR_MOVES });
+    const wanted = isPatient ? PATIENT_MOVES : MOVES;
+    const outcome = replan(changed.week, { judge: checkPlan, moves: wanted, farMoves: FAR_MOVES });
     if (outcome.kind === "none") return { kind: "none" };
     const { plan, moves, moneyMinor } = outcome;
     const week = writeWeek(kitchen, tables, changed, plan, { seed: 1, moves, moneyMinor });

@@ -1,10 +1,9 @@
 import type { WeekChange } from "halfloaf/kitchen";
-import type { Pack } from "halfloaf/price";
 import { useCallback, useEffect, useRef, useState } from "react";
 import { readDevice } from "../kitchen/device.ts";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { startThinker } from "./startThinker.ts";
-import type { WeekMended } from "./WeekMender.ts";
+import type { MendQuestion, WeekMended } from "./WeekMender.ts";
 
 /** How far planning the week again has come. */
 export type Mending =
@@ -19,7 +18,7 @@ export type Mending =
  */
 export function useMending(isWanted = true): {
   readonly mending: Mending;
-  readonly ask: (asked: readonly WeekChange[], pack?: Pack) => Promise<void>;
+  readonly ask: (asked: readonly WeekChange[], how?: Pick<MendQuestion, "pack" | "isPatient">) => Promise<void>;
   readonly forget: () => void;
 } {
   const { view } = useKitchen();
@@ -37,15 +36,17 @@ export function useMending(isWanted = true): {
       });
   }, [isWanted, day, event]);
   const ask = useCallback(
-    async (asked: readonly WeekChange[], pack?: Pack): Promise<void> => {
+    async (asked: readonly WeekChange[], how: Pick<MendQuestion, "pack" | "isPatient"> = {}): Promise<void> => {
       const own = ++turn.current;
       const { open } = readDevice();
       if (open === undefined) return;
       setMending({ kind: "busy" });
       let answered: Mending;
       try {
-        const question = { kitchen: open, day, asked, ...(pack !== undefined && { pack }) };
-        answered = { kind: "answered", answer: await startThinker().mendWeek(question) };
+        answered = {
+          kind: "answered",
+          answer: await startThinker().mendWeek({ kitchen: open, day, asked, ...how }),
+        };
       } catch {
         answered = { kind: "failed" };
       }

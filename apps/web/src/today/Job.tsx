@@ -5,6 +5,7 @@ import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import { Otherwise } from "./Otherwise.tsx";
 import { platesOf } from "./platesOf.ts";
 
 /** One thing to do today, and what to tell of it when it is done. */
@@ -14,9 +15,6 @@ export function Job({ job, week }: { readonly job: DayJob; readonly week: WeekPl
   const names = useNames();
   const { state, tables } = view;
   const sitting = words.sittings[job.sitting];
-  const skip = (): void => {
-    void session.write((pen) => [pen.write({ kind: "skipped", on: job.date, sitting: job.sitting })]);
-  };
   const done = (): void => {
     const dish = tables.dishes.find(({ id }) => id === job.dish);
     if (dish === undefined || !("batch" in job)) return;
@@ -36,6 +34,9 @@ export function Job({ job, week }: { readonly job: DayJob; readonly week: WeekPl
       return [cooked, ...boxed, ...(eaten === undefined ? [] : [eaten])];
     });
   };
+  const eaters = week.sittings
+    .filter(({ date, kind }) => date === job.date && kind === job.sitting)
+    .flatMap((each) => each.eaters);
   if (!("portions" in job)) {
     const foods = job.foods.map((food) => names.food(food)).join(", ");
     return (
@@ -66,10 +67,8 @@ export function Job({ job, week }: { readonly job: DayJob; readonly week: WeekPl
             {words.screens.work}
           </Link>
         )}
-        <button type="button" className="button" onClick={skip}>
-          {words.today.skipped}
-        </button>
       </div>
+      <Otherwise job={job} eaters={eaters} />
     </div>
   );
 }

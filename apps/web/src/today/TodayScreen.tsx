@@ -4,6 +4,8 @@ import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import "../kitchen/fields/fields.css";
+import { Follow } from "./Follow.tsx";
 import { Job } from "./Job.tsx";
 import { Undo } from "./Undo.tsx";
 import { UseUp } from "./UseUp.tsx";
@@ -41,6 +43,7 @@ export default function TodayScreen(): ReactNode {
           </ul>
         </section>
       )}
+      <Follow />
       <UseUp lines={useUp} />
       {counts.length > 0 && (
         <section className="stack tight" aria-labelledby="counts">

@@ -2,13 +2,13 @@ import { throwAway, type UseUpLine } from "halfloaf/kitchen/record";
 import type { ReactNode } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { LotActs } from "../stores/LotActs.tsx";
 import { useWords } from "../words/WordsContext.tsx";
 
-/** What must be used up soon, the first to go first, and what has gone off already. */
+/** What must be used up soon, the first to go first, and what has gone off already; a touch opens what can be told of it. */
 export function UseUp({ lines }: { readonly lines: readonly UseUpLine[] }): ReactNode {
-  const { words, formats } = useWords();
+  const { words } = useWords();
   const { session, view } = useKitchen();
-  const names = useNames();
   const isOff = lines.some(({ daysLeft = 0 }) => daysLeft < 0);
   const throwOff = (): void => {
     void session.write((pen) => throwAway(view.state, view.day, pen));
@@ -18,13 +18,9 @@ export function UseUp({ lines }: { readonly lines: readonly UseUpLine[] }): Reac
     <section className="stack tight" aria-labelledby="use-up">
       <h2 id="use-up">{words.today.useUp}</h2>
       <ul className="lines">
-        {lines.map(({ lot, food, dish, leftG, leftMinor, daysLeft = 0 }) => (
-          <li key={lot} className="row spread">
-            <span>
-              {food === undefined ? names.dish(dish ?? lot) : names.food(food)}, {formats.mass(leftG)}
-            </span>
-            <span className={daysLeft < 0 ? "figure gone-off" : "figure"}>{words.today.daysLeft(daysLeft)}</span>
-            <span className="figure soft small">{formats.money(leftMinor, view.kitchen.currency)}</span>
+        {lines.map((line) => (
+          <li key={line.lot}>
+            <Line line={line} />
           </li>
         ))}
       </ul>
@@ -36,5 +32,28 @@ export function UseUp({ lines }: { readonly lines: readonly UseUpLine[] }): Reac
         </div>
       )}
     </section>
+  );
+}
+
+function Line({ line: { lot, food, dish, leftG, leftMinor, daysLeft = 0 } }: { readonly line: UseUpLine }): ReactNode {
+  const { words, formats } = useWords();
+  const { view } = useKitchen();
+  const names = useNames();
+  const state = view.state.lots.get(lot);
+  return (
+    <details className="lot">
+      <summary className="row spread">
+        <span>
+          {food === undefined ? names.dish(dish ?? lot) : names.food(food)}, {formats.mass(leftG)}
+        </span>
+        <span className={daysLeft < 0 ? "figure gone-off" : "figure"}>{words.today.daysLeft(daysLeft)}</span>
+        <span className="figure soft small">{formats.money(leftMinor, view.kitchen.currency)}</span>
+      </summary>
+      {state !== undefined && (
+        <div className="telling">
+          <LotActs lot={state} />
+        </div>
+      )}
+    </details>
   );
 }
