@@ -15,6 +15,8 @@ export interface JsonLdOptions {
   readonly minutes?: { readonly total: number; readonly prep?: number; readonly cook?: number };
   /** What a portion holds, as computed; without it no nutrition is written. */
   readonly nutrients?: DishNutrients;
+  /** What it costs, as plain text with its currency; without it no cost is written. */
+  readonly cost?: string;
 }
 
 const DIETS = { vegan: ["VeganDiet", "VegetarianDiet"], vegetarian: ["VegetarianDiet"], fish: [], meat: [] } as const;
@@ -25,11 +27,11 @@ const DIETS = { vegan: ["VeganDiet", "VegetarianDiet"], vegetarian: ["Vegetarian
  * Makings stand twice: as lines for readers (`recipeIngredient`) and with amounts and foods for programs (`supply`). What
  * schema.org has no property for (what a step waits for, how many hands it takes, how it keeps) stands in
  * `additionalProperty`, its `propertyID` beginning with `halfloaf:`; with it the dish is read back the same. Diets are those
- * that follow from the foods as written; nothing is said of what is not known. **Source**: schema.org, Recipe, HowToStep,
+ * that follow from the foods as written; nothing is said of what is not known. **Source**: schema.org, Recipe, HowTo (`estimatedCost`), HowToStep,
  * HowToSupply, PropertyValue.
  */
 export function dishToJsonLd(dish: Dish, options: JsonLdOptions): JsonLd {
-  const { foods, english, minutes, nutrients } = options;
+  const { foods, english, minutes, nutrients, cost } = options;
   const diet = dietOf(dish, foods).asWritten;
   const diets = diet === undefined ? [] : DIETS[diet];
   return {
@@ -43,6 +45,7 @@ export function dishToJsonLd(dish: Dish, options: JsonLdOptions): JsonLd {
     ...(minutes?.prep === undefined ? {} : { prepTime: toDuration(minutes.prep) }),
     ...(minutes?.cook === undefined ? {} : { cookTime: toDuration(minutes.cook) }),
     ...(minutes === undefined ? {} : { totalTime: toDuration(minutes.total) }),
+    ...(cost === undefined ? {} : { estimatedCost: cost }),
     recipeIngredient: dish.makings.map((making) => toIngredient(making, foods, english)),
     supply: dish.makings.map((making) => jsonLdSupply(making, foods, english)),
     recipeInstructions: dish.method.map((step, at) => toHowToStep(step, at, dish.portions)),

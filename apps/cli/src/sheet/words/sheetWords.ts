@@ -3,7 +3,11 @@ import { tellEnergy, tellMass, tellMinutes, tellMoney, tellNumber, tellPercent }
 import { tellDay, tellDayShort, tellYear } from "../../words/calendarWords.ts";
 import { CLOSING } from "../../words/careWords.ts";
 import { tellAmountOf, tellComponent } from "../../words/componentWords.ts";
+import { CALENDAR_WORDS } from "./calendarEntryWords.ts";
+import { CARD_WORDS } from "./cardWords.ts";
 import { DAY_WORDS } from "./dayWords.ts";
+import { LESSON_WORDS } from "./lessonWords.ts";
+import { PICTURE_WORDS } from "./pictureWords.ts";
 
 /** The catalogue of the sheets in the English of a kitchen. */
 export function sheetWords(english: "british" | "american"): SheetWords {
@@ -24,6 +28,10 @@ export function sheetWords(english: "british" | "american"): SheetWords {
       sitting: (kind) => kind,
     },
     day: DAY_WORDS,
+    card: CARD_WORDS,
+    lesson: LESSON_WORDS,
+    calendar: CALENDAR_WORDS,
+    pictures: PICTURE_WORDS,
     careFirst: CLOSING,
     calculated:
       "All figures are calculated in a home kitchen from tables of foods, prices and times; none was analysed.",

@@ -28,7 +28,7 @@ export function priceSources(source: WeekSource, date: CivilDate): PriceSource[]
         : splitBothWays([platesMinor, batch.costMinor - platesMinor], columns);
     for (const [use, costMinor] of parts.entries()) {
       const { lot, food } = batch.uses[use] as (typeof batch.uses)[number];
-      const facts = factsOf(source, lot);
+      const facts = priceOfLot(source, lot);
       const key = `${facts.kind} ${facts.at} ${facts.on}`;
       const group = found.get(key) ?? { facts, foods: new Set(), costMinor: 0 };
       group.foods.add(names.food(food));
@@ -42,7 +42,8 @@ export function priceSources(source: WeekSource, date: CivilDate): PriceSource[]
     .sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind) || b.costMinor - a.costMinor);
 }
 
-function factsOf({ week, kitchen, names }: WeekSource, id: string): Pick<PriceSource, "kind" | "at" | "on"> {
+/** Where the price of a lot of the week comes from. */
+export function priceOfLot({ week, kitchen, names }: WeekSource, id: string): Pick<PriceSource, "kind" | "at" | "on"> {
   const lot = week.lots.find((one) => one.id === id);
   const bought = lot && purchaseOf(week, lot);
   if (bought === undefined) return { kind: "stock" };

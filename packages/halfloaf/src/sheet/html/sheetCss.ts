@@ -29,6 +29,7 @@ thead th { font-size: .85em; font-weight: 600; vertical-align: bottom; border-bo
 tfoot { display: table-row-group; }
 tfoot th, tfoot td { font-weight: 700; border-top: 1px solid #111; border-bottom: 0; }
 .figure { text-align: end; white-space: nowrap; font-variant-numeric: tabular-nums; padding-inline: .5em 0; }
+.figure + :not(.figure) { padding-inline-start: .9em; }
 tr, caption { break-inside: avoid; }
 .note { font-size: .85em; color: #333; }
 .claims { border: 2px solid #111; padding: .4em .8em; margin: .6em 0; break-inside: avoid; }
@@ -58,7 +59,7 @@ h2 + .wide, h2 + table { margin-top: .1em; }
   .tight h2 { margin-top: .6em; }
   .tight p, .tight ul { margin-block: .15em; }
   .tight li { margin: 0; }
-  details { break-inside: avoid; }
+  details::details-content { content-visibility: visible; block-size: auto; }
   a { color: inherit; text-decoration: none; }
 }
 `;

@@ -1,6 +1,10 @@
 import type { SittingKind } from "../../kitchen/index.ts";
 import type { CivilDate } from "../../quantity/index.ts";
+import type { CalendarWords } from "./CalendarWords.ts";
+import type { CardWords } from "./CardWords.ts";
 import type { DayWords } from "./DayWords.ts";
+import type { LessonWords } from "./LessonWords.ts";
+import type { SheetPictureWords } from "./SheetPictureWords.ts";
 
 /**
  * Everything a sheet says in words and how it writes figures, in the language of its reader. A sheet holds no prose of its
@@ -12,6 +16,10 @@ export interface SheetWords {
   readonly direction: "ltr" | "rtl";
   readonly figures: FigureWords;
   readonly day: DayWords;
+  readonly card: CardWords;
+  readonly lesson: LessonWords;
+  readonly calendar: CalendarWords;
+  readonly pictures: SheetPictureWords;
   /** That label, local rules and care come before the page; stands at the end of each. */
   readonly careFirst: string;
   /** That the figures were calculated by a home kitchen from tables, not analysed. */

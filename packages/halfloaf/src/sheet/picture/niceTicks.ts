@@ -1,0 +1,12 @@
+/** Sizes of a step that are easy to count in. */
+const STEPS = [1, 2, 2.5, 5, 10];
+
+/** Round numbers from at most the least to at least the most of some values, about so many of them; a single value gets room. */
+export function niceTicks(least: number, most: number, about = 5): number[] {
+  const span = most > least ? most - least : Math.max(1, Math.abs(most));
+  const power = 10 ** Math.floor(Math.log10(span / about));
+  const step = (STEPS.find((each) => each * power >= span / about) ?? 10) * power;
+  const first = Math.floor(least / step + 1e-9);
+  const last = Math.max(first + 1, Math.ceil(most / step - 1e-9));
+  return Array.from({ length: last - first + 1 }, (_, at) => Number(((first + at) * step).toPrecision(12)));
+}

@@ -1,0 +1,4 @@
+/** Words of the pictures. */
+export interface SheetPictureWords {
+  readonly driversTitle: (dish: string) => string;
+}
