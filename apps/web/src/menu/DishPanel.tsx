@@ -95,13 +95,15 @@ function Reason({ reason, asked, week, onOffer }: ReasonProps): ReactNode {
     const groups = new Map<string, string[]>();
     for (const { food, withDishes } of all) {
       const dishes = withDishes.map((dish) => names.dish(dish)).join(", ");
-      groups.set(dishes, [...(groups.get(dishes) ?? []), food]);
+      groups.set(dishes, [...new Set([...(groups.get(dishes) ?? []), food])]);
     }
     return groups;
   };
-  const saved = perishable
-    .filter(({ savedFromWasteG }) => savedFromWasteG >= LEAST_G)
-    .map(({ food, savedFromWasteG }) => `${formats.mass(savedFromWasteG)} ${names.food(food)}`);
+  const savedG = new Map<string, number>();
+  for (const { food, savedFromWasteG } of perishable) savedG.set(food, (savedG.get(food) ?? 0) + savedFromWasteG);
+  const saved = [...savedG]
+    .filter(([, massG]) => massG >= LEAST_G)
+    .map(([food, massG]) => `${formats.mass(massG)} ${names.food(food)}`);
   return (
     <>
       <ul className="lines close">

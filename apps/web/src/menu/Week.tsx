@@ -6,6 +6,7 @@ import { useFurther } from "../words/useFurther.ts";
 import { DishPanel } from "./DishPanel.tsx";
 import type { Lit } from "./Lit.ts";
 import { PackPanel } from "./PackPanel.tsx";
+import { PrintedWeek } from "./PrintedWeek.tsx";
 import { Ribbons } from "./Ribbons.tsx";
 import { RibbonTable } from "./RibbonTable.tsx";
 import { tellMove } from "./tellMove.ts";
@@ -61,6 +62,7 @@ export function Week({ week, onOffer }: WeekProps): ReactNode {
       {lit !== undefined && "lot" in lit && (
         <PackPanel key={lit.lot} week={week} lot={lit.lot} onOffer={onOffer} onClose={() => onLight(undefined)} />
       )}
+      <PrintedWeek week={week} />
       <RibbonTable {...shared} />
     </>
   );
