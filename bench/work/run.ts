@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import { useProcessorClock } from "../menu/useProcessorClock.ts";
 import { compareMeals } from "./compareMeals.ts";
 import { comparePeers, type PeerComparison } from "./comparePeers.ts";
 import { loadPeers } from "./loadPeers.ts";
@@ -7,7 +8,7 @@ import { runOurs, runSet } from "./runSet.ts";
 import { loadTrial } from "./trial.ts";
 
 const HELP = `bench:work [--set DIR ...] [--limit SECONDS] [--meals N] [--meal-limit SECONDS] [--trial DIR]
-           [--peers highs,minizinc] [--peer-limit SECONDS] [--sample N] [--minizinc DIR] [--json]
+           [--peers highs,minizinc] [--peer-limit SECONDS] [--sample N] [--minizinc DIR] [--clock wall] [--json]
 
   --set DIR      a folder of .sm or .SCH project files with their optimum.csv; may be repeated
   --limit        seconds for each project (10)
@@ -18,6 +19,8 @@ const HELP = `bench:work [--set DIR ...] [--limit SECONDS] [--meals N] [--meal-l
   --peer-limit   seconds for each project, of ours and of each peer (10)
   --sample N     projects of each set that the peers get, spread over it (24)
   --minizinc DIR a folder whose node_modules hold the package minizinc; else those of this repository
+  --clock        wall, or processor: the time this process has kept processors busy (peers in threads of their own are then
+                 left out)
   --json         JSON instead of lines`;
 
 const { values } = parseArgs({
@@ -31,6 +34,7 @@ const { values } = parseArgs({
     "peer-limit": { type: "string", default: "10" },
     sample: { type: "string", default: "24" },
     minizinc: { type: "string" },
+    clock: { type: "string", default: "wall" },
     json: { type: "boolean", default: false },
     help: { type: "boolean", default: false },
   },
@@ -53,6 +57,8 @@ if (values.help) {
 }
 
 async function measure() {
+  const { clock } = values;
+  if (clock === "processor") useProcessorClock();
   const trial = values.trial === undefined ? undefined : await loadTrial(values.trial);
   const limitMs = 1000 * Number(values.limit);
   const mealLimitMs = 1000 * Number(values["meal-limit"]);
@@ -69,7 +75,7 @@ async function measure() {
     const other = trial ? { trial: compareMeals(trial, runs, mealLimitMs) } : {};
     return [{ kind: isCrowded ? "crowded meals" : "meals", ours: sumUpMeals(runs), ...other }];
   });
-  return { sets, peers, meals };
+  return { clock, sets, peers, meals };
 }
 
 async function measurePeers() {
