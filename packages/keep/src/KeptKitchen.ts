@@ -38,6 +38,17 @@ export interface Written {
   readonly kept: Kept;
 }
 
+/** What had to be mended of a store whose pieces were damaged. */
+export interface Mended {
+  readonly ok: true;
+  /** Pieces that could not be read. */
+  readonly damaged: number;
+  /** Rows that are there now. */
+  readonly rows: number;
+  /** Those of them that were brought from elsewhere. */
+  readonly brought: number;
+}
+
 export interface OpeningOptions {
   /** The foods there are beside those of the kitchen's own. */
   readonly foods: FoodTable;
@@ -261,6 +272,21 @@ export class KeptKitchen {
     const kept = await this.#store.compact(Y.encodeStateAsUpdate(this.document), this.#upTo);
     if (kept.ok) this.#sinceSnapshot = 0;
     return kept;
+  }
+
+  /**
+   * Makes the store sound again after damage: rows that have lost their place are written anew, and what `more` has besides,
+   * such as the rows of a backup. Damaged pieces leave the store; `damaged` tells of them until it is opened again.
+   */
+  async mend(more: readonly unknown[] = []): Promise<Mended | StoreFault> {
+    await this.merge(this.pendingRows());
+    const { added } = await this.merge(more);
+    // Twice, so that the damaged pieces are older than both snapshots of the store and go.
+    for (const _ of [1, 2]) {
+      const kept = await this.compact();
+      if (!kept.ok) return kept;
+    }
+    return { ok: true, damaged: this.#damaged.length, rows: this.#rows.length, brought: added };
   }
 
   /** Brings everything to disk and closes the store; the fault where something could not be kept. */

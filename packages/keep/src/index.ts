@@ -9,4 +9,4 @@ export type {
   OpenedStore,
   StoreFault,
 } from "./chunks/ChunkStore.ts";
-export { KeptKitchen, type OpeningOptions, type StrangeRow, type Written } from "./KeptKitchen.ts";
+export { KeptKitchen, type Mended, type OpeningOptions, type StrangeRow, type Written } from "./KeptKitchen.ts";

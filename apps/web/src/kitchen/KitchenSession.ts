@@ -1,4 +1,12 @@
-import { KeptKitchen, type LedgerRow, parseBackup, type StoreFault, type Undoable, type Written } from "@halfloaf/keep";
+import {
+  KeptKitchen,
+  type LedgerRow,
+  type Mended,
+  parseBackup,
+  type StoreFault,
+  type Undoable,
+  type Written,
+} from "@halfloaf/keep";
 import { openIndexedDbStore } from "@halfloaf/keep/browser";
 import { type Kitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import {
@@ -39,6 +47,7 @@ export class KitchenSession {
   #view: KitchenView | undefined;
   #by: string | undefined;
   #refused: StoreFault | undefined;
+  #mended: Mended | undefined;
 
   private constructor(kept: KeptKitchen, starter: Tables, by: string | undefined) {
     this.kept = kept;
@@ -56,7 +65,21 @@ export class KitchenSession {
     const opened = await openIndexedDbStore(id, { indexedDB, openChannel }, expected);
     if (!opened.ok) return opened;
     const kept = await KeptKitchen.open(opened.store, { foods: starter.foods, device });
-    return "ok" in kept ? kept : new KitchenSession(kept, starter, by);
+    if ("ok" in kept) return kept;
+    const session = new KitchenSession(kept, starter, by);
+    if (kept.damaged().length > 0) await session.#mend();
+    return session;
+  }
+
+  /** What of the kitchen was damaged when it was opened and was mended; undefined where nothing was, or once that is read. */
+  get mended(): Mended | undefined {
+    return this.#mended;
+  }
+
+  /** Takes note that the damage was read. */
+  readMended(): void {
+    this.#mended = undefined;
+    this.#changed();
   }
 
   /** The kitchen as it is; undefined while there is none in the record. */
@@ -116,6 +139,12 @@ export class KitchenSession {
 
   close(): Promise<unknown> {
     return this.kept.close();
+  }
+
+  async #mend(): Promise<void> {
+    const mended = await this.kept.mend();
+    if (mended.ok) this.#mended = mended;
+    else this.#hear({ rows: [], kept: mended });
   }
 
   #hear(written: Written): Written {

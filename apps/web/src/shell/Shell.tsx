@@ -3,6 +3,7 @@ import { Link, Route, Switch, useLocation } from "wouter";
 import { useOpening } from "../kitchen/KitchenProvider.tsx";
 import { NotKept } from "../kitchen/NotKept.tsx";
 import { OpeningScreen } from "../kitchen/OpeningScreen.tsx";
+import { WasMended } from "../kitchen/WasMended.tsx";
 import { useWords } from "../words/WordsContext.tsx";
 import { Broken } from "./Broken.tsx";
 import { LoadNewer } from "./LoadNewer.tsx";
@@ -40,6 +41,7 @@ function Pages(): ReactNode {
   return (
     <>
       <NotKept />
+      <WasMended />
       {location !== "/work" && (
         <Suspense>
           <CookingBar />

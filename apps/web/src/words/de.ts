@@ -39,6 +39,10 @@ export const de: Words = {
     notKept: "Die letzte Änderung ist nicht gespeichert",
     full: "Auf dem Gerät ist kein Platz mehr. Schaff Platz und versuch es noch einmal; lass die Seite so lange offen.",
     tryAgain: "Noch einmal",
+    mended: "Ein Teil dieser Küche war auf diesem Gerät beschädigt",
+    mendedRemedy: (pieces: number) =>
+      `${pieces === 1 ? "Ein Stück" : `${pieces} Stücke`} des Geschriebenen ließ sich nicht lesen; alles andere ist da und wieder heil. Sieh die Geschichte und die Vorräte durch; eine Sicherung oder ein anderes Gerät hat vielleicht mehr.`,
+    mendedRead: "Gelesen",
   },
   first: {
     title: "Eine eigene Küche",

@@ -36,6 +36,10 @@ export const en = {
     notKept: "The last change is not on disk",
     full: "The device has no space left. Free some, then try again; until then keep this page open.",
     tryAgain: "Try again",
+    mended: "Part of this kitchen was damaged on this device",
+    mendedRemedy: (pieces: number) =>
+      `${pieces === 1 ? "One piece" : `${pieces} pieces`} of what was written could not be read; all the rest is here and sound again. Look through the history and the stores; a backup or another device may have more.`,
+    mendedRead: "I have read this",
   },
   first: {
     title: "A kitchen of your own",

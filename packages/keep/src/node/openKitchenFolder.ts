@@ -51,13 +51,9 @@ async function openSound(store: ChunkStore, folder: string, options: OpeningOpti
   // A file cut to nothing is a sound one without anything in it; only a kitchen that held something has snapshots.
   const isEmptied = kept.rawRows().length === 0 && listSnapshots(folder).length > 0;
   if (damaged === 0 && !isEmptied) return { ok: true, kept };
-  const fromSnapshot = await bringBack(kept, folder);
-  // Twice, so that the damaged pieces are older than both snapshots of the store and go.
-  for (const _ of [1, 2]) {
-    const compacted = await kept.compact();
-    if (!compacted.ok) return compacted;
-  }
-  return { ok: true, kept, repair: { readable: kept.rawRows().length, damaged, fromSnapshot } };
+  const mended = await kept.mend(rowsOfSnapshot(folder));
+  if (!mended.ok) return mended;
+  return { ok: true, kept, repair: { readable: mended.rows, damaged, fromSnapshot: mended.brought } };
 }
 
 async function openAnew(path: string, folder: string, options: OpeningOptions): Promise<OpenedFolder> {
@@ -72,8 +68,10 @@ async function openAnew(path: string, folder: string, options: OpeningOptions): 
     if (fault !== undefined) return fault;
     const kept = await KeptKitchen.open(opened.store, options);
     if ("ok" in kept) return kept;
-    const fromSnapshot = await bringBack(kept, folder);
-    return { ok: true, kept, repair: { setAside, readable: chunks.length, damaged: 0, fromSnapshot } };
+    const mended = await kept.mend(rowsOfSnapshot(folder));
+    if (!mended.ok) return mended;
+    const repair = { setAside, readable: chunks.length, damaged: 0, fromSnapshot: mended.brought };
+    return { ok: true, kept, repair };
   } finally {
     release();
   }
@@ -97,10 +95,9 @@ async function appendAll(store: ChunkStore, chunks: readonly Chunk[]): Promise<S
   return undefined;
 }
 
-/** Brings in what lacks: rows whose place is lost, and those of the newest snapshot; gives how many came from that. */
-async function bringBack(kept: KeptKitchen, folder: string): Promise<number> {
-  await kept.merge(kept.pendingRows());
+/** The rows of the newest snapshot; none where there is none that can be read. */
+function rowsOfSnapshot(folder: string): readonly unknown[] {
   const content = readNewestSnapshot(folder);
   const rows = content === undefined ? undefined : parseBackup(content);
-  return rows?.ok ? (await kept.merge(rows.value)).added : 0;
+  return rows?.ok ? rows.value : [];
 }
