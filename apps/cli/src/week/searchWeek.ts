@@ -1,5 +1,6 @@
 import type { KitchenProblem } from "halfloaf/kitchen";
-import { type MenuPlan, MenuSearch } from "halfloaf/menu";
+import { atHighPrices, type MenuPlan, type MenuProblem, MenuSearch } from "halfloaf/menu";
+import { checkPlan } from "halfloaf/menu/check";
 import type { Terminal } from "../output/Terminal.ts";
 import { tellMoney } from "../words/amountWords.ts";
 
@@ -33,10 +34,20 @@ export type SearchOutcome =
 
 /**
  * Searches for a plan. The same problem, seed and number of moves give the same plan, unless a person stops the search;
- * then the best so far counts. Progress is shown as talk.
+ * then the best so far counts. Where none is found and estimated prices may rise, it searches once more for packs that stand
+ * the rise. Progress is shown as talk.
  */
 export async function searchWeek(wish: SearchWish, terminal: Terminal): Promise<SearchOutcome> {
-  const search = new MenuSearch(wish.stated.problem, wish.seed, { expectedMoves: wish.moves });
+  const { problem } = wish.stated;
+  const outcome = await searchProblem(problem, wish, terminal);
+  const raised = outcome.kind === "broken" && !outcome.stopped ? atHighPrices(problem) : undefined;
+  const again = raised && (await searchProblem(raised, wish, terminal));
+  if (again?.kind !== "found") return outcome;
+  return { ...again, moneyMinor: checkPlan(problem, again.plan).money.totalMinor };
+}
+
+async function searchProblem(problem: MenuProblem, wish: SearchWish, terminal: Terminal): Promise<SearchOutcome> {
+  const search = new MenuSearch(problem, wish.seed, { expectedMoves: wish.moves });
   if (search.gaps.length > 0) return { kind: "gaps", sittings: search.gaps };
   let stopped = false;
   const takeOff = terminal.onStop(() => {

@@ -1,4 +1,5 @@
-import { type MenuProblem, MenuSearch } from "halfloaf/menu";
+import { type MenuPack, type MenuProblem, MenuSearch } from "halfloaf/menu";
+import { checkPlan } from "halfloaf/menu/check";
 import type { WorkPlan, WorkProblem } from "halfloaf/work";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { PlanOutcome, PlanProgress } from "./PlanJob.ts";
@@ -88,6 +89,20 @@ describe("a planner in a worker", () => {
       costMinor: report.costMinor,
       complete: true,
     });
+  });
+
+  test("finds packs that stand a rise of prices where the cheapest as expected would not, and tells what they cost", async () => {
+    const [sure] = PROBLEM.packs as [MenuPack];
+    const problem: MenuProblem = {
+      ...PROBLEM,
+      sittings: PROBLEM.sittings.map((sitting) => ({ ...sitting, dishes: [0] })),
+      packs: [sure, { ...sure, priceMinor: 80, highMinor: 130 }],
+      limits: { ...PROBLEM.limits, budgetMinor: 190 },
+    };
+    const outcome = await planner.plan({ problem, seed: 1, moves: 2000 }).outcome;
+    const plan = outcome.status === "planned" ? outcome.plan : undefined;
+    expect(plan?.purchases).toEqual([{ trip: 0, pack: 0, count: 2 }]);
+    expect(outcome).toMatchObject({ costMinor: plan && checkPlan(problem, plan).money.totalMinor });
   });
 
   test("reports progress that never gets worse, and stops at once with the best", async () => {

@@ -1,5 +1,5 @@
 import * as Comlink from "comlink";
-import { type MenuPlan, type MenuProblem, MenuSearch } from "halfloaf/menu";
+import { atHighPrices, type MenuPlan, type MenuProblem, MenuSearch } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import { solveWork, type WorkOutcome, type WorkPlan } from "halfloaf/work";
 import { readSolverMemory } from "../loadSolver.ts";
@@ -33,9 +33,22 @@ export class PlannerService {
   private proof = new AbortController();
   private incumbentMinor: number | undefined;
 
-  /** Searches for a plan; every plan told has been judged. */
+  /**
+   * Searches for a plan, once more at the high prices where none is found at those expected; every plan told has been
+   * judged.
+   */
   async plan(job: PlanJob, onProgress: (progress: SearchProgress) => void): Promise<PlanOutcome> {
     this.isStopped = false;
+    const outcome = await this.search(job, onProgress);
+    const isBroken = outcome.status === "none" && outcome.gaps.length === 0 && !this.isStopped;
+    const raised = isBroken ? atHighPrices(job.problem) : undefined;
+    const again = raised && (await this.search({ ...job, problem: raised }, onProgress));
+    release(onProgress);
+    if (again?.status !== "planned") return outcome;
+    return { ...again, costMinor: checkPlan(job.problem, judge(job.problem, again.plan)).money.totalMinor };
+  }
+
+  private async search(job: PlanJob, onProgress: (progress: SearchProgress) => void): Promise<PlanOutcome> {
     const search = new MenuSearch(job.problem, job.seed, { expectedMoves: job.moves });
     const { gaps } = search;
     if (gaps.length > 0) return { status: "none", gaps, moves: 0 };
@@ -49,7 +62,6 @@ export class PlannerService {
       reporter.tell(moves, costMinor);
       await breathe();
     }
-    release(onProgress);
     const plan = search.best();
     if (plan && costMinor !== undefined)
       return { status: "planned", plan: judge(job.problem, plan), costMinor, moves, complete: moves >= job.moves };

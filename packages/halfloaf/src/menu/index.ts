@@ -31,5 +31,6 @@ export { type KeepingPrice, priceKeeping } from "./replan/priceKeeping.ts";
 export { type Remainder, toRemainder } from "./replan/Remainder.ts";
 export { type ReplanOptions, type ReplanOutcome, replan } from "./replan/replan.ts";
 export type { ChangeReason, SittingChange } from "./replan/SittingChange.ts";
+export { atHighPrices } from "./search/atHighPrices.ts";
 export { LocalSearch } from "./search/LocalSearch.ts";
 export { MenuSearch, type SearchOptions, type SearchReport } from "./search/MenuSearch.ts";
