@@ -15,11 +15,12 @@ export function BackupPart(): ReactNode {
   const restore = async (file: File | undefined): Promise<void> => {
     if (file === undefined) return;
     const before = session.kept.rawRows().length;
-    const isIn = await file
+    const became = await file
       .text()
       .then((text) => session.bringIn(JSON.parse(text)))
-      .catch(() => false);
-    setTold(isIn ? kitchen.merged(session.kept.rawRows().length - before) : kitchen.restoreFailed);
+      .catch(() => "unreadable" as const);
+    if (became === "brought") setTold(kitchen.merged(session.kept.rawRows().length - before));
+    else setTold(became === "other" ? kitchen.restoreOther : kitchen.restoreFailed);
   };
   return (
     <Fold title={kitchen.backup}>

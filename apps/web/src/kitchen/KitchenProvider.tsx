@@ -89,7 +89,7 @@ async function makeKitchen(device: Device, content: unknown): Promise<Device | u
   const id = `kitchen-${Date.now().toString(36)}`;
   const session = await openSession(id, { name: device.name, by: device.by }, false);
   if ("ok" in session) return undefined;
-  const isIn = await session.bringIn(content);
+  const isIn = (await session.bringIn(content)) === "brought";
   const title = session.view?.kitchen.name;
   await session.close();
   if (!isIn || title === undefined) return undefined;

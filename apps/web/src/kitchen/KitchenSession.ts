@@ -123,13 +123,14 @@ export class KitchenSession {
     return this.kept.undoable();
   }
 
-  /** Brings in a backup or a kitchen's file; false where it can't be read. */
-  async bringIn(content: unknown): Promise<boolean> {
+  /** Brings in a backup, or into a kitchen that has nothing yet a kitchen's file; one of a kitchen that began apart is left. */
+  async bringIn(content: unknown): Promise<"brought" | "unreadable" | "other"> {
     const rows = parseBackup(content);
-    if (!rows.ok) return false;
+    if (!rows.ok) return "unreadable";
+    if (this.kept.isOther(rows.value)) return "other";
     const { kept } = await this.kept.merge(rows.value);
     this.#hear({ rows: [], kept });
-    return true;
+    return "brought";
   }
 
   /** Tries again to bring to disk what could not be kept. */

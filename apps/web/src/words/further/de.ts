@@ -595,10 +595,11 @@ export const furtherDe: Further = {
     backupNote: "Eine Datei mit allem aus dieser Küche. Heb sie anderswo auf als auf diesem Gerät.",
     download: "Sicherung speichern",
     restore: "Sicherung hereinholen",
-    restoreNote:
-      "Zeilen, die hier fehlen, kommen dazu; verloren geht nichts. Die Datei einer Küche oder ein Verlauf gehen auch.",
+    restoreNote: "Zeilen dieser Küche, die hier fehlen, kommen dazu; nichts geht verloren.",
     merged: (count: number) => (count === 1 ? "1 Zeile kam dazu." : `${count} Zeilen kamen dazu.`),
     restoreFailed: "In dieser Datei steckt keine Küche.",
+    restoreOther:
+      "Diese Datei ist von einer Küche, die für sich begonnen wurde; zusammen würden sie ihre Vorräte doppelt zählen. Nichts davon wurde übernommen: öffne sie als eigene Küche.",
     history: "Was geschehen ist",
     historyNote: "Das Neueste zuerst.",
     fromFile: (count: number) => (count === 1 ? "1 Zeile aus einer Datei" : `${count} Zeilen aus einer Datei`),

@@ -587,9 +587,11 @@ export const furtherEn = {
     backupNote: "One file with everything in this kitchen. Keep it somewhere else than on this device.",
     download: "Save a backup file",
     restore: "Bring in a backup file",
-    restoreNote: "Rows that are missing here are added; nothing is lost. A kitchen's file or a record is taken too.",
+    restoreNote: "Rows of this kitchen that are missing here are added; nothing is lost.",
     merged: (count: number) => (count === 1 ? "1 row was added." : `${count} rows were added.`),
     restoreFailed: "That file holds no kitchen.",
+    restoreOther:
+      "That file is of a kitchen that began apart from this one; together they would count their stores twice. Nothing of it was taken: open it as a kitchen of its own.",
     history: "What happened",
     historyNote: "The latest first.",
     fromFile: (count: number) => (count === 1 ? "1 row from a file" : `${count} rows from a file`),
