@@ -28,6 +28,12 @@ export interface Answers {
   readonly english: Kitchen["english"];
 }
 
+/** What every page of the first use is given. */
+export interface PageProps {
+  readonly answers: Answers;
+  readonly onChange: (answers: Answers) => void;
+}
+
 /** Money for one eater and week where nothing else is said; our own choice, no source. */
 const BUDGET_MINOR = 4500;
 

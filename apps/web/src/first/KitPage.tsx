@@ -1,8 +1,7 @@
 import { type ReactNode, useState } from "react";
 import { KitForm } from "../kitchen/KitForm.tsx";
 import { useFurther } from "../words/useFurther.ts";
-import { KITS } from "./Answers.ts";
-import type { PageProps } from "./NewKitchen.tsx";
+import { KITS, type PageProps } from "./Answers.ts";
 
 /** What there is to cook with: one of three, or every part by itself. */
 export function KitPage({ answers, onChange }: PageProps): ReactNode {

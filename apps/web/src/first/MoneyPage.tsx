@@ -4,8 +4,7 @@ import { MoneyField } from "../kitchen/fields/MoneyField.tsx";
 import { TickField } from "../kitchen/fields/TickField.tsx";
 import type { Starter } from "../kitchen/loadStarter.ts";
 import { useFurther } from "../words/useFurther.ts";
-import { CURRENCIES } from "./Answers.ts";
-import type { PageProps } from "./NewKitchen.tsx";
+import { CURRENCIES, type PageProps } from "./Answers.ts";
 
 /** How much money there is for a week, and what need not be bought. */
 export function MoneyPage({ answers, onChange, starter }: PageProps & { readonly starter: Starter }): ReactNode {

@@ -15,12 +15,6 @@ import { newKitchen } from "./newKitchen.ts";
 import { TimePage } from "./TimePage.tsx";
 import { WhoPage } from "./WhoPage.tsx";
 
-/** What every page of the first use is given. */
-export interface PageProps {
-  readonly answers: Answers;
-  readonly onChange: (answers: Answers) => void;
-}
-
 const PAGES = ["who", "kit", "money", "time"] as const;
 
 /** Four questions, one a page; then the kitchen is made and its first week planned. */

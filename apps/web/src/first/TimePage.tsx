@@ -2,8 +2,7 @@ import { SITTING_KINDS } from "halfloaf/dish";
 import { type ReactNode, useId } from "react";
 import { TickField } from "../kitchen/fields/TickField.tsx";
 import { useFurther } from "../words/useFurther.ts";
-import type { SittingAnswer, SittingKind } from "./Answers.ts";
-import type { PageProps } from "./NewKitchen.tsx";
+import type { PageProps, SittingAnswer, SittingKind } from "./Answers.ts";
 
 const MINUTES = [10, 15, 20, 30, 45, 60, 90] as const;
 

@@ -1,8 +1,7 @@
 import type { ReactNode } from "react";
 import { EaterFields } from "../kitchen/EaterFields.tsx";
 import { useFurther } from "../words/useFurther.ts";
-import { usualEater, withEaters } from "./Answers.ts";
-import type { PageProps } from "./NewKitchen.tsx";
+import { type PageProps, usualEater, withEaters } from "./Answers.ts";
 
 const MOST_EATERS = 6;
 

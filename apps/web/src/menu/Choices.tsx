@@ -4,6 +4,7 @@ import { type ReactNode, useRef, useState } from "react";
 import { Fold } from "../kitchen/Fold.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { ChoicesPlot } from "./ChoicesPlot.tsx";
+import type { ChoicesShown } from "./ChoicesShown.ts";
 import { AGAINST, type Against, type ChoiceTold } from "./reasoning/Told.ts";
 import { useReasoner } from "./reasoning/useReasoner.ts";
 
@@ -67,15 +68,6 @@ export function Choices({ kitchen, days, shown, onOffer }: ChoicesProps): ReactN
       )}
     </Fold>
   );
-}
-
-/** What picture and list of choices are given. */
-export interface ChoicesShown {
-  readonly choices: readonly ChoiceTold[];
-  readonly against: Against;
-  readonly shown: WeekPlan | undefined;
-  readonly currency: string;
-  readonly onPick: (week: WeekPlan) => void;
 }
 
 function List({ choices, against, shown, currency, onPick }: ChoicesShown): ReactNode {

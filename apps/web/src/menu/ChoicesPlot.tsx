@@ -1,7 +1,7 @@
 import type { MouseEvent, ReactNode } from "react";
 import { niceStep } from "../prices/niceStep.ts";
 import { useFurther } from "../words/useFurther.ts";
-import type { ChoicesShown } from "./Choices.tsx";
+import type { ChoicesShown } from "./ChoicesShown.ts";
 import type { ChoiceTold } from "./reasoning/Told.ts";
 
 const HEIGHT = 260;

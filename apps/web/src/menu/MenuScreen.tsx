@@ -6,8 +6,9 @@ import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { Choices } from "./Choices.tsx";
 import { Impossible } from "./Impossible.tsx";
+import type { Planning } from "./Planning.ts";
 import { PlanningLine } from "./PlanningLine.tsx";
-import { type Planning, usePlanning } from "./usePlanning.ts";
+import { usePlanning } from "./usePlanning.ts";
 import { Week } from "./Week.tsx";
 
 const DAYS = 7;

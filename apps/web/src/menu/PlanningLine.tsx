@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { useWords } from "../words/WordsContext.tsx";
-import type { Planning } from "./usePlanning.ts";
+import type { Planning } from "./Planning.ts";
 
 /** How far planning has come: the money of the best so far, and how much cheaper another could be at most. */
 export function PlanningLine({

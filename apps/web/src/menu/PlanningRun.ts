@@ -3,7 +3,7 @@ import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import type { CivilDate } from "halfloaf/quantity";
 import { startThinker } from "../thinking/startThinker.ts";
-import type { Planning } from "./usePlanning.ts";
+import type { Planning } from "./Planning.ts";
 
 const SEED = 1;
 const MOVES = 600_000;
