@@ -50,6 +50,8 @@ export const CardData = v.strictObject({
   makings: v.array(CardMaking),
   /** Makings whose amount is not known in g: in no sum. */
   unknown: v.array(v.strictObject({ food: Id, name: v.string(), reason: v.string() })),
+  /** What a plan may take in place of a making as costed, as far as the kitchen can have it; absent = nothing. */
+  alternatives: v.optional(v.array(v.strictObject({ ...namedFood.entries, insteadOf: namedFood }))),
   /** Optional makings: in no sum. */
   optional: v.array(namedFood),
   totalMinor: minor,

@@ -5,6 +5,7 @@ import { loadTables } from "../input/loadTables.ts";
 import { type OpenKitchen, openKitchen } from "../input/openKitchen.ts";
 import { COLOURED, PLAIN } from "../output/paint.ts";
 import { textWidth } from "../output/textWidth.ts";
+import type { CardData } from "./CardData.ts";
 import { findDish } from "./findDish.ts";
 import { layCard } from "./layCard.ts";
 import { toCard } from "./toCard.ts";
@@ -47,6 +48,23 @@ test("what stands in for a making brings its allergens along as sure ones", () =
     const held = card.makings.flatMap(({ food }) => starter.foods.get(food)?.allergens.eu ?? []);
     expect(card.allergens.eu.sure).toEqual(expect.arrayContaining(held));
   }
+});
+
+test("what a plan may take instead is told for each making, never what is costed already", () => {
+  const open = cards.filter(({ card }) => card.alternatives !== undefined);
+  expect(open.length).toBeGreaterThan(0);
+  for (const { card, kitchen } of open) {
+    const had = new Set([...kitchen.packs, ...kitchen.stores].map(({ food }) => food));
+    for (const { food, insteadOf } of card.alternatives ?? []) {
+      expect(had.has(food)).toBe(true);
+      expect(food).not.toBe(insteadOf.food);
+      expect(card.makings.map((making) => making.food)).toContain(insteadOf.food);
+    }
+  }
+  const [first] = open;
+  expect(layCard({ card: first?.card as CardData, width: 200, paint: PLAIN }).join(" ")).toContain(
+    "A plan may take instead: ",
+  );
 });
 
 test("every figure has its source: that of its food or, by name, the one it was taken from", () => {

@@ -1,17 +1,12 @@
 import { EU_ALLERGEN_NAMES, US_ALLERGEN_NAMES } from "halfloaf/safety";
 import { harmless } from "../output/harmless.ts";
 import { keepTogether, layTable, wrap, wrapBehind } from "../output/layout.ts";
-import type { Page } from "../output/Page.ts";
 import { tellCount, tellMass, tellMinutes, tellMoney } from "../words/amountWords.ts";
 import { CLOSING } from "../words/careWords.ts";
 import type { CardData } from "./CardData.ts";
+import type { CardPage } from "./CardPage.ts";
 import { layCardIntake } from "./layCardIntake.ts";
 import { layCardSources } from "./layCardSources.ts";
-
-/** A costing card to be laid out as a page. */
-export interface CardPage extends Page {
-  readonly card: CardData;
-}
 
 /** A costing card as lines: cost lines, plate cost, minutes, intake, allergens, diet, keeping, cautions. */
 export function layCard(page: CardPage): string[] {
@@ -78,6 +73,7 @@ function layCostNotes({ card, width }: CardPage): string[] {
     ...(card.unknown.length > 0
       ? [`In no sum, as the amount is to taste or not known: ${listNames(card.unknown)}.`]
       : []),
+    ...(card.alternatives !== undefined ? [`A plan may take instead: ${listAlternatives(card.alternatives)}.`] : []),
     ...(card.optional.length > 0 ? [`If wanted, and in no sum: ${listNames(card.optional)}.`] : []),
     ...(card.estimate ? ["estimate: a price that was guessed, not seen."] : []),
   ];
@@ -86,6 +82,14 @@ function layCostNotes({ card, width }: CardPage): string[] {
 
 function listNames(foods: readonly { readonly name: string }[]): string {
   return foods.map(({ name }) => harmless(name)).join(", ");
+}
+
+/** What may stand in for what, as "dill or mint for parsley; ...". */
+function listAlternatives(alternatives: NonNullable<CardData["alternatives"]>): string {
+  const stated = [...new Set(alternatives.map(({ insteadOf }) => insteadOf.name))];
+  const others = (name: string): string[] =>
+    alternatives.filter(({ insteadOf }) => insteadOf.name === name).map((food) => harmless(food.name));
+  return stated.map((name) => `${others(name).join(" or ")} for ${harmless(name)}`).join("; ");
 }
 
 function layWork({ card, width, paint }: CardPage): string[] {

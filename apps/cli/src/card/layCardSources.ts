@@ -2,7 +2,7 @@ import { harmless } from "../output/harmless.ts";
 import { wrapBehind } from "../output/layout.ts";
 import { tellComponent } from "../words/componentWords.ts";
 import type { CardData } from "./CardData.ts";
-import type { CardPage } from "./layCard.ts";
+import type { CardPage } from "./CardPage.ts";
 
 const MOST_NAMED = 4;
 

@@ -41,6 +41,7 @@ export function toCard(source: CardSource): CardData {
   });
   const fitted = fitDish(dish, foods, kitchen.kit, [], () => true);
   const chosen = costedDish(dish, choose);
+  const alternatives = toAlternatives(source, prices, choose);
   const diet = { asCosted: dietOf(chosen, foods).asWritten, reachable: dietOf(dish, foods).reachable };
   return {
     format: "halfloaf-card",
@@ -53,6 +54,7 @@ export function toCard(source: CardSource): CardData {
     portionMassG: dish.portionMassG,
     makings: costing.lines.map((line) => toMaking(line, dish, prices, named)),
     unknown: costing.unknown.map(({ food, reason }) => ({ ...named(food), reason })),
+    ...(alternatives.length > 0 && { alternatives }),
     optional: dish.makings.filter(({ optional }) => optional).map(({ food }) => named(food)),
     totalMinor: costing.totalMinor,
     platesMinor: [...costing.platesMinor],
@@ -118,6 +120,20 @@ function chooseHad(prices: ReadonlyMap<string, UnitPrice>): Choose {
     const options: readonly ChosenFood[] = [making, ...making.alternatives];
     return options.find(({ food }) => prices.has(food)) ?? making;
   };
+}
+
+/** The other foods that each making may be, of those that the kitchen can have. */
+function toAlternatives(
+  source: CardSource,
+  prices: ReadonlyMap<string, UnitPrice>,
+  choose: Choose,
+): NonNullable<CardData["alternatives"]> {
+  return source.dish.makings.flatMap((making) => {
+    const chosen = choose(making)?.food;
+    if (chosen === undefined) return [];
+    const others = [making, ...making.alternatives].filter(({ food }) => food !== chosen && prices.has(food));
+    return others.map(({ food }) => ({ ...nameFood(food, source), insteadOf: nameFood(chosen, source) }));
+  });
 }
 
 /** The dish with what was chosen for each making, and nothing else. */

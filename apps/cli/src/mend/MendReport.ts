@@ -31,6 +31,15 @@ const MendedSitting = v.strictObject({
   why: Reason,
 });
 
+/** A cooking that stays where it was and takes other makings than before. */
+const OtherWay = v.strictObject({
+  date: CivilDate,
+  kind: v.picklist(SITTING_KINDS),
+  dish: Id,
+  /** Makings taken otherwise than the dish first states; empty = none. */
+  taken: v.array(v.strictObject({ food: Id, insteadOf: Id })),
+});
+
 /** Sums of a week: money at the tills and for fares, waste and carry-over at cost, hands-on minutes. */
 const Sums = v.strictObject({
   paidMinor: minor,
@@ -49,6 +58,8 @@ export const MendReport = v.strictObject({
   /** True where the plan stands as it was. */
   kept: v.boolean(),
   sittings: v.array(MendedSitting),
+  /** Cookings with other makings than before; absent = none. */
+  otherWays: v.optional(v.array(OtherWay)),
   /** Lines of the buying list that changed, by trip and pack. */
   buying: v.array(
     v.strictObject({ shop: Id, date: CivilDate, pack: Id, label: v.string(), before: count, after: count }),

@@ -19,7 +19,7 @@ type Part = (page: MendPage) => string[];
 
 /** What changes and why, what it costs, the price of keeping, what is bought otherwise, the days that changed. */
 export function layMend(page: MendPage): string[] {
-  const parts: Part[] = [layChanges, layCosts, layKeeping, layBuying, layDays, layGuests];
+  const parts: Part[] = [layChanges, layOtherWays, layCosts, layKeeping, layBuying, layDays, layGuests];
   const laid = parts.map((part) => part(page)).filter((lines) => lines.length > 0);
   return laid.flatMap((lines, at) => (at === 0 ? lines : ["", ...lines]));
 }
@@ -48,6 +48,16 @@ function layChanges(page: MendPage): string[] {
     ];
   });
   return [title, "", ...lines];
+}
+
+/** Dishes that stay and are cooked with other makings. */
+function layOtherWays(page: MendPage): string[] {
+  const { report, names, width } = page;
+  const lines = (report.otherWays ?? []).flatMap(({ date, kind, dish, taken }) => {
+    const how = taken.length === 0 ? "as it is first stated" : `with ${tellTaken({ taken }, names)}`;
+    return wrapBehind("  ", `${tellDayShort(date)} ${kind}: ${names.dish(dish)}, now ${how}`, width);
+  });
+  return lines.length === 0 ? [] : [head(page, "Cooked with other makings"), "", ...lines];
 }
 
 function layCosts(page: MendPage): string[] {

@@ -1,6 +1,7 @@
 import type { ChangedKitchenWeek, WeekChange, WeekPlan } from "halfloaf/kitchen";
 import type { KeepingPrice, ReplanOutcome, SittingChange } from "halfloaf/menu";
 import type { CivilDate } from "halfloaf/quantity";
+import { listOtherWays } from "./listOtherWays.ts";
 import type { MendReport } from "./MendReport.ts";
 
 type Planned = Extract<ReplanOutcome, { kind: "planned" }>;
@@ -20,6 +21,7 @@ export interface Mending {
 /** The report of a mended week. */
 export function toMendReport(mending: Mending): MendReport {
   const { old, week, today, outcome, keeping } = mending;
+  const otherWays = listOtherWays(old, week);
   return {
     format: "halfloaf-mend",
     version: 1,
@@ -27,6 +29,7 @@ export function toMendReport(mending: Mending): MendReport {
     today,
     kept: outcome.kept,
     sittings: [...listDishes(mending), ...listSeats(mending)].sort(byTime),
+    ...(otherWays.length > 0 && { otherWays }),
     buying: compareBuying(old, week),
     before: sumUp(old),
     after: sumUp(week),

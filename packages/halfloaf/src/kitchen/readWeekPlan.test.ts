@@ -55,6 +55,10 @@ test("whatever no longer fits the kitchen is told by its place, all at once", ()
   expect(codesOf({ ...week, sittings: [...week.sittings, sitting] })).toContain("sitting-unknown");
   const batches = week.batches.map((batch, at) => (at === 0 ? { ...batch, dish: "no-such-dish" } : batch));
   expect(codesOf({ ...week, batches })).toEqual(["batch-dish", "dish-unfit"]);
+  const at = week.batches.findIndex(({ taken }) => taken !== undefined);
+  const taken = [{ food: "no-such-food", insteadOf: week.batches[at]?.taken?.[0]?.insteadOf ?? "" }];
+  const ways = week.batches.map((batch, i) => (i === at ? { ...batch, taken } : batch));
+  expect(codesOf({ ...week, batches: ways })).toEqual(["way-gone"]);
   const away = week.trips.map((trip) => ({ ...trip, shop: "no-such-shop" }));
   expect(codesOf({ ...week, trips: away })).toEqual(["lot-unknown", "pack-unknown", "trip-unknown"]);
   const lots = week.batches.map((batch) => ({ ...batch, uses: batch.uses.map((use) => ({ ...use, lot: "gone" })) }));

@@ -1,6 +1,6 @@
 import type { MenuPlan, PlannedBatch, Purchase, Use } from "../menu/index.ts";
 import type { Issue, Parsed } from "../quantity/index.ts";
-import { compareMisses, type KeptCooking, missOfWay } from "./keptWays.ts";
+import { compareMisses, type KeptCooking, listTakenOtherwise, missOfWay } from "./keptWays.ts";
 import { NOTHING_ID } from "./puttingBy.ts";
 import type { KitchenProblem } from "./toMenuProblem.ts";
 import type { WeekPlan } from "./weekPlan.ts";
@@ -85,6 +85,10 @@ function readBatches(
       if (members.length === 0) report("dish-unfit", ["batches", batch, "dish"], "a dish that may be put by", id);
       return [];
     }
+    for (const { at, food, insteadOf } of listGone(cooking, stated, dish)) {
+      const expected = `${id} to be had with ${food} instead of ${insteadOf}`;
+      report("way-gone", ["batches", batch, "taken", at], expected, "not to be had so any more");
+    }
     return [{ dish, sittings: known.sort((a, b) => a - b) }];
   });
   const nothing = problem.dishes.findIndex(({ id }) => id === NOTHING_ID);
@@ -114,6 +118,18 @@ function chooseWay(ways: readonly number[], stated: KitchenProblem, cooking: Kep
     return fitted === undefined ? [] : [{ way, miss: missOfWay(fitted, cooking) }];
   });
   return missed.sort((a, b) => compareMisses(a.miss, b.miss))[0]?.way;
+}
+
+type Taken = NonNullable<KeptCooking["taken"]>[number];
+
+/** What a cooking took otherwise than its dish first states, where the nearest way to cook it does not. */
+function listGone({ taken = [], putBy }: KeptCooking, { dishes }: KitchenProblem, way: number) {
+  const fitted = dishes[way];
+  if (fitted === undefined || putBy !== undefined) return [];
+  const offered = listTakenOtherwise(fitted);
+  const isOffered = ({ food, insteadOf }: Taken): boolean =>
+    offered.some((one) => one.food === food && one.insteadOf === insteadOf);
+  return taken.flatMap((one, at) => (isOffered(one) ? [] : [{ at, ...one }]));
 }
 
 /** True where all boxes that were used are of the food that the way is served from. */
