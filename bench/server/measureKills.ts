@@ -99,6 +99,8 @@ export async function measureKills(setUp: SetUp, count: number, random: RandomSo
     const victim = up[Math.floor(random() * up.length)] as Victim;
     await victim.kill();
     kills[victim.name] = (kills[victim.name] ?? 0) + 1;
+    if ((kill + 1) % 20 === 0)
+      console.error(`${setUp.name}: ${kill + 1} kills, ${acknowledged.size} rows acknowledged`);
     const start = wait(random() * 200).then(() => victim.start());
     starting.set(
       victim,

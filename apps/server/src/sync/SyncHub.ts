@@ -80,6 +80,8 @@ export class SyncHub implements Lobby {
     room.upTo = Math.max(room.upTo, upTo);
     void guest.readOn(room.upTo);
     this.tellHere(kitchen);
+    // It may have been removed while it was being let in.
+    void this.#verify(kitchen);
   }
 
   leave(guest: Guest): void {

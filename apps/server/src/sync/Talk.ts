@@ -7,6 +7,7 @@ import {
   SYNC_PROTOCOL,
   toNumberRuns,
 } from "@halfloaf/keep/sync";
+import { deviceOf } from "halfloaf/kitchen/record";
 import type { RawData, WebSocket } from "ws";
 import { Allowance } from "../Allowance.ts";
 import { isFault } from "../host/HostStore.ts";
@@ -43,6 +44,8 @@ export class Talk {
   readonly #which: Allowance;
   readonly #unanswered: string[] = [];
   readonly #sinceMs: number;
+  /** Who writes by this opening, until its first row has claimed that for the device. */
+  #writer: string | undefined;
   #isAnswering = false;
   #isAlive = true;
   #hasEnded = false;
@@ -148,12 +151,9 @@ export class Talk {
       this.#hub.mistakes.take(this.#address, now());
       return this.end("unknown");
     }
-    if (writer !== undefined && device.role !== "reader") {
-      const claim = await store.claimWriter(kitchen, writer, device.id);
-      if (isFault(claim)) return this.#failStore(claim);
-    }
     if (now() - device.seenAtMs > SEEN_MS) void store.noteSeen(kitchen, device.id, now());
     if (this.#socket.readyState !== this.#socket.OPEN) return;
+    this.#writer = writer;
     // Who has read another log, or more of this one than there is, reads it from its beginning.
     const cursor = log === found.log && after <= found.upTo ? after : 0;
     this.guest = new Guest(this.#socket, device, cursor, this.#hub.parts);
@@ -196,6 +196,12 @@ export class Talk {
       faults.push(found);
       return new Map<string, string>();
     };
+    const writer = this.#writer;
+    if (writer !== undefined && role !== "reader" && rows.some((row) => isWrittenBy(row, writer))) {
+      const claim = await store.claimWriter(kitchen, writer, device);
+      if (isFault(claim)) return { refused: [], pushed: claim };
+      this.#writer = undefined;
+    }
     const { acts, refused } = await judgeRows(rows, {
       device,
       role,
@@ -234,4 +240,9 @@ export class Talk {
     const who = this.guest === undefined ? {} : { kitchen, device: id };
     this.#hub.parts.journal.warn({ address: this.#address, ...who, ...facts }, event);
   }
+}
+
+function isWrittenBy(row: unknown, writer: string): boolean {
+  const id = typeof row === "object" && row !== null && "id" in row ? row.id : undefined;
+  return typeof id === "string" && deviceOf(id) === writer;
 }

@@ -38,7 +38,8 @@ export class HostDesk {
   readonly #fetch: Fetch;
 
   constructor(fetch: Fetch) {
-    this.#fetch = fetch;
+    // Browsers refuse a fetch that is called as a method of anything but their own window.
+    this.#fetch = (url, request) => fetch(url, request);
   }
 
   /** Makes a kitchen there, with this device as its keeper; `code` where the server asks for one. */
