@@ -52,11 +52,14 @@ export function undoCommand(ask: KeepAsk, direction: "undo" | "redo", terminal: 
   });
 }
 
-/** What came from a kitchen's file as one act, at the beginning. */
+/** What came from a kitchen's file as one act, at the beginning: the stores first, then what was set. */
 function gatherFile(acts: readonly Act[]): Act[] {
   const [first, ...others] = acts.filter(({ atMs }) => atMs === 0);
   const later = acts.filter(({ atMs }) => atMs !== 0);
-  return first === undefined ? later : [{ ...first, rows: [first, ...others].flatMap(({ rows }) => rows) }, ...later];
+  if (first === undefined) return later;
+  const rows = [first, ...others].flatMap((act) => act.rows);
+  const inTurn = [...rows.filter(({ kind }) => kind !== "edited"), ...rows.filter(({ kind }) => kind === "edited")];
+  return [{ ...first, rows: inTurn }, ...later];
 }
 
 function layAct({ atMs, by, writer, rows, undoes }: Act, names: KeepNames, { page }: Terminal): string[] {

@@ -16,6 +16,9 @@ import {
   tellStrange,
 } from "../words/keepFaultWords.ts";
 
+/** What the system says where the disk, or a person's share of it, is full. */
+const NO_ROOM = ["ENOSPC", "EDQUOT"];
+
 /** The variable of the environment that names the folder where no option does. */
 const KITCHEN_VARIABLE = "HALFLOAF_KITCHEN";
 
@@ -63,6 +66,6 @@ export async function openFolder(
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === undefined) throw error;
-    return refuse(tellFolderTrouble(name, "unopenable", code));
+    return refuse(tellFolderTrouble(name, NO_ROOM.includes(code) ? "full" : "unopenable", code));
   }
 }

@@ -1,9 +1,9 @@
 import { afterEach, describe, expect, it } from "vitest";
-import type { ChunkStore, ChunksRead, OpenedStore } from "./ChunkStore.ts";
+import type { ChunkStore, ChunksRead, OpenedStore, StoreFault } from "./ChunkStore.ts";
 
 /** Where the suite finds one and the same store again, and how it reaches behind the store to spoil it. */
 export interface StorePlace {
-  open(): Promise<OpenedStore<ChunkStore>>;
+  open(): Promise<OpenedStore<ChunkStore> | StoreFault>;
   /** Changes one byte of a chunk without the store knowing. */
   spoil(seq: number): Promise<void>;
   /** Leaves the store as a program of the next version would. */

@@ -10,10 +10,11 @@ import {
   STORE_VERSION,
   type StoreFault,
 } from "./ChunkStore.ts";
+import { isDiskFull } from "./isDiskFull.ts";
 import { isSealed, seal } from "./seal.ts";
 
 /** Result codes of SQLite that tell something of their own. Source: sqlite.org, "Result and Error Codes". */
-const CODES = { busy: 5, locked: 6, corrupt: 11, full: 13, notADatabase: 26 };
+const CODES = { busy: 5, locked: 6, ioError: 10, corrupt: 11, full: 13, notADatabase: 26 };
 
 /** How long one process waits for another, in milliseconds. */
 const WAIT_MS = 10_000;
@@ -39,7 +40,7 @@ interface Row {
  * Opens the store in a file of SQLite, made where there is none. Every chunk is on disk before it is told as kept. Several
  * processes may have it open; one waits for the other up to ten seconds. A file of a later version is left untouched.
  */
-export function openSqliteStore(path: string): OpenedStore<ChunkStore> {
+export function openSqliteStore(path: string): OpenedStore<ChunkStore> | StoreFault {
   let database: DatabaseSyncInstance | undefined;
   try {
     database = new DatabaseSync(path);
@@ -56,9 +57,10 @@ export function openSqliteStore(path: string): OpenedStore<ChunkStore> {
       database.close();
       return { ok: false, reason: "damaged", detail: check.quick_check };
     }
-    return { ok: true, store: new SqliteStore(database) };
+    return { ok: true, store: new SqliteStore(database, path) };
   } catch (error) {
     if (database?.isOpen) database.close();
+    if (isFull(error, path)) return { ok: false, reason: "full", detail: wordOf(error) };
     const isDamaged = [CODES.corrupt, CODES.notADatabase].includes(codeOf(error));
     return { ok: false, reason: isDamaged ? "damaged" : "unopenable", detail: wordOf(error) };
   }
@@ -107,9 +109,11 @@ class SqliteStore implements ChunkStore {
   readonly #insert: StatementSyncInstance;
   readonly #after: StatementSyncInstance;
   readonly #watchers = new Set<ReturnType<typeof setInterval>>();
+  readonly #path: string;
 
-  constructor(database: DatabaseSyncInstance) {
+  constructor(database: DatabaseSyncInstance, path: string) {
     this.#database = database;
+    this.#path = path;
     this.#insert = database.prepare("INSERT INTO chunks (kind, covers, bytes, sealed) VALUES (?, ?, ?, ?)");
     this.#after = database.prepare("SELECT seq, kind, covers, bytes, sealed FROM chunks WHERE seq > ? ORDER BY seq");
   }
@@ -196,7 +200,8 @@ class SqliteStore implements ChunkStore {
       const code = codeOf(error);
       if (code === 0) throw error;
       const isBusy = code === CODES.busy || code === CODES.locked;
-      return { ok: false, reason: code === CODES.full ? "full" : isBusy ? "busy" : "failed", detail: wordOf(error) };
+      const reason = isFull(error, this.#path) ? "full" : isBusy ? "busy" : "failed";
+      return { ok: false, reason, detail: wordOf(error) };
     }
   }
 }
@@ -209,6 +214,12 @@ function versionOf(database: DatabaseSyncInstance): number {
 function codeOf(error: unknown): number {
   const code = (error as { errcode?: unknown }).errcode;
   return typeof code === "number" ? code & 0xff : 0;
+}
+
+/** On a full disk SQLite speaks of an error of input or output where it lacks the room for its shared memory. */
+function isFull(error: unknown, path: string): boolean {
+  const code = codeOf(error);
+  return code === CODES.full || (code === CODES.ioError && isDiskFull(path));
 }
 
 function wordOf(error: unknown): string {
