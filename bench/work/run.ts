@@ -4,16 +4,18 @@ import { compareMeals } from "./compareMeals.ts";
 import { comparePeers, type PeerComparison } from "./comparePeers.ts";
 import { loadPeers } from "./loadPeers.ts";
 import { runMeal, sumUpMeals } from "./runMeals.ts";
+import { runRetime } from "./runRetime.ts";
 import { runOurs, runSet } from "./runSet.ts";
 import { loadTrial } from "./trial.ts";
 
 const HELP = `bench:work [--set DIR ...] [--limit SECONDS] [--meals N] [--meal-limit SECONDS] [--trial DIR]
-           [--peers highs,minizinc] [--peer-limit SECONDS] [--sample N] [--minizinc DIR] [--clock wall] [--json]
+           [--retime N] [--peers highs,minizinc] [--peer-limit SECONDS] [--sample N] [--minizinc DIR] [--clock wall] [--json]
 
   --set DIR      a folder of .sm or .SCH project files with their optimum.csv; may be repeated
   --limit        seconds for each project (10)
   --meals        number of made-up meals (70), and as many crowded ones; 0 = none
   --meal-limit   seconds for each meal (2)
+  --retime N     cookings of two starter dishes whose rest is timed anew after a late step (60); 0 = none
   --trial DIR    a folder with an earlier trial solver to run on the same instances
   --peers        other solvers to run on a sample of each set of .sm files: highs, minizinc
   --peer-limit   seconds for each project, of ours and of each peer (10)
@@ -29,6 +31,7 @@ const { values } = parseArgs({
     limit: { type: "string", default: "10" },
     meals: { type: "string", default: "70" },
     "meal-limit": { type: "string", default: "2" },
+    retime: { type: "string", default: "60" },
     trial: { type: "string" },
     peers: { type: "string", default: "" },
     "peer-limit": { type: "string", default: "10" },
@@ -45,7 +48,9 @@ if (values.help) {
 } else {
   const report = await measure();
   if (values.json) console.log(JSON.stringify(report, null, 2));
-  else for (const line of [...report.sets, ...report.peers, ...report.meals]) console.log(JSON.stringify(line));
+  else
+    for (const line of [...report.sets, ...report.peers, ...report.meals, ...report.retimed])
+      console.log(JSON.stringify(line));
   const faults = [
     ...report.sets.flatMap(({ ours }) => ours.contradictions),
     ...report.peers.flatMap(({ ours, peers }) =>
@@ -75,7 +80,8 @@ async function measure() {
     const other = trial ? { trial: compareMeals(trial, runs, mealLimitMs) } : {};
     return [{ kind: isCrowded ? "crowded meals" : "meals", ours: sumUpMeals(runs), ...other }];
   });
-  return { clock, sets, peers, meals };
+  const retimed = Number(values.retime) > 0 ? [runRetime(Number(values.retime))] : [];
+  return { clock, sets, peers, meals, retimed };
 }
 
 async function measurePeers() {

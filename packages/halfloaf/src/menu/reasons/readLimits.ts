@@ -1,6 +1,7 @@
 import { checkPlan, type PlanMoney } from "../check/index.ts";
 import type { MenuPlan, PlannedBatch } from "../plan.ts";
 import { familyOf, type MenuDish, type MenuProblem, type MenuSitting } from "../problem.ts";
+import { CookedAtOnce } from "../search/CookedAtOnce.ts";
 import { reckonLoads } from "../search/reckonLoads.ts";
 
 /** One limit of a problem. */
@@ -110,10 +111,30 @@ function readMinutes(problem: MenuProblem, plan: MenuPlan): LimitReading[] {
       atMost({ kind: "pot", ...place }, limits.batchPortions, portions),
     ];
   });
+  const atOnce = readAtOnce(problem, plan);
+  const together = atOnce
+    .readMinutes()
+    .map(({ sitting, minutes }) =>
+      atMost({ kind: "elapsed", sitting }, (sittings[sitting] as MenuSitting).minutes, minutes),
+    );
+  atOnce.washMinutes.forEach((minutes, day) => {
+    spend(day, minutes);
+  });
   const days = limits.handsOnMinutes.map((most, day) =>
     atMost({ kind: "hands-on", day }, most, handsOn[day] as number),
   );
-  return [...days, ...cookings];
+  return [...days, ...cookings, ...together];
+}
+
+/** What the plan cooks at once. */
+function readAtOnce(problem: MenuProblem, plan: MenuPlan): CookedAtOnce {
+  const atOnce = new CookedAtOnce(problem);
+  for (const batch of plan.batches) {
+    const [first] = batch.sittings;
+    if (first !== undefined && atOnce.has(first)) atOnce.count(first, batch.dish, portionsOf(problem, batch), 1);
+  }
+  atOnce.reckon();
+  return atOnce;
 }
 
 function readIntake({ profiles, dishes, sittings, limits }: MenuProblem, plan: MenuPlan): LimitReading[] {

@@ -56,6 +56,17 @@ export class CookedAtOnce {
     else own.push(cooking);
   }
 
+  /** Each cooking of several dishes: the sitting it is cooked for that has the fewest minutes at hand, and its minutes. */
+  readMinutes(): { readonly sitting: number; readonly minutes: number }[] {
+    return this.groups.flatMap(({ sittings }) => {
+      const cooked = sittings.filter((k) => this.dishAt[k] !== -1);
+      if (cooked.length < 2) return [];
+      const minutesOf = (k: number): number => (this.problem.sittings[k] as MenuSitting).minutes;
+      const [sitting] = cooked.sort((a, b) => minutesOf(a) - minutesOf(b));
+      return [{ sitting: sitting as number, minutes: this.minutesOf(cooked) }];
+    });
+  }
+
   /** Asks about all that is cooked at once now and is not known yet; true where there was any. */
   learn(timeTogether: TimeTogether): boolean {
     let learned = false;
@@ -121,14 +132,15 @@ export class CookedAtOnce {
     this.over[group] = 0;
     if (cooked.length === 0) return;
     const atHand = Math.min(...cooked.map((k) => (this.problem.sittings[k] as MenuSitting).minutes));
-    let minutes = this.leastMinutes(cooked);
-    for (const cooking of cooked.length > 1 ? this.listKnown(cooked) : []) {
-      if (!this.holds(cooking, cooked, this.isAsMuch)) continue;
-      minutes = Math.max(minutes, cooking.elapsedMinutes);
-      this.wash[group] = Math.max(this.wash[group] as number, cooking.washMinutes);
-    }
-    const over = minutes - atHand;
+    const over = this.minutesOf(cooked) - atHand;
     if (over > 1e-9) this.over[group] = over;
+    for (const { washMinutes } of this.listKnown(cooked))
+      this.wash[group] = Math.max(this.wash[group] as number, washMinutes);
+  }
+
+  private minutesOf(cooked: readonly number[]): number {
+    const known = this.listKnown(cooked).map(({ elapsedMinutes }) => elapsedMinutes);
+    return Math.max(this.leastMinutes(cooked), ...known);
   }
 
   /** The longest dish or the greatest load; one dish after the other where nothing is known and that counts. */
@@ -146,9 +158,11 @@ export class CookedAtOnce {
     return Math.max(...alone, ...loads);
   }
 
-  /** What is known of cookings that begin with one of these dishes. */
+  /** What is known that holds for this cooking. */
   private listKnown(cooked: readonly number[]): MenuCooking[] {
-    return cooked.flatMap((k) => this.known.get(this.dishAt[k] as number) ?? []);
+    if (cooked.length < 2) return [];
+    const firsts = cooked.flatMap((k) => this.known.get(this.dishAt[k] as number) ?? []);
+    return firsts.filter((cooking) => this.holds(cooking, cooked, this.isAsMuch));
   }
 
   private isKnown(cooked: readonly number[]): boolean {
