@@ -107,7 +107,7 @@ describe("planning again", () => {
       { numRuns: RUNS, endOnFailure: true },
     );
     expect(plans).toBeGreaterThan(SOME);
-  });
+  }, 120_000);
 
   it("joins what is over and what is left to the plan they were cut from", () => {
     fc.assert(
@@ -123,7 +123,7 @@ describe("planning again", () => {
       }),
       { numRuns: RUNS, endOnFailure: true },
     );
-  });
+  }, 120_000);
 
   it("shows only plans that the judge passes, what is over left as it was, and each change worth its price", () => {
     let planned = 0;
@@ -147,7 +147,7 @@ describe("planning again", () => {
     });
     expect(cases).toBeGreaterThan(SOME);
     expect(planned).toBeGreaterThan(SOME);
-  }, 60_000);
+  }, 120_000);
 
   it("never takes more of a lot than is at hand after a loss", () => {
     forChanges(({ changed, changes }) => {
@@ -169,7 +169,7 @@ describe("planning again", () => {
         expect(usedG).toBeLessThanOrEqual(left + 1e-3);
       }
     });
-  }, 60_000);
+  }, 120_000);
 
   it("names a price of keeping that is never negative and is what the cheaper plan saves", () => {
     forChanges(({ changed }) => {
@@ -182,7 +182,7 @@ describe("planning again", () => {
       expect(verdict.faults).toEqual([]);
       expect(outcome.moneyMinor - verdict.money.totalMinor).toBeCloseTo(priceMinor, 6);
     }, 30);
-  }, 60_000);
+  }, 120_000);
 
   it("keeps a plan that a change only takes something from, where the plan does not need it", () => {
     forChanges(({ problem, plan, changes, today }) => {
@@ -194,5 +194,5 @@ describe("planning again", () => {
       const outcome = replan(changed.value, { judge: checkPlan });
       expect(outcome).toMatchObject({ kind: "planned", kept: true, plan });
     }, 30);
-  });
+  }, 120_000);
 });
