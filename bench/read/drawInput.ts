@@ -103,6 +103,9 @@ const RUNS: readonly string[] = [
 ];
 
 const MOST_RUN = 4000;
+/** Once in so many runs one is so long that what costs the square of its length is seen too. */
+const LONG_RUN_SHARE = 0.02;
+const LONG_RUN_CHARACTERS = 60_000;
 
 /** An input for a reader from seed and number: bytes by chance, a sample as it is mutated, or a run of one piece in a sample. */
 export function drawInput(reader: ReaderName, seed: number, number: number): Uint8Array {
@@ -135,7 +138,9 @@ function swapPieces(text: string, draw: Draw): string {
 
 function putRun(text: string, draw: Draw): string {
   const at = draw.whole(0, text.length);
-  return text.slice(0, at) + draw.pick(RUNS).repeat(draw.whole(20, MOST_RUN)) + text.slice(at);
+  const piece = draw.pick(RUNS);
+  const times = draw() < LONG_RUN_SHARE ? Math.ceil(LONG_RUN_CHARACTERS / piece.length) : draw.whole(20, MOST_RUN);
+  return text.slice(0, at) + piece.repeat(times) + text.slice(at);
 }
 
 function drawNumber(draw: Draw): string {

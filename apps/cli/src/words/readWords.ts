@@ -25,6 +25,7 @@ const REASONS: Readonly<Record<string, string>> = {
   "kit-by-kind": "such steps are usually done with it",
   "kit-unsaid": "such steps need none",
   "kind-by-liquid": "there is liquid in it",
+  "kind-by-pan": "it is cooked in a frying pan",
   "kind-by-words": "its words say so",
   "kind-goes-on": "it goes on from the step before",
   "kind-unsaid": "its words don't tell what is done",

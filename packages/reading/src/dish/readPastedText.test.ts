@@ -44,6 +44,16 @@ test("lines that a margin broke are one step", () => {
   ]);
 });
 
+test("a step's number is no step, on a line of its own or before the work", () => {
+  const text =
+    "Leek soup\n• 1 leek\n• 200 g barley\nDirections\nStep 1\nSlice the leek.\nStep 2: Boil it all.\n3) Serve hot.";
+  expect(readPastedText(text)?.method.map((passage) => passage.text)).toEqual([
+    "Slice the leek.",
+    "Boil it all.",
+    "Serve hot.",
+  ]);
+});
+
 test("no heading is needed", () => {
   const dish = readPastedText("Leek soup\n1 leek\n200 g barley\nsalt\nSlice the leek.\nBoil it all for 40 minutes.");
   expect(dish?.title?.text).toBe("Leek soup");

@@ -1,6 +1,7 @@
 import { toPlainText } from "../page/plainText.ts";
 import { type DishText, MOST_CHARACTERS, MOST_MAKINGS, MOST_STEPS, MOST_TEXT, type Passage } from "./DishText.ts";
 import { type SortedLine, sortLines } from "./sortLines.ts";
+import { withoutNumbering } from "./withoutNumbering.ts";
 
 const SERVES = /\b(?:serves|servings?|serving size|portions?|makes|yields?|feeds|for \d+ (?:people|persons))\b/i;
 const TIMES: readonly (readonly ["prep" | "cook" | "total", RegExp])[] = [
@@ -8,7 +9,6 @@ const TIMES: readonly (readonly ["prep" | "cook" | "total", RegExp])[] = [
   ["cook", /\b(?:cook(?:ing)?|baking|bake)(?: time)?\b[^,;|]*/i],
   ["total", /\b(?:total|ready in|takes|time)(?: time)?\b[^,;|]*/i],
 ];
-const NUMBERING = /^\s*(?:step\s*)?\d{1,2}\s*[.):]\s+|^\s*[-–•*▪◦·☐□]\s*/i;
 const LONGEST_TITLE = 120;
 
 /**
@@ -55,7 +55,12 @@ function joinBroken(lines: readonly SortedLine[]): SortedLine[] {
     const last = joined.at(-1);
     const goesOn =
       last !== undefined && !last.isHeading && last.line === each.line - 1 && !/[.!?:;]["')]?$/.test(last.text);
-    if (goesOn && /^[\p{Ll}\d(]/u.test(each.text) && last.text.length > 40 && !NUMBERING.test(each.text)) {
+    if (
+      goesOn &&
+      /^[\p{Ll}\d(]/u.test(each.text) &&
+      last.text.length > 40 &&
+      withoutNumbering(each.text) === each.text
+    ) {
       // The line number of the last piece keeps the next one in reach; the passage is told where it begins.
       joined[joined.length - 1] = { ...last, text: `${last.text} ${each.text}` };
     } else joined.push(each);
@@ -67,7 +72,7 @@ function underHeadings(lines: readonly SortedLine[]): Passage[] {
   const passages: Passage[] = [];
   let heading: string | undefined;
   for (const each of lines) {
-    const text = each.text.replace(NUMBERING, "").trim();
+    const text = withoutNumbering(each.text);
     if (each.isHeading) heading = each.isKeyword ? undefined : text.replace(/\s*:$/, "");
     else if (text !== "") {
       const passage = toPassage({ ...each, text });

@@ -2,6 +2,7 @@ import { FIGURES } from "../method/readNumbers.ts";
 import { readTemperature } from "../method/readTemperature.ts";
 import { readTimes } from "../method/readTimes.ts";
 import { kindOfVerb } from "../method/workWords.ts";
+import { withoutNumbering } from "./withoutNumbering.ts";
 
 /** How much a line looks like one of the makings and like a piece of method; higher is more, around 0 is neither. */
 export interface LineScores {
@@ -13,7 +14,6 @@ export interface LineScores {
 const MOST_SCORED = 1_000;
 
 const BULLET = /^\s*[-–•*▪◦·☐□]\s*/;
-const NUMBERING = /^\s*(?:step\s*)?\d{1,2}\s*[.):]\s+/i;
 const STARTS_WITH_AMOUNT = new RegExp(
   `^(?:about |approx\\.? |c\\.? ?)?(?:${FIGURES}|(?:an? )?(?:few|pinch|handful|knob|splash|dash|bunch|tin|can|small|large|medium|little)\\b|half an? |one |two |three |four |six )`,
   "iu",
@@ -27,9 +27,9 @@ const LEAD =
 
 /** The scores of one line. The weights are ours: what makings and methods of our own dishes look like, no source. */
 export function scoreLine(line: string): LineScores {
-  const bare = line.slice(0, MOST_SCORED).replace(BULLET, "");
-  const isNumbered = NUMBERING.test(bare);
-  const text = bare.replace(NUMBERING, "");
+  const bare = line.slice(0, MOST_SCORED).replace(BULLET, "").trim();
+  const text = withoutNumbering(bare);
+  const isNumbered = text !== bare;
   const words = text.match(/\p{L}[\p{L}'-]*/gu) ?? [];
   const hasAmount = STARTS_WITH_AMOUNT.test(text);
   const hasUnit = UNIT.test(text.slice(0, 60));

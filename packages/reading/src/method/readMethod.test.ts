@@ -52,6 +52,24 @@ test("what goes on in a pan goes on in the same pan", () => {
   ]);
 });
 
+test("what is cooked in a frying pan is fried as a guess, and a heated oven does not bake it", () => {
+  const [, cook, then] = read(
+    "Preheat the oven to 200C.",
+    "In a large skillet, cook the onion for 6 minutes.",
+    "Stir in the tomatoes.",
+  );
+  expect(cook).toMatchObject({
+    kind: { value: "fry", sure: "guess", reason: "kind-by-pan" },
+    kit: { value: ["ring", "pan"] },
+  });
+  expect(then?.kit.value).toEqual(["ring", "pan"]);
+});
+
+test("a rest before serving takes as long as it says", () => {
+  const [rest] = read("Let stand 10 minutes before serving.");
+  expect(rest).toMatchObject({ kind: { value: "rest" }, minutes: { value: { fixed: 10 }, sure: "sure" } });
+});
+
 test("stirring without stopping takes both hands", () => {
   const [often, always] = read("Simmer, stirring now and then.", "Simmer, stirring constantly.");
   expect([often?.hands.value, always?.hands.value]).toEqual(["eye", "full"]);

@@ -101,7 +101,8 @@ export function readMethod(passages: readonly Passage[], makings: readonly Named
             ? reckoned(handled, "likely", "makings-by-name")
             : reckoned([], "guess", "makings-unnamed"),
       });
-      context = nextContext(context, kind.value, kit.value);
+      // What is heated empty takes nothing from the fire and puts nothing on it.
+      if (preheated(act.text) === undefined) context = nextContext(context, kind.value, kit.value);
     }
   }
   const order = orderActs(steps);
@@ -110,6 +111,7 @@ export function readMethod(passages: readonly Passage[], makings: readonly Named
 
 function readKind(text: string, kind: StepKind | undefined, { kind: before }: Context): Field<StepKind> {
   if (kind !== undefined) return reckoned(kind, "likely", "kind-by-words");
+  if (/\bcook/i.test(text) && kitNamed(text).parts.includes("pan")) return reckoned("fry", "guess", "kind-by-pan");
   // Frying ends where a liquid comes in.
   if (before === "fry" && LIQUID.test(text)) return reckoned("simmer", "guess", "kind-by-liquid");
   if (before !== undefined && HOT.has(before)) return reckoned(before, "guess", "kind-goes-on");

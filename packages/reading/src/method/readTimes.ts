@@ -26,6 +26,9 @@ const TIME = new RegExp(
 /** What stands before or after a time that tells when or how often, not how long. */
 const NOT_LONG = /\b(?:every|within|once|last|final|after the first)\s*$/i;
 const NOT_LONG_AFTER = /^\s*(?:before|earlier|ahead|old\b|apart)/i;
+/** "Let stand 10 minutes before serving" tells how long, since something waits; "add 5 minutes before the end" tells when. */
+const WAITS =
+  /\b(?:for|stand|rest|cool|sit|let|leave|chill|set aside|prove|rise|soak|marinate|refrigerate|freeze)\b[^.;]{0,40}$/i;
 /** What stands between the hours and the minutes of one time, and between the ends of a range told in full. */
 const GOES_ON = /^\.?\s*(?:,|and|,\s*and)?\s*$/i;
 const UP_TO = /^\.?\s*(?:-|–|to|or)\s*$/i;
@@ -62,7 +65,10 @@ export function readTimes(text: string): TimeFound[] {
 }
 
 function isLength(text: string, start: number, end: number): boolean {
-  return !NOT_LONG.test(text.slice(Math.max(0, start - 20), start)) && !NOT_LONG_AFTER.test(text.slice(end, end + 12));
+  if (NOT_LONG.test(text.slice(Math.max(0, start - 20), start))) return false;
+  const [, after] = /^\s*(before)?/i.exec(text.slice(end, end + 12)) ?? [];
+  if (after !== undefined && WAITS.test(text.slice(Math.max(0, start - 60), start))) return true;
+  return !NOT_LONG_AFTER.test(text.slice(end, end + 12));
 }
 
 /** The minutes of a match; NaN where a number in it is none. */

@@ -8,6 +8,7 @@ import {
   MOST_STEPS,
   type Passage,
 } from "../dish/DishText.ts";
+import { withoutNumbering } from "../dish/withoutNumbering.ts";
 import { type Item, type ItemValue, MAX_ITEM_DEPTH, valuesOf } from "./Item.ts";
 import { toPlainText } from "./plainText.ts";
 import { readWrittenDish } from "./readWrittenDish.ts";
@@ -26,8 +27,6 @@ const SILENT = new Set(
   ),
 );
 
-/** What the step is numbered with: "1.", "2)", "Step 3:". */
-const NUMBERING = /^\s*(?:step\s*)?\d{1,2}\s*[.):]\s+|^\s*step\s+\d{1,2}\s*[-–:]?\s*|^\s*[-–•*▪◦·]\s*/i;
 const NUMBERED_WITHIN = /(?:^|\s)\d{1,2}[.)]\s+(?=\p{Lu})/gu;
 
 /** The texts of a dish from an item of schema.org's type Recipe, clean and without markup. **Source**: schema.org, Recipe and HowTo. */
@@ -157,7 +156,7 @@ function toLines(passage: Passage): Passage[] {
   const lines: Passage[] = [];
   let heading = passage.heading;
   for (const line of passage.text.split("\n")) {
-    const text = line.replace(NUMBERING, "").trim();
+    const text = withoutNumbering(line);
     if (text === "") continue;
     if (passage.text.includes("\n") && /^.{1,50}:$/.test(text)) heading = text.slice(0, -1);
     else lines.push(heading === undefined ? { text, path: passage.path } : { text, path: passage.path, heading });

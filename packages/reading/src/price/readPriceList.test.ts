@@ -160,6 +160,20 @@ test.each([
   expect(parsed.ok ? [] : parsed.issues.map((issue) => issue.path.join("/"))).toEqual([path]);
 });
 
+test("a row with an endless cell is told and left out, at once", async () => {
+  const rows = ["Price", "Per kg", "Article"].map((column) => {
+    const cell = (name: string, text: string) => (name === column ? `1${" ".repeat(100_000)}x1` : text);
+    return `${cell("Article", "Oats")};${cell("Price", "0,85")};Tally Store;500 g;${cell("Per kg", "1,70")};28.11.2026;;`;
+  });
+  const reading = await read(rows.join("\n"));
+  expect(reading.issues.map(({ code, path }) => [code, path[2]])).toEqual([
+    ["cell-long", "Price"],
+    ["cell-long", "Per kg"],
+    ["cell-long", "Article"],
+  ]);
+  expect(reading.rows).toEqual([]);
+});
+
 test("an endless mapping is refused as that, with one fault", () => {
   const parsed = parsePriceListMapping({ ...MAPPING, more: Array.from({ length: 50_000 }, () => ({})) });
   expect(parsed.ok ? [] : parsed.issues.map(({ code }) => code)).toEqual(["too-long"]);

@@ -62,6 +62,8 @@ export async function readPriceList(
 
 type Column = keyof PriceListMapping["columns"];
 
+/** What a cell holds is taken apart in ways that cost more than its length; no label is as long as this. */
+const MOST_CELL = 500;
 /** A unit price printed may be rounded; beyond this share it is another. */
 const UNIT_PRICE_SHARE = 0.02;
 
@@ -90,6 +92,9 @@ class PriceListReader {
   }
 
   addRow(row: Row): undefined {
+    const columns = Object.keys(this.context.mapping.columns) as Column[];
+    const long = columns.find((column) => this.cell(row, column).length > MOST_CELL);
+    if (long !== undefined) return this.fault("cell-long", row, long, `a cell of at most ${MOST_CELL} characters`);
     const label = this.cell(row, "label");
     if (label === "") return this.fault("label", row, "label", "a label");
     const priceMinor = this.readMoney(row, "price", this.cell(row, "price"));

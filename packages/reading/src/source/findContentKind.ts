@@ -4,8 +4,9 @@ import { readMakingsLine } from "../line/readMakingsLine.ts";
 /** What a text may be, by what stands in it: a table of FoodData Central in one of its forms, a page or JSON-LD, a receipt, a dish, lines of makings. */
 export type ContentKind = "download-csv" | "download-json" | "page" | "receipt" | "dish" | "makings";
 
-const MONEY_AT_END = /\d[.,]\d{2}\s*(?:€|£|\$|[A-Z]{1,3})?\s*-?$/;
-const SUM_WORD = /^\s*\W*(?:grand\s+)?(?:total|sum|balance due|to pay|amount due)\b/im;
+// Blanks are bounded wherever two kinds of them meet: else thousands of them would be parted in every way there is.
+const MONEY_AT_END = /\d[.,]\d{2}\s{0,4}(?:€|£|\$|[A-Z]{1,3})?\s{0,4}-?$/;
+const SUM_WORD = /^\W{0,20}(?:grand\s{1,4})?(?:total|sum|balance due|to pay|amount due)\b/i;
 const TAG_AHEAD = /^\s*<(?:!doctype|!--|\/?[a-z])/i;
 /** Of lines that end in money, the share from which a text is taken for a receipt. */
 const RECEIPT_SHARE = 0.3;
@@ -22,14 +23,14 @@ export function findContentKind(head: string): ContentKind | undefined {
 }
 
 function findTextKind(head: string): ContentKind | undefined {
-  const lines = head
+  const all = head
     .split(/\r?\n/)
     .map((line) => line.trim())
-    .filter((line) => line !== "")
-    .slice(0, MOST_LINES);
+    .filter((line) => line !== "");
+  const lines = all.slice(0, MOST_LINES);
   const priced = lines.filter((line) => MONEY_AT_END.test(line)).length;
   const isPriced = priced >= 2 && priced >= lines.length * RECEIPT_SHARE;
-  if (isPriced && (SUM_WORD.test(head) || priced > lines.length / 2)) return "receipt";
+  if (isPriced && (all.some((line) => SUM_WORD.test(line)) || priced > lines.length / 2)) return "receipt";
   if (readPastedText(head) !== undefined) return "dish";
   const amounts = lines
     .map(readMakingsLine)

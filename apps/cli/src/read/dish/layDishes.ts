@@ -132,14 +132,16 @@ function tellAmount({ amount, as }: ReadMaking): string {
   if (amount === undefined) return "how much?";
   if (amount === "to-taste") return "to taste";
   const number = "from" in amount ? `${tellNumber(amount.from)} to ${tellNumber(amount.to)}` : tellNumber(amount.value);
-  const one = "value" in amount && amount.value === 1 ? "piece" : "pieces";
-  const unit = amount.unit === "piece" ? (amount.size === undefined ? one : amount.size) : tellUnit(amount.unit);
+  const isOne = "value" in amount && amount.value === 1;
+  const size = "size" in amount && amount.size !== undefined ? ` (${amount.size})` : "";
+  const unit = amount.unit === "piece" ? `${isOne ? "piece" : "pieces"}${size}` : tellUnit(amount.unit, isOne);
   return `${number} ${unit}${as === undefined ? "" : " as bought"}`;
 }
 
 /** The unit as people write it. */
-function tellUnit(code: string): string {
-  return UNITS[code] ?? code.replace(/[[\]]/g, "");
+function tellUnit(code: string, isOne: boolean): string {
+  const unit = UNITS[code] ?? code.replace(/[[\]]/g, "");
+  return isOne ? unit.replace(/s(?= \(|$)/, "") : unit;
 }
 
 const UNITS: Readonly<Record<string, string>> = {
