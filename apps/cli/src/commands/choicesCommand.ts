@@ -1,4 +1,4 @@
-import { type KitchenProblem, toMenuProblem, toWeekPlan } from "halfloaf/kitchen";
+import { type KitchenProblem, stateTogether, toMenuProblem, toWeekPlan } from "halfloaf/kitchen";
 import { type Against, type Choice, type FrontierReport, frontier } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
@@ -47,9 +47,8 @@ export async function choicesCommand(wish: ChoicesWish, terminal: Terminal): Pro
     const { kitchen, tables } = opened;
     return tellNone(wish, tellGaps(kitchen, tables, stated, gaps, toNames(kitchen, tables)), terminal);
   }
-  const found = await search(wish, stated, terminal);
-  if (found.choices.length === 0) return tellNone(wish, [tellNoChoice(wish)], terminal);
-  const report = toReport(wish, task.value, found);
+  const report = toReport(wish, task.value, await search(wish, stated, terminal));
+  if (report.choices.length === 0) return tellNone(wish, [tellNoChoice(wish)], terminal);
   if (wish.json) terminal.print(toJsonText(report));
   else for (const line of layChoices(terminal.page, report)) terminal.print(line);
   return EXIT.done;
@@ -115,8 +114,16 @@ function toReport(
     against: wish.against,
     done,
     steps,
-    choices: choices.map((choice) => toChoice(wish, { opened, stated }, choice)),
+    choices: choices.flatMap((choice) => {
+      const exact = stateTogether(stated, choice.plan, kitchen, opened.tables);
+      return isInTime(exact, choice) ? [toChoice(wish, { opened, stated: exact }, choice)] : [];
+    }),
   };
+}
+
+/** True where also what is cooked at once is done in time, by its own order of work; the search knows only its loads. */
+function isInTime({ problem }: KitchenProblem, { plan }: Choice): boolean {
+  return checkPlan(problem, plan).faults.length === 0;
 }
 
 function toChoice(
