@@ -115,6 +115,7 @@ test("a count tells differences, finds what the record did not know, and clears 
   expect(await massOf("cocoa-powder")).toBeCloseTo(80);
   expect((await run("count oats-rolled=120")).printed).toContain("as the record has it");
   await act("moved bread-wholemeal=200 --to freezer");
+  expect((await run("moved cocoa-powder --to freezer")).printed).toContain("Nobody here knows how long");
   const bread = (await stores()).lots.filter(({ food }) => food === "bread-wholemeal");
   expect(bread.map(({ place }) => place).sort()).toEqual(["dry-store", "freezer"]);
 });

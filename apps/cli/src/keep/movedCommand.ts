@@ -2,9 +2,12 @@ import type { EventBody, Pen } from "halfloaf/kitchen/record";
 import { type LotState, MASS_TOLERANCE_G } from "halfloaf/stores";
 import type { ExitCode } from "../exitCodes.ts";
 import type { Terminal } from "../output/Terminal.ts";
+import { tellNotKeptThere } from "../words/keepWords.ts";
 import { type AskedItem, shareOut } from "./Item.ts";
 import type { KeepAsk } from "./KeepAsk.ts";
+import type { OpenKeep } from "./openKeep.ts";
 import { runKeep } from "./runKeep.ts";
+import { toKeepNames } from "./toKeepNames.ts";
 import { writeAct } from "./writeAct.ts";
 
 /** What was put somewhere else. */
@@ -21,9 +24,20 @@ export function movedCommand(ask: MovedAsk, terminal: Terminal): Promise<ExitCod
       const faults = found.flatMap((one) => (one.ok ? [] : one.faults));
       if (faults.length > 0) return { ok: false, faults };
       const shares = found.flatMap((one) => (one.ok ? one.value : [])).filter(({ lot }) => lot.place !== ask.to);
-      return { ok: true, value: { rows: shares.map((share) => pen.write(toMove(share, ask.to, open.day, pen))) } };
+      const rows = shares.map((share) => pen.write(toMove(share, ask.to, open.day, pen)));
+      const lost = shares.filter(({ lot }) => !isKnownToKeep(lot, ask.to, open));
+      const names = toKeepNames(open);
+      const sentences = lost.map(({ lot }) => tellNotKeptThere(names.lot(lot.id), ask.to));
+      return { ok: true, value: { rows, extra: { sentences: [...new Set(sentences)] } } };
     }),
   );
+}
+
+/** True where food table or dish say how long it keeps there, opened or not as it is. */
+function isKnownToKeep({ food, cooked, openedOn }: LotState, place: LotState["place"], { tables }: OpenKeep): boolean {
+  const keeping = cooked?.keeping ?? tables.foods.get(food ?? "")?.keeping;
+  const lives = openedOn === undefined ? keeping?.unopened : keeping?.opened;
+  return lives?.[place] !== undefined;
 }
 
 function toMove(

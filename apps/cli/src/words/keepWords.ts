@@ -123,6 +123,11 @@ export function tellDoubt(
   return `In doubt: ${what} But ${why}.`;
 }
 
+/** Something was put where nobody knows how long it keeps. */
+export function tellNotKeptThere(what: string, place: keyof typeof PLACES): string {
+  return `Nobody here knows how long ${what} keeps in the ${tellPlace(place)}: no plan takes it from there. The label comes first.`;
+}
+
 /** Before what an undo took back. */
 export const TAKEN_BACK = "Taken back:";
 
