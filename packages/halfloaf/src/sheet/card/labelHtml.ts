@@ -9,7 +9,7 @@ export function declarationHtml(sheet: CardSheet, words: SheetWords): Html {
   const { card, figures } = words;
   return html`<section><h2>${card.declaration}</h2>${table({
     columns: [
-      { title: "" },
+      { title: words.day.component },
       { title: card.per100G, isFigure: true },
       { title: card.perPortion(figures.mass(sheet.portionMassG)), isFigure: true },
     ],

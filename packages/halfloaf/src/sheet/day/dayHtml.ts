@@ -59,9 +59,9 @@ const MOST_IN_COLUMN = 3;
  * kitchens. What has more lines than the last takes the last, and a second page where even that is not enough.
  */
 const SIZES = [
-  { most: 62, look: "" },
-  { most: 98, look: " full tight" },
-  { most: 145, look: " crowded tight" },
+  { most: 56, look: "" },
+  { most: 88, look: " full tight" },
+  { most: 130, look: " crowded tight" },
   { most: Number.POSITIVE_INFINITY, look: " brimming tight" },
 ] as const;
 /** Letter is so much shorter than A4. */

@@ -22,6 +22,7 @@ ul { margin: .3em 0; padding-inline-start: 1.2em; }
 ul.plain { list-style: none; padding: 0; margin: 0; }
 li { margin: .1em 0; orphans: 2; widows: 2; }
 bdi { overflow-wrap: anywhere; }
+.figure bdi { overflow-wrap: normal; }
 table { border-collapse: collapse; width: 100%; margin: .3em 0; }
 caption { text-align: start; font-weight: 600; padding: .3em 0 .1em; }
 th, td { text-align: start; vertical-align: top; padding: .12em .5em .12em 0; border-bottom: .5px solid #999; font-weight: 400; }
@@ -55,7 +56,7 @@ h2 + .wide, h2 + table { margin-top: .1em; }
   .sheet.full { font-size: 8.4pt; line-height: 1.22; }
   .sheet.crowded { font-size: 7.2pt; line-height: 1.15; }
   .sheet.brimming { font-size: 6.2pt; line-height: 1.12; }
-  .tight th, .tight td { padding-block: .06em; }
+  .tight th, .tight td { padding-block: .09em .06em; }
   .tight h2 { margin-top: .6em; }
   .tight p, .tight ul { margin-block: .15em; }
   .tight li { margin: 0; }

@@ -23,7 +23,9 @@ export function table({ caption, columns, rows, sums = [] }: TableParts): Html {
     html`<tr>${cells.map((cell, at) =>
       at === 0
         ? html`<th scope="row"${figureClass(columns[at]?.isFigure)}>${cell}</th>`
-        : html`<td${figureClass(columns[at]?.isFigure)}>${cell}</td>`,
+        : columns[at]?.isFigure
+          ? html`<td class="figure"><bdi dir="auto">${cell}</bdi></td>`
+          : html`<td>${cell}</td>`,
     )}</tr>`;
   return html`<table>${caption !== undefined && html`<caption>${caption}</caption>`}
 <thead><tr>${head}</tr></thead>

@@ -45,7 +45,7 @@ test("ribbons: one bead for each cooking that takes of a pack, and every lot wit
   const svg = ribbonsSvg(week, tables.foods, { food: () => EVIL }, { ...told, end, kind }, figures);
   expectSound(svg);
   const { ribbons } = layRibbons(week, tables.foods);
-  expect(nodesOf(svg).filter(({ nodeName }) => nodeName === "g")).toHaveLength(ribbons.length);
+  expect(nodesOf(svg).filter(({ nodeName }) => nodeName === "g")).toHaveLength(ribbons.length + 1);
   expect([...svg.matchAll(/<circle[^>]*r="5"/g)]).toHaveLength(ribbons.flatMap(({ beads }) => beads).length);
 });
 

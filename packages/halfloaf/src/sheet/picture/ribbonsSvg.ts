@@ -20,6 +20,7 @@ const LOOK_OF_KIND: Readonly<Record<FoodKind, Look>> = {
   fat: "back",
   other: "empty",
 };
+const STATION_LETTERS = 8;
 const [LEFT, HEAD, RIGHT, FOOT, LETTER] = [12, 58, 150, 40, 6.3];
 
 /**
@@ -33,7 +34,7 @@ export function ribbonsSvg(
   words: RibbonWords,
   figures: Pick<FigureWords, "dayShort" | "mass" | "sitting">,
 ): string {
-  const sizes = { ...RIBBON_SIZES, station: 40 };
+  const sizes = { ...RIBBON_SIZES, station: 52 };
   const picture = layRibbons(week, foods, sizes);
   const bottom = HEAD + picture.lanes * sizes.lane;
   const days = picture.days.flatMap(({ date, x, width }) => [
@@ -41,7 +42,7 @@ export function ribbonsSvg(
     svgText(LEFT + x + width / 2, HEAD - 34, figures.dayShort(date), "middle"),
   ]);
   const stations = picture.stations.map(({ x, kind }) =>
-    svgText(LEFT + x, HEAD - 14, cut(figures.sitting(kind), 7), "middle"),
+    svgText(LEFT + x, HEAD - 14, cut(figures.sitting(kind), STATION_LETTERS), "middle"),
   );
   const ribbons = picture.ribbons.flatMap((ribbon) =>
     drawRibbon(ribbon, names.food(ribbon.food), words, figures, sizes),
@@ -54,7 +55,7 @@ export function ribbonsSvg(
     id: "ribbons",
     width: LEFT + picture.width + RIGHT,
     height: bottom + FOOT,
-    marks: [...days, ...stations, ...ribbons, ...drawLegend(kinds, bottom + 14, words)],
+    marks: [...days, '<g font-size="10">', ...stations, "</g>", ...ribbons, ...drawLegend(kinds, bottom + 14, words)],
   });
 }
 

@@ -11,7 +11,7 @@ import type { SheetWords } from "../words/SheetWords.ts";
 import type { WeekSheet } from "./WeekSheet.ts";
 
 /** Sittings that the first page holds in letters of the second size. */
-const MOST_IN_FULL = 24;
+const MOST_IN_FULL = 20;
 
 /**
  * The week sheet as an HTML page: the week on its first page, then one page a day. Where a line of any day contradicts a
