@@ -39,8 +39,13 @@ export function DishList(): ReactNode {
     <div className="stack">
       <div className="row spread">
         <h1>{words.screens.dishes}</h1>
+      </div>
+      <div className="row">
         <Link href="/dishes/read-in" className="button main way">
           {further.dishes.readIn}
+        </Link>
+        <Link href="/dishes/write" className="button way">
+          {further.dishes.write}
         </Link>
       </div>
       <Sifting sieve={sieve} onSieve={setSieve} hasOwn={kitchen.dishes.length > 0} />

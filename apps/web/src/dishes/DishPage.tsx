@@ -40,6 +40,9 @@ export function DishPage({ id }: { readonly id: string }): ReactNode {
         <Link href={`/work?dish=${dish.id}&portions=${portions}`} className="button main way">
           {further.dishes.toWork}
         </Link>
+        <Link href={`/dishes/${dish.id}/change`} className="button way">
+          {further.edit}
+        </Link>
       </div>
       <Makings dish={dish} portions={portions} />
       <Method dish={dish} portions={portions} />

@@ -12,7 +12,7 @@ type Reading =
   | { readonly kind: "read"; readonly drafts: readonly DishDraft[] };
 
 /** Takes the text or the file of a dish and shows what was understood of it. */
-export function ReadIn(): ReactNode {
+export function ReadIn({ shared = "" }: { readonly shared?: string }): ReactNode {
   const { further } = useFurther();
   const { view } = useKitchen();
   const [reading, setReading] = useState<Reading>({ kind: "idle" });
@@ -30,12 +30,19 @@ export function ReadIn(): ReactNode {
   const draft = reading.kind === "read" ? reading.drafts[chosen] : undefined;
   return (
     <div className="stack">
-      <Link href="/dishes">{further.dishes.all}</Link>
+      <Link href="/dishes" className="way-back">
+        {further.dishes.all}
+      </Link>
       <h1>{further.reading.title}</h1>
       {draft === undefined && (
         <>
           <p className="soft">{further.reading.about}</p>
-          <Sources onSource={read} isBusy={reading.kind === "busy"} onFailed={() => setReading({ kind: "failed" })} />
+          <Sources
+            shared={shared}
+            onSource={read}
+            isBusy={reading.kind === "busy"}
+            onFailed={() => setReading({ kind: "failed" })}
+          />
           <p role="status">
             {reading.kind === "busy" && further.reading.busy}
             {reading.kind === "none" && further.reading.noDish}
@@ -65,15 +72,17 @@ export function ReadIn(): ReactNode {
 }
 
 interface SourcesProps {
+  /** Text that another app shared. */
+  readonly shared: string;
   readonly isBusy: boolean;
   readonly onSource: (source: DishSource) => Promise<void>;
   readonly onFailed: () => void;
 }
 
-function Sources({ isBusy, onSource, onFailed }: SourcesProps): ReactNode {
+function Sources({ shared, isBusy, onSource, onFailed }: SourcesProps): ReactNode {
   const { further } = useFurther();
   const [field, chooser] = [useId(), useId()];
-  const [text, setText] = useState("");
+  const [text, setText] = useState(shared);
   const [isOver, setOver] = useState(false);
   const take = async (file: File | undefined): Promise<void> => {
     if (file === undefined) return;

@@ -19,10 +19,14 @@ export function SettleMaking({ making, choice, isInDoubt, onChoice }: SettleMaki
   const { further, formats } = useFurther();
   const names = useNames();
   const [isOpen, setOpen] = useState(isInDoubt);
+  // What was in doubt stays open once it is settled, so that nothing is closed under the hand.
+  if (isInDoubt && !isOpen) setOpen(true);
   const chosen = choice === "left-out" ? undefined : choice;
   const food = chosen?.food ?? making.food?.value;
   const amount = chosen?.amount ?? making.amount?.value;
   const isLeftOut = choice === "left-out";
+  const isGuess =
+    !isInDoubt && choice === undefined && (making.food?.sure === "guess" || making.amount?.sure === "guess");
   const told = [
     food === undefined ? further.unknown : names.food(food),
     amount === undefined ? undefined : tellAmount(amount, 1, further, formats),
@@ -37,8 +41,9 @@ export function SettleMaking({ making, choice, isInDoubt, onChoice }: SettleMaki
           <span>
             {isLeftOut ? further.reading.leftOut : told.filter((each) => each !== undefined).join(", ")}
             {isInDoubt && <b className="gone-off"> ({further.reading.doubt})</b>}
+            {isGuess && <b> ({further.reading.guess})</b>}
           </span>
-          {!isOpen && !isInDoubt && (
+          {!isOpen && (
             <button type="button" className="plain" onClick={() => setOpen(true)}>
               {further.edit}
               <span className="unseen"> {making.passage.text}</span>
@@ -46,7 +51,7 @@ export function SettleMaking({ making, choice, isInDoubt, onChoice }: SettleMaki
           )}
         </div>
         {making.unread.length > 0 && <p className="small soft">{further.reading.notUsed(making.unread.join("; "))}</p>}
-        {(isOpen || isInDoubt) && <Choosing making={making} food={food} choice={choice} onChoice={onChoice} />}
+        {isOpen && <Choosing making={making} food={food} choice={choice} onChoice={onChoice} />}
       </div>
     </div>
   );

@@ -36,6 +36,11 @@ export function PriceList(): ReactNode {
   return (
     <div className="stack">
       <h1>{words.screens.prices}</h1>
+      <div>
+        <Link href="/prices/read-in" className="button way">
+          {further.receipt.title}
+        </Link>
+      </div>
       {foods.length === 0 && <p className="sheet">{further.prices.noneYet}</p>}
       <search className="fields">
         <TextField label={further.prices.find} type="search" value={text} onChange={setText} />

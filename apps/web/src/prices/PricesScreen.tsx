@@ -1,9 +1,11 @@
-import type { ReactNode } from "react";
+import { lazy, type ReactNode } from "react";
 import { Route, Switch } from "wouter";
 import "../kitchen/fields/fields.css";
 import "./prices.css";
 import { FoodPrices } from "./FoodPrices.tsx";
 import { PriceList } from "./PriceList.tsx";
+
+const ReadReceipt = lazy(() => import("./ReadReceipt.tsx"));
 
 /** What things cost where, how sure that is, and how it has moved. */
 export default function PricesScreen(): ReactNode {
@@ -11,6 +13,9 @@ export default function PricesScreen(): ReactNode {
     <Switch>
       <Route path="/prices">
         <PriceList />
+      </Route>
+      <Route path="/prices/read-in">
+        <ReadReceipt />
       </Route>
       <Route path="/prices/:food">{({ food }) => <FoodPrices key={food} food={food} />}</Route>
     </Switch>

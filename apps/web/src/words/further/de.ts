@@ -327,6 +327,25 @@ export const furtherDe: Further = {
     hands: "Hände",
     handsKinds: { full: "beide Hände", eye: "ein Auge darauf", none: "geht von selbst" },
   },
+  receipt: {
+    title: "Kassenzettel einlesen",
+    about:
+      "Füg den Text eines Kassenzettels ein, oder wähl eine Textdatei. Er wird auf diesem Gerät gelesen und nirgendwohin geschickt.",
+    shopOnIt: "wie darauf steht",
+    text: "Text des Kassenzettels",
+    file: "Oder eine Textdatei wählen",
+    found: (items, prices) => `${items} Zeilen gelesen, ${prices} Preise bekannter Packungen, gesehen am`,
+    balance: {
+      equal: "Die Zeilen ergeben die Summe.",
+      "tax-added": "Die Zeilen und die Steuer ergeben die Summe.",
+      apart: "Die Zeilen ergeben nicht die Summe: sieh sie an.",
+      "no-total": "Eine Summe, an der sie sich messen ließen, steht nicht darauf.",
+    },
+    pack: "Packung",
+    choose: "wählen",
+    leaveOut: "weglassen",
+    keep: (count) => (count === 1 ? "1 Preis vermerken" : `${count} Preise vermerken`),
+  },
   prices: {
     find: "Lebensmittel oder Packung suchen",
     shop: "Laden",
