@@ -1,6 +1,6 @@
 import { SITTING_KINDS } from "halfloaf/dish";
 import { checkKitchen, type Kitchen, parseKitchen, type Tables, type WeeklySitting } from "halfloaf/kitchen";
-import { massOfPack, type Pack } from "halfloaf/price";
+import { massOfPack, type Pack, type Shop } from "halfloaf/price";
 import type { CivilDate, Issue, Parsed } from "halfloaf/quantity";
 import type { StarterShops } from "../kitchen/loadStarter.ts";
 import type { Answers, SittingAnswer, SittingKind } from "./Answers.ts";
@@ -41,7 +41,11 @@ export function newKitchen(
     english,
     eaters,
     kit,
-    shops: starter.shops.map((shop, at) => ({ ...shop, name: shopNames[at] ?? shop.name })),
+    shops: starter.shops.map((shop, at) => ({
+      ...shop,
+      name: shopNames[at] ?? shop.name,
+      trip: withHands(shop.trip, eaters.length),
+    })),
     packs: starter.packs,
     stores: listCupboard(answers, starter, tables, day),
     energySharePct: shareEnergy(sittings),
@@ -63,6 +67,11 @@ export function newKitchen(
   if (!read.ok) return read;
   const issues: Issue[] = checkKitchen(read.value, tables);
   return issues.length === 0 ? read : { ok: false, issues };
+}
+
+/** What one carries home in the starter shops, times those who could carry. */
+function withHands(trip: Shop["trip"], eaters: number): Shop["trip"] {
+  return trip.carryKg === undefined ? trip : { ...trip, carryKg: trip.carryKg * eaters };
 }
 
 function listSittings(kind: SittingKind, answer: SittingAnswer, eaters: readonly string[]): WeeklySitting[] {

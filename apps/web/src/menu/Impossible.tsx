@@ -44,6 +44,7 @@ export function Impossible({ kitchen, days, onOffer, onChange }: ImpossibleProps
           })}
         </ul>
       )}
+      {told?.kind === "gaps" && told.way !== undefined && <Way way={told.way} at={1} onChange={onChange} />}
       {told?.kind === "possible" && (
         <div className="row">
           <p>{impossible.possible}</p>

@@ -11,6 +11,9 @@ export interface Moving {
   readonly told?: MoveTold;
 }
 
+/** So long it stands why a move could not be made. */
+const READ_MS = 6000;
+
 /**
  * Plans the week again while a plate is held over other sittings: one question at a time, and after it the one the hand has
  * come to meanwhile. Let go, the move is made once it is known to fit.
@@ -31,9 +34,17 @@ export function useMoving(
   const isDropped = useRef(false);
   const settle = (told: MoveTold | undefined): void => {
     if (!isDropped.current || told === undefined) return;
-    if (told.kind !== "fits") return;
-    wanted.current = undefined;
-    setMoving(undefined);
+    const dropped = wanted.current;
+    const clear = (): void => {
+      if (wanted.current !== dropped) return;
+      wanted.current = undefined;
+      setMoving(undefined);
+    };
+    if (told.kind !== "fits") {
+      setTimeout(clear, READ_MS);
+      return;
+    }
+    clear();
     onOffer(told.week);
   };
   const askOn = async (): Promise<void> => {

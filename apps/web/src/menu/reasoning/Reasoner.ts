@@ -16,6 +16,8 @@ import {
   explainImpossible,
   type FoundPlan,
   frontier,
+  type Gap,
+  type LimitReading,
   type MenuPlan,
   type PackOption,
   replan,
@@ -140,15 +142,7 @@ export class Reasoner {
     const tables = await tablesOf(kitchen);
     const stated = toMenuProblem(kitchen, tables, from, days);
     const why = explainImpossible(stated.problem, { seed: SEED });
-    if (why.kind === "gaps")
-      return {
-        kind: "gaps",
-        gaps: why.gaps.flatMap(({ sitting, moreMinutes }) => {
-          const { date, kind } = stated.sittings[sitting] ?? {};
-          if (date === undefined || kind === undefined) return [];
-          return [{ date, sitting: kind, ...(moreMinutes !== undefined && { moreMinutes }) }];
-        }),
-      };
+    if (why.kind === "gaps") return tellGaps(why.gaps, kitchen, stated);
     if (why.kind === "possible") {
       const { plan, moneyMinor } = why.found;
       const search = { seed: SEED, moves: why.moves, moneyMinor };
@@ -200,6 +194,21 @@ export class Reasoner {
     this.#stage = restored.ok ? { key, kitchen, tables, before: restored.value } : undefined;
     return this.#stage;
   }
+}
+
+function tellGaps(gaps: readonly Gap[], kitchen: Kitchen, stated: KitchenProblem): ImpossibleTold {
+  const told = gaps.flatMap(({ sitting, moreMinutes }) => {
+    const { date, kind } = stated.sittings[sitting] ?? {};
+    if (date === undefined || kind === undefined) return [];
+    return [{ date, sitting: kind, ...(moreMinutes !== undefined && { moreMinutes }) }];
+  });
+  const readings = gaps.flatMap(({ sitting, moreMinutes }): LimitReading[] => {
+    if (moreMinutes === undefined) return [];
+    const allowed = stated.problem.sittings[sitting]?.minutes ?? 0;
+    return [{ limit: { kind: "elapsed", sitting }, allowed, reached: allowed + moreMinutes, excess: moreMinutes }];
+  });
+  const isEnough = readings.length === gaps.length;
+  return { kind: "gaps", gaps: told, ...(isEnough && { way: toWayOut(readings, kitchen, stated) }) };
 }
 
 function tellChoice(kitchen: Kitchen, tables: Tables, stated: KitchenProblem, choice: Choice): ChoiceTold {

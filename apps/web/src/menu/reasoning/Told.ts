@@ -67,8 +67,8 @@ export interface Knob {
 export interface WayOut {
   readonly knobs: readonly Knob[];
   readonly otherwise: readonly LimitKind[];
-  /** A week that shows that it is enough. */
-  readonly week: WeekPlan;
+  /** A week that shows that it is enough; absent where none was looked for. */
+  readonly week?: WeekPlan;
 }
 
 /** Why no plan was found, and what would be enough. */
@@ -80,6 +80,8 @@ export type ImpossibleTold =
         readonly sitting: WeekPlan["sittings"][number]["kind"];
         readonly moreMinutes?: number;
       }[];
+      /** Minutes with which there would be a dish for each; absent where minutes are not all that is lacking. */
+      readonly way?: WayOut;
     }
   | { readonly kind: "possible"; readonly week: WeekPlan }
   | {
