@@ -11,6 +11,7 @@ import { addMend } from "./mend/addMend.ts";
 import { harmlessLines } from "./output/harmless.ts";
 import type { Terminal } from "./output/Terminal.ts";
 import { addRead } from "./read/addRead.ts";
+import { addShare } from "./share/addShare.ts";
 import { addSheet } from "./sheet/addSheet.ts";
 import { EFFORTS, type Effort } from "./week/searchWeek.ts";
 import { addWhy } from "./why/addWhy.ts";
@@ -46,6 +47,7 @@ export async function runCommands(words: readonly string[], version: string, ter
   addRead(program, terminal, end);
   addCheck(program, terminal, end);
   addKeep(program, terminal, end);
+  addShare(program, terminal, end);
   try {
     await program.parseAsync([...words], { from: "user" });
     return code;
