@@ -29,7 +29,6 @@ export const de: Words = {
     kitchen: "Küche",
   },
   opening: {
-    noKitchen: "Auf diesem Gerät ist noch keine Küche",
     missing: "Der Browser hat diese Küche gelöscht",
     missingRemedy: "Hol sie aus einer Sicherung zurück oder von einem Gerät, das sie teilt.",
     newer: "Diese Küche hat ein neueres Halfloaf geschrieben",

@@ -26,7 +26,6 @@ export const en = {
     kitchen: "Kitchen",
   },
   opening: {
-    noKitchen: "No kitchen on this device yet",
     missing: "The browser has thrown this kitchen away",
     missingRemedy: "Bring it back from a backup, or from another device that shares it.",
     newer: "This kitchen was written by a newer Halfloaf",

@@ -384,6 +384,7 @@ export const furtherDe: Further = {
   },
   accounts: {
     stretch: "Je",
+    day: "Tag",
     week: "Woche",
     month: "Monat",
     stretches: (from: string, to: string) => `${from} bis ${to}`,
@@ -468,8 +469,6 @@ export const furtherDe: Further = {
     moveUnfit: (at: string) => `Dort lässt es sich nicht essen: ${at}.`,
     moveBreaks: (at: string) => `Dort hält damit kein Speiseplan alle Grenzen ein: ${at}.`,
     moveWait: (at: string) => `Nach ${at}: wird neu geplant …`,
-    dragging: (dish: string) => `${dish} wird verschoben`,
-    stays: "Es bleibt, wo es war.",
     eaten: "Gegessen von",
     bought: (day: string) => `Gekauft ${day}`,
     fromStores: "Aus den Vorräten",
@@ -683,9 +682,7 @@ export const furtherDe: Further = {
     above: (field: string, bound: string) => `${field}: mehr als ${bound}.`,
     whole: (field: string) => `${field}: hier gehört eine ganze Zahl hin.`,
     other: (field: string, expected: string) => `${field}: erwartet wird ${expected}.`,
-    money: (field: string) => `${field}: hier gehört ein Geldbetrag hin.`,
     eaterTwice: (name: string, sitting: string) => `${name} sitzt an zwei Mahlzeiten zugleich: ${sitting}.`,
-    sittingNeedsEater: "Eine Mahlzeit braucht jemanden, der isst, und einen Tag.",
   },
   first: {
     steps: ["Wer isst", "Gerät", "Geld", "Zeit"],

@@ -376,6 +376,7 @@ export const furtherEn = {
   },
   accounts: {
     stretch: "By",
+    day: "day",
     week: "week",
     month: "month",
     stretches: (from: string, to: string) => `${from} to ${to}`,
@@ -460,8 +461,6 @@ export const furtherEn = {
     moveUnfit: (at: string) => `It can't be eaten there: ${at}.`,
     moveBreaks: (at: string) => `No menu keeps every limit with it there: ${at}.`,
     moveWait: (at: string) => `To ${at}: planning again …`,
-    dragging: (dish: string) => `Moving ${dish}`,
-    stays: "It stays where it was.",
     eaten: "Eaten by",
     bought: (day: string) => `Bought ${day}`,
     fromStores: "From the stores",
@@ -673,9 +672,7 @@ export const furtherEn = {
     above: (field: string, bound: string) => `${field}: more than ${bound}.`,
     whole: (field: string) => `${field}: a whole number is needed.`,
     other: (field: string, expected: string) => `${field}: expected ${expected}.`,
-    money: (field: string) => `${field}: an amount of money is needed.`,
     eaterTwice: (name: string, sitting: string) => `${name} sits at two sittings at once: ${sitting}.`,
-    sittingNeedsEater: "A sitting needs someone who eats and a day.",
   },
   first: {
     steps: ["Who eats", "Kit", "Money", "Time"],
