@@ -1,6 +1,5 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { sheetWords } from "@halfloaf/cli/sheetWords";
+import axe from "axe-core";
 import {
   cardHtml,
   dayLesson,
@@ -19,7 +18,6 @@ import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { hostileWeek } from "./hostileWeek.ts";
 import { readTables, toNumber } from "./readTables.ts";
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const words = sheetWords("british");
 const demo = findWeek("port-ansel");
 const six = findWeek("six-flat", { days: 3 });
@@ -149,7 +147,7 @@ describe.runIf(hasBrowser)("printed by a browser", () => {
   // Every kind of page once; the whole week has nothing on it that the shorter ones have not.
   test.each(pages.slice(1))("$name has nothing that axe finds fault with", async ({ page: content }) => {
     const page = await open(content);
-    await page.evaluate(AXE);
+    await page.evaluate(axe.source);
     const found = await page.evaluate(async () => {
       const { axe } = globalThis as unknown as {
         axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };

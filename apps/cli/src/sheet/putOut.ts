@@ -9,7 +9,7 @@ import { drawPng } from "./drawPng.ts";
 import { printPdf } from "./printPdf.ts";
 
 /** Endings by what was made: the first is its own, the others it is turned into. */
-export const ENDINGS = {
+const ENDINGS = {
   page: [".html", ".pdf"],
   picture: [".svg", ".png"],
   calendar: [".ics"],

@@ -75,7 +75,7 @@ function sumIntakes(
 }
 
 /** What went into a batch; an optional making is left out unless it was used. */
-export function chooseEaten(batch: Batch): Choose {
+function chooseEaten(batch: Batch): Choose {
   const used = new Set(batch.uses.map(({ food }) => food));
   const choose = chooseUsed(batch);
   return (making) => {

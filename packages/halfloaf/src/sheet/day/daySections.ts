@@ -5,7 +5,7 @@ import type { SheetWords } from "../words/SheetWords.ts";
 import type { DaySheet, DaySittingLine, DayTrip, Named } from "./DaySheet.ts";
 
 /** A list of names or pieces with a sign between them. */
-export function joined(pieces: readonly Piece[], sign = ", "): Piece[] {
+function joined(pieces: readonly Piece[], sign = ", "): Piece[] {
   return pieces.flatMap((piece, at) => (at === 0 ? [piece] : [sign, piece]));
 }
 

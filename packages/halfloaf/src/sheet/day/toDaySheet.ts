@@ -74,7 +74,7 @@ function byEater(sittings: readonly DaySittingLine[]): DayPlate[] {
 }
 
 /** A trip with its bill as it is printed. */
-export function toTrip({ names }: Pick<WeekSource, "names">, trip: WeekPlan["trips"][number]): DayTrip {
+function toTrip({ names }: Pick<WeekSource, "names">, trip: WeekPlan["trips"][number]): DayTrip {
   const lines = trip.lines.map(({ label, section, count, massG, priceMinor, savedMinor, estimate, seenOn }) => ({
     label,
     section,

@@ -1,7 +1,7 @@
 import { type Html, html, type Piece } from "./html.ts";
 
 /** A column: its title, and whether its cells are figures, which stand at the end of the line. */
-export interface Column {
+interface Column {
   readonly title: Piece;
   readonly isFigure?: boolean;
 }

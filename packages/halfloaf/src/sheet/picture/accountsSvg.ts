@@ -1,6 +1,6 @@
 import type { AccountLine } from "../../kitchen/record/index.ts";
 import type { FigureWords } from "../words/SheetWords.ts";
-import { niceTicks } from "./niceTicks.ts";
+import { LEAST_MINOR, niceTicks } from "./niceTicks.ts";
 import { plotArea } from "./plotArea.ts";
 import { cut, fillOf, INK, type Look, type PictureWords, round, svgFrame, svgText } from "./svgFrame.ts";
 
@@ -36,7 +36,10 @@ export function accountsSvg(
     eaten: platesMinor,
     wasted: wasteMinor,
   });
-  const most = Math.max(1, ...lines.flatMap((line) => Object.values(barsOf(line)).map((value) => value ?? 0)));
+  const most = Math.max(
+    LEAST_MINOR,
+    ...lines.flatMap((line) => Object.values(barsOf(line)).map((value) => value ?? 0)),
+  );
   const width = Math.max(4, lines.length) * GROUP;
   const area = plotArea({
     left: LEFT,

@@ -1,6 +1,9 @@
 /** Sizes of a step that are easy to count in. */
 const STEPS = [1, 2, 2.5, 5, 10];
 
+/** The least money that an axis goes up to, so that its ticks are whole minor units. */
+export const LEAST_MINOR = 5;
+
 /** Round numbers from at most the least to at least the most of some values, about so many of them; a single value gets room. */
 export function niceTicks(least: number, most: number, about = 5): number[] {
   const span = most > least ? most - least : Math.max(1, Math.abs(most));

@@ -1,7 +1,7 @@
 import type { PriceHistory } from "../../kitchen/record/index.ts";
 import { addDays, type CivilDate, daysBetween } from "../../quantity/index.ts";
 import type { FigureWords } from "../words/SheetWords.ts";
-import { niceTicks } from "./niceTicks.ts";
+import { LEAST_MINOR, niceTicks } from "./niceTicks.ts";
 import { plotArea } from "./plotArea.ts";
 import { cut, INK, PAPER, type PictureWords, round, svgFrame, svgText } from "./svgFrame.ts";
 
@@ -40,7 +40,7 @@ export function priceHistorySvg(
     width: WIDTH,
     height: HEIGHT,
     xTicks: dayTicks(first, last).map((day) => ({ value: day, label: figures.dayShort(addDays(first, day)) })),
-    yTicks: niceTicks(0, Math.max(1, ...prices)).map((minor) => ({
+    yTicks: niceTicks(0, Math.max(LEAST_MINOR, ...prices)).map((minor) => ({
       value: minor,
       label: figures.money(Math.round(minor), currency),
     })),

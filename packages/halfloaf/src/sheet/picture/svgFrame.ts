@@ -39,8 +39,7 @@ export function svgFrame({ id, title, description, width, height, marks }: Frame
 }
 
 /** Looks of areas that are told apart without colour. */
-export const LOOKS = ["solid", "strokes", "dots", "cross", "back", "empty"] as const;
-export type Look = (typeof LOOKS)[number];
+export type Look = "solid" | "strokes" | "dots" | "cross" | "back" | "empty";
 
 /** The paint of a look in the picture of an id. */
 export function fillOf(id: string, look: Look): string {
