@@ -39,7 +39,7 @@ interface SetUp {
 }
 
 const DEVICES = 5;
-const WRITE_MS = 40;
+const WRITE_MS = 200;
 
 /** One server on SQLite. */
 export async function setUpOne(folder: string): Promise<SetUp> {
