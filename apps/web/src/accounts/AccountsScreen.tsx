@@ -1,6 +1,6 @@
 import { accountsBy, type Stretch, startOf, startOfNext } from "halfloaf/kitchen/record";
 import { addDays, type CivilDate } from "halfloaf/quantity";
-import { type ReactNode, useMemo, useState } from "react";
+import { type ReactNode, useDeferredValue, useMemo, useState } from "react";
 import { Link } from "wouter";
 import "../kitchen/fields/fields.css";
 import "../prices/prices.css";
@@ -14,7 +14,8 @@ import { MoneyLeft } from "./MoneyLeft.tsx";
 import { Plates } from "./Plates.tsx";
 import { Waste } from "./Waste.tsx";
 
-/** So many weeks or months are shown at once. */
+const STRETCHES = ["day", "week", "month"] as const satisfies readonly Stretch[];
+/** So many days, weeks or months are shown at once. */
 const SHOWN = 6;
 
 /** What was planned, spent, eaten and thrown away. */
@@ -23,10 +24,12 @@ export default function AccountsScreen(): ReactNode {
   const { view } = useKitchen();
   const { state, day } = view;
   const isFresh = state.lots.size === 0 && state.menus.length === 0;
-  const [stretch, setStretch] = useState<Extract<Stretch, "week" | "month">>("week");
+  const [stretch, setStretch] = useState<(typeof STRETCHES)[number]>("week");
   const [back, setBack] = useState(0);
-  const [from, to] = rangeOf(day, stretch, back);
-  const lines = useMemo(() => accountsBy(state, stretch, from, to), [state, stretch, from, to]);
+  // The touch shows at once; the sums follow as soon as there is time.
+  const shown = useDeferredValue(useMemo(() => ({ stretch, back }), [stretch, back]));
+  const [from, to] = rangeOf(day, shown.stretch, shown.back);
+  const lines = useMemo(() => accountsBy(state, shown.stretch, from, to), [state, shown.stretch, from, to]);
   const [chosen, setChosen] = useState<string>();
   const line = lines.find(({ name }) => name === chosen) ?? lines.at(-1);
   if (isFresh || line === undefined)
@@ -45,7 +48,7 @@ export default function AccountsScreen(): ReactNode {
       <div className="row spread">
         <fieldset className="row choice">
           <legend className="unseen">{further.accounts.stretch}</legend>
-          {(["week", "month"] as const).map((each) => (
+          {STRETCHES.map((each) => (
             <button
               key={each}
               type="button"
@@ -69,7 +72,7 @@ export default function AccountsScreen(): ReactNode {
           </button>
         </div>
       </div>
-      <AccountsPlot lines={lines} chosen={line.name} stretch={stretch} />
+      <AccountsPlot lines={lines} chosen={line.name} stretch={shown.stretch} />
       <AccountsTable lines={lines} chosen={line.name} onChoose={setChosen} />
       <AccountSums line={line} />
       <Plates from={line.from} to={line.to} />

@@ -17,7 +17,8 @@ export function AccountsTable({ lines, chosen, onChoose }: AccountsTableProps): 
   const money = (minor: number | undefined): string =>
     minor === undefined ? "–" : formats.money(minor, view.kitchen.currency);
   return (
-    <section className="wide-table" aria-label={further.accounts.picture}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keyboard.
+    <section className="wide-table" tabIndex={0} aria-label={further.accounts.picture}>
       <table className="table small accounts-table">
         <thead>
           <tr>

@@ -1,6 +1,6 @@
 import { type Diet, suitsDiet } from "halfloaf/dish";
 import { DIETS } from "halfloaf/food";
-import { type ReactNode, useMemo, useState } from "react";
+import { type ReactNode, useDeferredValue, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
@@ -34,7 +34,18 @@ export function DishList(): ReactNode {
     () => dishFacts(tables.dishes, kitchen, tables.foods, day),
     [tables.dishes, tables.foods, kitchen, day],
   );
-  const found = facts.filter((each) => passes(each, sieve));
+  // What is typed shows at once; the list follows as soon as there is time.
+  const asked = useDeferredValue(sieve);
+  const found = useMemo(() => facts.filter((each) => passes(each, asked)), [facts, asked]);
+  const list = useMemo(
+    () =>
+      found.map((each) => (
+        <li key={each.dish.id}>
+          <DishLine facts={each} />
+        </li>
+      )),
+    [found],
+  );
   return (
     <div className="stack">
       <div className="row spread">
@@ -52,13 +63,7 @@ export function DishList(): ReactNode {
       <p className="soft" role="status">
         {found.length === 0 ? further.dishes.noneFound : further.dishes.count(found.length)}
       </p>
-      <ul className="lines">
-        {found.map((each) => (
-          <li key={each.dish.id}>
-            <DishLine facts={each} />
-          </li>
-        ))}
-      </ul>
+      <ul className="lines">{list}</ul>
     </div>
   );
 }
