@@ -41,6 +41,9 @@ interface SetUp {
 const DEVICES = 5;
 const WRITE_MS = 200;
 
+/** How long a victim that is alone lives at most before it is killed again, in milliseconds. */
+const MOST_UP_MS = 4_000;
+
 /** One server on SQLite. */
 export async function setUpOne(folder: string): Promise<SetUp> {
   const open = () => openSqliteHost(`${folder}/kitchens.sqlite`);
@@ -92,11 +95,10 @@ export async function measureKills(setUp: SetUp, count: number, random: RandomSo
   const kills: Record<string, number> = {};
   const starting = new Map<Victim, Promise<void>>();
   for (let kill = 0; kill < count; kill++) {
-    await wait(random() * 400);
-    if (starting.size === setUp.victims.length) await Promise.race(starting.values());
-    // Others may be killed while one is starting again.
-    const up = setUp.victims.filter((victim) => !starting.has(victim));
-    const victim = up[Math.floor(random() * up.length)] as Victim;
+    // Others may be starting again meanwhile.
+    const victim = setUp.victims[Math.floor(random() * setUp.victims.length)] as Victim;
+    await starting.get(victim);
+    await wait((random() * MOST_UP_MS) / setUp.victims.length);
     await victim.kill();
     kills[victim.name] = (kills[victim.name] ?? 0) + 1;
     if ((kill + 1) % 20 === 0)
