@@ -9,7 +9,7 @@ export type ShelfNews =
   | { readonly kind: "gone" };
 
 /** So many packs of a kind that hold what is wanted, and what the till says for them. */
-export interface Enough {
+interface Enough {
   readonly pack: Pack;
   readonly count: number;
   readonly massG: number;

@@ -32,7 +32,7 @@ export interface DishSwap {
 }
 
 /** How many packs of a kind the week buys, before and after. */
-export interface BuyingSwap {
+interface BuyingSwap {
   readonly pack: string;
   readonly shop: string;
   readonly label: string;
