@@ -1,0 +1,118 @@
+import { en } from "@halfloaf/web/words";
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+
+/** The two sizes everything must be good at: a small phone and a small laptop. */
+export const SIZES = {
+  phone: { width: 360, height: 740 },
+  laptop: { width: 1280, height: 800 },
+} as const;
+
+/** The app's screens by their address. */
+export const SCREENS = {
+  today: "/",
+  menu: "/menu",
+  buying: "/buying",
+  work: "/work",
+  stores: "/stores",
+  dishes: "/dishes",
+  prices: "/prices",
+  accounts: "/accounts",
+  kitchen: "/kitchen",
+} as const;
+
+/** The app open in a browser of its own, with what went wrong in it. */
+export interface OpenApp {
+  readonly context: BrowserContext;
+  readonly page: Page;
+  /** Errors of the page and of its console, in order. */
+  readonly errors: readonly string[];
+}
+
+/** What a browser keeps of the app, for another to begin with. */
+export type KeptState = Awaited<ReturnType<BrowserContext["storageState"]>>;
+
+/** What the browser keeps by now. */
+export function keepState(context: BrowserContext): Promise<KeptState> {
+  return context.storageState({ indexedDB: true });
+}
+
+/** Opens the app as a new visitor, or as one who has been there. */
+export async function openApp(
+  browser: Browser,
+  url: string,
+  options: BrowserContextOptions & { readonly storageState?: KeptState } = {},
+): Promise<OpenApp> {
+  const context = await browser.newContext({
+    baseURL: url,
+    locale: "en-IE",
+    viewport: SIZES.phone,
+    hasTouch: options.viewport?.width === SIZES.phone.width,
+    ...options,
+  });
+  context.setDefaultTimeout(60_000);
+  const page = await context.newPage();
+  const errors: string[] = [];
+  page.on("pageerror", ({ message }) => errors.push(message));
+  page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
+  await page.goto("/");
+  return { context, page, errors };
+}
+
+/** Makes the demo kitchen of that name, and waits until Today shows. */
+export async function makeDemo(page: Page, name: string, words = en): Promise<void> {
+  const about = words.first.demos[name];
+  if (about === undefined) throw new Error(`there is no demo kitchen "${name}"`);
+  await page.getByRole("button", { name: about }).click();
+  await page.getByText(words.today.noMenu).waitFor();
+}
+
+/** Plans, takes the first plan there is, and accepts it. */
+export async function planDays(page: Page, words = en): Promise<void> {
+  await goTo(page, "menu", words);
+  await page.getByRole("button", { name: words.menu.plan }).click();
+  await page.getByText(words.menu.legend).waitFor();
+  const stop = page.getByRole("button", { name: words.menu.stop });
+  const accept = page.getByRole("button", { name: words.menu.accept });
+  await stop.or(accept).click();
+  // A small kitchen may have been planned to its end by then, and the click has taken the plan already.
+  const anew = page.getByRole("button", { name: words.menu.planAnew });
+  if (
+    await accept
+      .or(anew)
+      .first()
+      .waitFor()
+      .then(() => accept.isVisible())
+  )
+    await accept.click();
+  await accept.waitFor({ state: "detached" });
+}
+
+/** Goes to a screen as a visitor does: by the ways, or behind "More" on a narrow page. */
+export async function goTo(page: Page, screen: keyof typeof SCREENS, words = en): Promise<void> {
+  const ways = page.getByRole("navigation", { name: words.shell.ways });
+  await ways.waitFor();
+  const way = ways.locator(`a[href="${SCREENS[screen]}"]`);
+  if (await way.isVisible()) await way.click();
+  else {
+    await ways.getByRole("link", { name: words.shell.more }).click();
+    await page.getByRole("main").locator(`a[href="${SCREENS[screen]}"]`).click();
+  }
+  await seeScreen(page, words);
+}
+
+/** Waits until the screen is there and not only on its way. */
+export async function seeScreen(page: Page, words = en): Promise<void> {
+  await page.getByRole("main").getByRole("heading", { level: 1 }).first().waitFor();
+  await page.getByText(words.shell.loading).waitFor({ state: "detached" });
+}
+
+/** Waits until the app is kept on the device and serves this page. */
+export async function waitUntilKept(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller === null)
+      await new Promise((resolve) =>
+        navigator.serviceWorker.addEventListener("controllerchange", resolve, { once: true }),
+      );
+  });
+}
