@@ -9,6 +9,7 @@ import { Fold } from "./Fold.tsx";
 import { Issues } from "./Issues.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
 import { newId } from "./newId.ts";
+import { PartForm } from "./PartForm.tsx";
 import { useSaving } from "./useSaving.ts";
 
 /** Who eats here. */
@@ -55,24 +56,9 @@ export function EatersPart(): ReactNode {
           </div>
         </>
       ) : (
-        <form
-          className="stack tight"
-          onSubmit={(event) => {
-            event.preventDefault();
-            take(open);
-          }}
-        >
+        <PartForm issues={issues} onSave={() => take(open)} onCancel={close}>
           <EaterFields eater={open} onChange={setOpen} />
-          <Issues issues={issues} />
-          <div className="row">
-            <button type="submit" className="button main">
-              {further.save}
-            </button>
-            <button type="button" className="button" onClick={close}>
-              {further.cancel}
-            </button>
-          </div>
-        </form>
+        </PartForm>
       )}
     </Fold>
   );

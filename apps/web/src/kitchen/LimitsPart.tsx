@@ -5,8 +5,8 @@ import { MoneyField } from "./fields/MoneyField.tsx";
 import { NumberField } from "./fields/NumberField.tsx";
 import { TextField } from "./fields/TextField.tsx";
 import { TickField } from "./fields/TickField.tsx";
-import { Issues } from "./Issues.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
+import { PartForm } from "./PartForm.tsx";
 import { useDraft } from "./useDraft.ts";
 import { useSaving } from "./useSaving.ts";
 
@@ -39,21 +39,9 @@ export function LimitsPart(): ReactNode {
   const budget = limits.budgetMinor === undefined ? further.none : formats.money(limits.budgetMinor, currency);
   return (
     <Fold title={kitchen.limits} brief={budget}>
-      <form
-        className="stack tight"
-        onSubmit={(event) => {
-          event.preventDefault();
-          keep();
-        }}
-      >
+      <PartForm issues={issues} isSaved={isSaved} onSave={keep}>
         <LimitsFields key={version} limits={draft} currency={currency} onChange={setDraft} />
-        <Issues issues={issues} isSaved={isSaved} />
-        <div>
-          <button type="submit" className="button main">
-            {further.save}
-          </button>
-        </div>
-      </form>
+      </PartForm>
     </Fold>
   );
 }

@@ -9,9 +9,9 @@ import { ChoiceField } from "./fields/ChoiceField.tsx";
 import { MoneyField } from "./fields/MoneyField.tsx";
 import { NumberField } from "./fields/NumberField.tsx";
 import { TextField } from "./fields/TextField.tsx";
-import { Issues } from "./Issues.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
 import { newId } from "./newId.ts";
+import { PartForm } from "./PartForm.tsx";
 import { useSaving } from "./useSaving.ts";
 
 type Trip = Shop["trip"];
@@ -81,29 +81,14 @@ export function ShopsPart(): ReactNode {
           </div>
         </>
       ) : (
-        <form
-          className="stack tight"
-          onSubmit={(event) => {
-            event.preventDefault();
-            keep(open);
-          }}
+        <PartForm
+          issues={issues}
+          onSave={() => keep(open)}
+          onCancel={() => setOpen(undefined)}
+          onRemove={open.id !== "" && shops.length > 1 ? () => remove(open) : undefined}
         >
           <ShopFields shop={open} onChange={setOpen} />
-          <Issues issues={issues} />
-          <div className="row">
-            <button type="submit" className="button main">
-              {further.save}
-            </button>
-            <button type="button" className="button" onClick={() => setOpen(undefined)}>
-              {further.cancel}
-            </button>
-            {open.id !== "" && shops.length > 1 && (
-              <button type="button" className="button" onClick={() => remove(open)}>
-                {further.remove}
-              </button>
-            )}
-          </div>
-        </form>
+        </PartForm>
       )}
     </Fold>
   );

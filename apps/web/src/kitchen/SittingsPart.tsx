@@ -8,8 +8,8 @@ import { Fold } from "./Fold.tsx";
 import { ChoiceField } from "./fields/ChoiceField.tsx";
 import { NumberField } from "./fields/NumberField.tsx";
 import { TickField } from "./fields/TickField.tsx";
-import { Issues } from "./Issues.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
+import { PartForm } from "./PartForm.tsx";
 import { useNames } from "./useNames.ts";
 import { useSaving } from "./useSaving.ts";
 
@@ -82,29 +82,14 @@ export function SittingsPart(): ReactNode {
           </div>
         </>
       ) : (
-        <form
-          className="stack tight"
-          onSubmit={(event) => {
-            event.preventDefault();
-            keep();
-          }}
+        <PartForm
+          issues={issues}
+          onSave={keep}
+          onCancel={() => setOpen(undefined)}
+          onRemove={open.at < sittings.length ? () => remove(open.at) : undefined}
         >
           <SittingFields sitting={open.sitting} onChange={(sitting) => setOpen({ ...open, sitting })} />
-          <Issues issues={issues} />
-          <div className="row">
-            <button type="submit" className="button main">
-              {further.save}
-            </button>
-            <button type="button" className="button" onClick={() => setOpen(undefined)}>
-              {further.cancel}
-            </button>
-            {open.at < sittings.length && (
-              <button type="button" className="button" onClick={() => remove(open.at)}>
-                {further.remove}
-              </button>
-            )}
-          </div>
-        </form>
+        </PartForm>
       )}
     </Fold>
   );

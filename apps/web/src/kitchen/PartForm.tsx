@@ -1,0 +1,49 @@
+import type { Issue } from "halfloaf/quantity";
+import type { ReactNode } from "react";
+import { useFurther } from "../words/useFurther.ts";
+import { Issues } from "./Issues.tsx";
+
+interface PartFormProps {
+  readonly issues: readonly Issue[];
+  /** Says that it was saved, where the form stays open after it. */
+  readonly isSaved?: boolean;
+  readonly onSave: () => void;
+  /** Absent where the form is always open. */
+  readonly onCancel?: (() => void) | undefined;
+  /** Absent where the thing is new or may not be removed. */
+  readonly onRemove?: (() => void) | undefined;
+  /** The fields. */
+  readonly children: ReactNode;
+}
+
+/** A form for one thing of the kitchen: its fields, what is wrong with them, and the ways out. */
+export function PartForm({ issues, isSaved = false, onSave, onCancel, onRemove, children }: PartFormProps): ReactNode {
+  const { further } = useFurther();
+  return (
+    <form
+      className="stack tight"
+      onSubmit={(event) => {
+        event.preventDefault();
+        onSave();
+      }}
+    >
+      {children}
+      <Issues issues={issues} isSaved={isSaved} />
+      <div className="row">
+        <button type="submit" className="button main">
+          {further.save}
+        </button>
+        {onCancel !== undefined && (
+          <button type="button" className="button" onClick={onCancel}>
+            {further.cancel}
+          </button>
+        )}
+        {onRemove !== undefined && (
+          <button type="button" className="button" onClick={onRemove}>
+            {further.remove}
+          </button>
+        )}
+      </div>
+    </form>
+  );
+}
