@@ -1,5 +1,5 @@
 import { layTable, wrap } from "../output/layout.ts";
-import { tellMinutes, tellNumber } from "../words/amountWords.ts";
+import { tellCount, tellMinutes, tellNumber } from "../words/amountWords.ts";
 import { tellDay } from "../words/calendarWords.ts";
 import { headingOf, moneyOf, type WeekPage } from "./WeekPage.ts";
 
@@ -31,7 +31,7 @@ export function layAccounts(page: WeekPage): string[] {
 
 function tellRest(page: WeekPage): string[] {
   const { accounts, days } = page.plan;
-  const { budgetMinor, tillMinor, faresMinor, estimatedMinor, handsOnMinutes } = accounts;
+  const { budgetMinor, tillMinor, faresMinor, estimatedMinor, handsOnMinutes, washUp } = accounts;
   const paid = tillMinor + faresMinor;
   const fares = faresMinor > 0 ? ` (tills ${moneyOf(page, tillMinor)}, fares ${moneyOf(page, faresMinor)})` : "";
   const left = budgetMinor === undefined ? [] : [tellBudget(page, budgetMinor, paid, fares)];
@@ -45,7 +45,12 @@ function tellRest(page: WeekPage): string[] {
         `Put by on ${tellDay(on)}, carried over: ${tellNumber(portions)} portions of ${page.names.dish(dish)} for ${moneyOf(page, costMinor)}, good in the freezer until ${keepsUntil}.`,
     ),
     `Hands-on cooking: ${tellMinutes(handsOnMinutes)} in ${days} ${days === 1 ? "day" : "days"}.`,
+    ...(washUp === undefined ? [] : [tellWashUp(washUp)]),
   ];
+}
+
+function tellWashUp({ vessels, minutes }: NonNullable<WeekPage["plan"]["accounts"]["washUp"]>): string {
+  return `To wash up, beside the plates: ${tellCount(vessels, "vessel")}, ${tellMinutes(minutes)}.`;
 }
 
 function tellBudget(page: WeekPage, budgetMinor: number, paid: number, fares: string): string {

@@ -88,6 +88,8 @@ export const Limits = v.strictObject({
 /** What things that are not money are worth to this kitchen, in minor units. */
 export const Worth = v.strictObject({
   minuteMinor: v.pipe(v.number(), v.minValue(0)),
+  /** Minutes it takes to wash up one vessel; common practice, no source. */
+  vesselMinutes: v.optional(v.pipe(v.number(), v.minValue(0)), 2),
   /** Dislike of one point below ten, for each serving. */
   dislikePointMinor: v.optional(v.pipe(v.number(), v.minValue(0)), 8),
   shortfallFirstMinor: v.optional(v.pipe(v.number(), v.minValue(0)), 400),

@@ -89,6 +89,7 @@ export function toMenuPutBy(cooked: MenuDish, { dish: { dish }, menuFood }: Stat
     makings: [{ food, massG: dish.portionMassG }],
     handsOn: { fixed: HANDS_ON_MINUTES, perPortion: 0 },
     elapsed: { fixed: heatMinutes, perPortion: 0 },
+    vessels: dish.served.includes("cold") ? 0 : 1,
     // What was thawed or warmed is eaten then and there.
     keepsDays: 0,
     needsHeat: !dish.served.includes("cold"),

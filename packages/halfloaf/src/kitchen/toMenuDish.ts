@@ -50,13 +50,14 @@ export function toMenuDish(
   }
   const nutrients = nutrientsOfDish(dish, tables.foods, tables.retain, choose);
   const points = kitchen.ratings.find(({ dish: id }) => id === dish.id)?.points ?? UNRATED_POINTS;
-  const { handsOn, elapsed, loads } = sittingMinutes(dish, sittingKitchen(kitchen, tables), choose);
+  const { handsOn, elapsed, loads, vessels } = sittingMinutes(dish, sittingKitchen(kitchen, tables), choose);
   return {
     id: dish.id,
     makings: [...massOf].map(([food, massG]) => ({ food, massG })),
     handsOn,
     elapsed,
     loads,
+    vessels: vessels.reduce((sum, { count }) => sum + count, 0),
     // What is left over is kept in the fridge.
     keepsDays: kitchen.kit.fridgeLitres > 0 ? dish.keeps.fridgeDays : 0,
     needsHeat: needsHeat(dish),

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { makeDish, makeFood, makeMaking, makeStep } from "../dish/dish.testing.ts";
-import { nutrientsOfDish } from "../dish/index.ts";
+import { nutrientsOfDish, vesselsOf } from "../dish/index.ts";
 import { makePack } from "../price/pack.testing.ts";
 import type { Lot } from "../stores/index.ts";
 import type { FittedDish } from "./fitDish.ts";
@@ -86,6 +86,20 @@ describe("a kitchen as a planning problem", () => {
     const [slow] = state({ pace: { mix: 2 } }).problem.dishes;
     expect([alone?.handsOn.fixed, alone?.elapsed.fixed, alone?.loads?.[0]?.fixed]).toEqual([5, 5, 5]);
     expect([slow?.handsOn.fixed, slow?.elapsed.fixed, slow?.loads?.[0]?.fixed]).toEqual([10, 10, 10]);
+  });
+
+  it("has the vessels of each dish washed up after its cooking, and of portions put by only what they are warmed in", () => {
+    const kitchen = kitchens.find(({ name }) => name === "port-ansel")?.kitchen as Kitchen;
+    const { problem, dishes } = toMenuProblem(kitchen, starter, kitchen.startsOn, 7);
+    const worth = { ...kitchen.worth, vesselMinutes: 3 };
+    expect(toMenuProblem({ ...kitchen, worth }, starter, kitchen.startsOn, 7).problem.worth.vesselMinutes).toBe(3);
+    expect(problem.worth.vesselMinutes).toBe(kitchen.worth.vesselMinutes);
+    dishes.forEach(({ dish, putBy }, at) => {
+      const vessels = problem.dishes[at]?.vessels ?? 0;
+      if (putBy !== undefined) expect(vessels).toBeLessThanOrEqual(1);
+      else expect(vessels).toBe(vesselsOf(dish).reduce((sum, { count }) => sum + count, 0));
+    });
+    expect(problem.dishes.some(({ vessels = 0 }) => vessels > 2)).toBe(true);
   });
 
   it("gives each dish the energy and components of its foods as they are cooked", () => {

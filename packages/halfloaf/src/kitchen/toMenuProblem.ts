@@ -181,6 +181,7 @@ export function toMenuProblem(
     ),
     worth: {
       minuteMinor: kitchen.worth.minuteMinor,
+      vesselMinutes: kitchen.worth.vesselMinutes,
       leftoverMinutes: LEFTOVER_MINUTES,
       shortfallFirstMinor: kitchen.worth.shortfallFirstMinor,
       shortfallRestMinor: kitchen.worth.shortfallRestMinor,

@@ -75,6 +75,8 @@ describe("a week with names and sums", () => {
         expect(week.accounts.faresMinor).toBe(money.tripMinor);
         const minutes = [...week.sittings.map((one) => one.handsOnMinutes), ...week.trips.map((trip) => trip.minutes)];
         expect(sum(minutes)).toBeCloseTo(money.minutes, 6);
+        expect(week.accounts.washUp?.minutes).toBeCloseTo(money.washUpMinutes, 9);
+        expect(week.accounts.washUp?.vessels).toBe(sum(week.batches.map(({ vessels }) => vessels ?? 0)));
         stated.foods.forEach(({ id }, food) => {
           const lots = week.lots.filter((lot) => lot.food === id);
           expect(sum(lots.map((lot) => lot.wastedG))).toBeCloseTo(money.wasteG[food] as number, 2);

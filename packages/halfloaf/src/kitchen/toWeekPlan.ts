@@ -81,6 +81,7 @@ function toCooking(stated: KitchenProblem, plan: MenuPlan, lots: readonly LotThr
     portions,
     handsOnMinutes: facts.handsOn.fixed + facts.handsOn.perPortion * portions,
     elapsedMinutes: facts.elapsed.fixed + facts.elapsed.perPortion * portions,
+    vessels: facts.vessels ?? 0,
     ...(putBy && { putBy }),
     ...(taken.length > 0 && { taken }),
     uses,
@@ -171,6 +172,7 @@ function addUp(
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
   const boxedMinor = sum(boxes.map(({ costMinor }) => costMinor));
   const lines = trips.flatMap((trip) => trip.lines);
+  const vessels = sum(batches.map((batch) => batch.vessels ?? 0));
   return {
     openingMinor: sum(lots.filter((lot) => lot.from === "stores").map((lot) => lot.costMinor)),
     tillMinor: sum(trips.map((trip) => trip.tillMinor)),
@@ -184,6 +186,7 @@ function addUp(
     carryOverMinor: sum(lots.map((lot) => lot.leftMinor)) + boxedMinor,
     ...(stated.problem.limits.budgetMinor !== undefined && { budgetMinor: stated.problem.limits.budgetMinor }),
     handsOnMinutes: sum(batches.map((batch) => batch.handsOnMinutes)),
+    washUp: { vessels, minutes: vessels * (stated.problem.worth.vesselMinutes ?? 0) },
   };
 }
 

@@ -40,6 +40,8 @@ const PlannedCooking = v.strictObject({
   portions: amount,
   handsOnMinutes: amount,
   elapsedMinutes: amount,
+  /** Vessels to wash up after it, plates not counted; absent in a plan kept before this was said. */
+  vessels: v.optional(index),
   /**
    * Positions in `batches` of what is cooked at once with it; its elapsed minutes are then those of all of it, and the washing
    * between the dishes is shared out. Absent = it is cooked by itself, or the plan was kept before this was said.
@@ -131,6 +133,8 @@ const WeekAccounts = v.strictObject({
   budgetMinor: v.optional(minor),
   /** Of cooking alone: serving what is left over and going to the shops are not in it. */
   handsOnMinutes: amount,
+  /** Vessels to wash up after all cookings, and the minutes that takes; absent in a plan kept before this was said. */
+  washUp: v.optional(v.strictObject({ vessels: index, minutes: amount })),
 });
 
 /** What an eater gets of one component in a day, on average, against its reference. */

@@ -8,7 +8,7 @@
  *
  * The plan minimises, in minor units:
  *
- *     till + trips + waste x its price - carry-over credit + hands-on minutes x their worth
+ *     till + trips + waste x its price - carry-over credit + (hands-on + washing-up) minutes x their worth
  *       + dislike + shortfalls + wishes not met + changes - portions put by x their worth
  *
  * where the credit is `creditMinorPerG x (closing - opening)` over unopened and lasting stock, plus
@@ -76,6 +76,8 @@ export interface MenuDish {
    * (hands, rings, ...), in one order for all dishes; absent or shorter = none.
    */
   readonly loads?: readonly MenuMinutes[];
+  /** Vessels to wash up after each cooking, plates not counted; absent = none. */
+  readonly vessels?: number;
   /** A batch cooked on day c may be served on days c .. c + keepsDays. */
   readonly keepsDays: number;
   readonly needsHeat: boolean;
@@ -243,6 +245,11 @@ export interface MenuWorth {
   readonly minuteMinor: number;
   /** Minutes it takes to serve a leftover. */
   readonly leftoverMinutes: number;
+  /**
+   * Minutes it takes to wash up one vessel; absent = none. They cost what minutes are worth, yet no limit counts them: they
+   * can wait for a day with more time.
+   */
+  readonly vesselMinutes?: number;
   /** Price of falling short of (or going over) a soft bound by its whole amount, up to the knee and beyond. */
   readonly shortfallFirstMinor: number;
   readonly shortfallRestMinor: number;

@@ -16,7 +16,7 @@ import type { WeeklyFacts } from "./WeeklyFacts.ts";
  *
  * b batches of k servings take `fixed b + perPortion portions + leftoverMinutes (k - b)` minutes hands-on. With
  * fixed >= leftoverMinutes that is least for the fewest batches that k servings can come from, else for b = k; both
- * depend on k alone and stand at l[r,k].
+ * depend on k alone and stand at l[r,k]. The minutes of washing up count in money as a part of what is fixed.
  */
 export function addServings(model: ModelBuilder, facts: WeeklyFacts): void {
   const { problem, kinds } = facts;
@@ -26,6 +26,7 @@ export function addServings(model: ModelBuilder, facts: WeeklyFacts): void {
     const { most } = facts.servings[r] as DishServings;
     model.column(`y ${r}`, 0, 1, true);
     const perServing = minutesPerServing(facts, dish);
+    const washUp = (dish.vessels ?? 0) * (problem.worth.vesselMinutes ?? 0);
     for (const { column, kind, portions, most: here } of counts) {
       const worthMinor = kinds[kind]?.putBy ? portions * (dish.putBy?.creditMinor ?? 0) : 0;
       model.column(
@@ -36,7 +37,7 @@ export function addServings(model: ModelBuilder, facts: WeeklyFacts): void {
       );
     }
     const levels = Array.from({ length: most }, (_, i) =>
-      model.column(`l ${r} ${i + 1}`, problem.worth.minuteMinor * minutesOfBatches(facts, r, i + 1), 1, true),
+      model.column(`l ${r} ${i + 1}`, problem.worth.minuteMinor * minutesOfBatches(facts, r, i + 1, washUp), 1, true),
     );
     model.row(`use ${r}`, 0, 0, [...levels.map((name) => [name, 1] as const), [`y ${r}`, -1]]);
     model.row(`count ${r}`, 0, 0, [
@@ -65,8 +66,9 @@ function minutesPerServing({ problem }: WeeklyFacts, dish: MenuDish): (portions:
   return (portions) => dish.handsOn.perPortion * portions + problem.worth.leftoverMinutes;
 }
 
-function minutesOfBatches({ problem, servings }: WeeklyFacts, r: number, k: number): number {
-  const more = (problem.dishes[r] as MenuDish).handsOn.fixed - problem.worth.leftoverMinutes;
+/** Fewest minutes of the cookings that feed k servings; `moreEach` is what each takes beyond its hands-on minutes. */
+function minutesOfBatches({ problem, servings }: WeeklyFacts, r: number, k: number, moreEach = 0): number {
+  const more = (problem.dishes[r] as MenuDish).handsOn.fixed + moreEach - problem.worth.leftoverMinutes;
   return more * (more >= 0 ? (servings[r]?.fewestBatches[k] as number) : k);
 }
 

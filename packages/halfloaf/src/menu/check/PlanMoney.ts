@@ -6,8 +6,11 @@ export interface PlanMoney {
   readonly highTillMinor: number;
   /** Paid for the trips made. */
   readonly tripMinor: number;
-  /** Hands-on minutes and minutes of trips, and what they are worth. */
+  /** Hands-on minutes and minutes of trips. */
   readonly minutes: number;
+  /** Minutes of washing up after all cookings. */
+  readonly washUpMinutes: number;
+  /** What both are worth. */
   readonly minutesMinor: number;
   readonly dislikeMinor: number;
   /** Price of the sittings that do not have the dish they would keep. */

@@ -103,6 +103,7 @@ function drawWeek(draw: Draw): MenuProblem {
     worth: {
       minuteMinor: draw.whole(0, 5),
       leftoverMinutes: draw.whole(0, 3),
+      ...(draw.chance(70) && { vesselMinutes: draw.whole(1, 4) }),
       shortfallFirstMinor: 100 * draw.whole(0, 4),
       shortfallRestMinor: 100 * draw.whole(4, 12),
       shortfallKnee: draw.pick([0.05, 0.1, 0.2]),
@@ -206,6 +207,7 @@ function drawDish(draw: Draw, index: number, foodCount: number): MenuDish {
         perPortion: draw.whole(0, 2),
       })),
     }),
+    ...(draw.chance(70) && { vessels: draw.whole(0, 4) }),
     keepsDays: draw.whole(0, 3),
     needsHeat: !easy && draw.chance(50),
     servedCold: easy || draw.chance(60),

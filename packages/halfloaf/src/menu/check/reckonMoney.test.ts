@@ -29,6 +29,18 @@ describe("the money of a plan", () => {
     expect(money.totalMinor).toBeCloseTo(470 + 80 + 222 + 24 + 460 + 5.5 + 65, 9);
   });
 
+  it("charges the minutes of washing up for each cooking, of leftovers none, and counts them in no limit", () => {
+    const dishes = tinyProblem.dishes.map((dish, at) => ({ ...dish, vessels: [3, 2, 0][at] as number }));
+    const worth = { ...tinyProblem.worth, vesselMinutes: 2 };
+    const [before, after] = [moneyOf({}), moneyOf({ dishes, worth })];
+    // The pot is cooked once and milk barley once; cold peas leave nothing to wash.
+    expect(after.washUpMinutes).toBe(2 * (3 + 2));
+    expect(after.minutesMinor - before.minutesMinor).toBe(3 * 10);
+    expect(after.totalMinor - before.totalMinor).toBeCloseTo(30, 9);
+    expect(after.minutes).toBe(before.minutes);
+    expect(checkPlan({ ...tinyProblem, dishes, worth }, tinyPlan).faults).toEqual([]);
+  });
+
   it("takes an offer as often as it fits over all purchases of the pack on one trip, and on no two trips together", () => {
     const till = (counts: readonly (readonly [trip: number, count: number])[]): number => {
       const purchases = counts.map(([trip, count]) => ({ trip, pack: 0, count }));

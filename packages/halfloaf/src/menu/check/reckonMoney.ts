@@ -12,7 +12,9 @@ export function reckonMoney(problem: MenuProblem, plan: ReadPlan, lots: readonly
   const highTillMinor = payTills(problem, plan, payHigh);
   const tripMinor = sum(plan.trips.map(({ trip }) => trip.costMinor));
   const minutes = sum(sumHandsOn(problem, plan)) + sum(plan.trips.map(({ trip }) => trip.minutes));
-  const minutesMinor = problem.worth.minuteMinor * minutes;
+  const vessels = sum(plan.batches.map(({ dish }) => dish.vessels ?? 0));
+  const washUpMinutes = vessels * (problem.worth.vesselMinutes ?? 0);
+  const minutesMinor = problem.worth.minuteMinor * (minutes + washUpMinutes);
   const dislikeMinor = sum(plan.batches.map(({ dish, leftovers }) => dish.dislikeMinor * (1 + leftovers.length)));
   const changesMinor = sum(plan.batches.map((batch) => priceChanges(problem, batch)));
   const shortfallMinor = priceShortfalls(problem, plan);
@@ -35,6 +37,7 @@ export function reckonMoney(problem: MenuProblem, plan: ReadPlan, lots: readonly
     highTillMinor,
     tripMinor,
     minutes,
+    washUpMinutes,
     minutesMinor,
     dislikeMinor,
     changesMinor,

@@ -102,6 +102,7 @@ function toReady(problem: MenuProblem, { dish }: PlannedBatch): MenuDish {
     handsOn: none,
     elapsed: none,
     loads: [],
+    vessels: 0,
     dislikeMinor: 0,
     needsHeat: false,
     servedCold: true,

@@ -228,7 +228,9 @@ function median(values: Float64Array): number {
 function estimateDish(problem: MenuProblem, r: number, leastMinorPerG: Float64Array): number {
   const dish = problem.dishes[r];
   if (!dish) return 0;
-  let money = dish.dislikeMinor + problem.worth.minuteMinor * (dish.handsOn.fixed + dish.handsOn.perPortion);
+  const washUpMinutes = (dish.vessels ?? 0) * (problem.worth.vesselMinutes ?? 0);
+  const minutes = dish.handsOn.fixed + dish.handsOn.perPortion + washUpMinutes;
+  let money = dish.dislikeMinor + problem.worth.minuteMinor * minutes;
   for (const { food, massG } of dish.makings) {
     const price = leastMinorPerG[food] as number;
     if (price < Infinity) money += massG * price;

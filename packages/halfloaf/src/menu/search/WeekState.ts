@@ -263,6 +263,7 @@ export class WeekState {
   private addCooking(dish: number, facts: MenuDish, sitting: number, size: number, sign: number): void {
     const { day, period, minutes } = this.problem.sittings[sitting] as MenuSitting;
     this.addMinutes(day, sign * (facts.handsOn.fixed + facts.handsOn.perPortion * size));
+    this.minutes += sign * (facts.vessels ?? 0) * (this.problem.worth.vesselMinutes ?? 0);
     if (this.atOnce?.has(sitting)) this.atOnce.count(sitting, dish, size, sign);
     else {
       const over = facts.elapsed.fixed + facts.elapsed.perPortion * size - minutes;
