@@ -1,6 +1,6 @@
 import { priceHistory, type Stretch } from "halfloaf/kitchen/record";
 import { parseWith } from "halfloaf/quantity";
-import { accountsSvg, frontierSvg, priceHistorySvg, ribbonsSvg } from "halfloaf/sheet";
+import { accountsSvg, countPacks, frontierSvg, priceHistorySvg, ribbonsSvg } from "halfloaf/sheet";
 import { ChoicesReport } from "../choices/ChoicesReport.ts";
 import { readJsonFile } from "../input/readJsonFile.ts";
 import { harmless } from "../output/harmless.ts";
@@ -18,12 +18,7 @@ export async function makeRibbons(ask: WeekAsk, terminal: Terminal): Promise<Fou
   const source = await openSheetWeek(ask, terminal);
   if (!source.ok) return source;
   const { week, kitchen, tables, names } = source.value;
-  const used = week.lots.filter(({ usedG, wastedG }) => usedG > 0 || wastedG > 0);
-  const words = ribbonWords(week.kitchen, week.from, {
-    packs: used.length,
-    finished: used.filter(({ leftG, wastedG }) => leftG === 0 && wastedG === 0).length,
-    wasted: used.filter(({ wastedG }) => wastedG > 0).length,
-  });
+  const words = ribbonWords(week.kitchen, week.from, countPacks(week));
   return { ok: true, value: ribbonsSvg(week, tables.foods, names, words, sheetWords(kitchen.english).figures) };
 }
 

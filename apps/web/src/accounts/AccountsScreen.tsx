@@ -1,10 +1,11 @@
 import { accountsBy, type Stretch, startOf, startOfNext } from "halfloaf/kitchen/record";
 import { addDays, type CivilDate } from "halfloaf/quantity";
-import { type ReactNode, useDeferredValue, useMemo, useState } from "react";
+import { lazy, type ReactNode, useDeferredValue, useMemo, useState } from "react";
 import { Link } from "wouter";
 import "../kitchen/fields/fields.css";
 import "../prices/prices.css";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import "./accounts.css";
 import { AccountSums } from "./AccountSums.tsx";
@@ -13,6 +14,8 @@ import { AccountsTable } from "./AccountsTable.tsx";
 import { MoneyLeft } from "./MoneyLeft.tsx";
 import { Plates } from "./Plates.tsx";
 import { Waste } from "./Waste.tsx";
+
+const AccountsSheets = lazy(() => import("../sheets/AccountsSheets.tsx"));
 
 const STRETCHES = ["day", "week", "month"] as const satisfies readonly Stretch[];
 /** So many days, weeks or months are shown at once. */
@@ -77,6 +80,9 @@ export default function AccountsScreen(): ReactNode {
       <AccountSums line={line} />
       <Plates from={line.from} to={line.to} />
       <Waste from={line.from} to={line.to} />
+      <PrintOrSave>
+        <AccountsSheets lines={lines} />
+      </PrintOrSave>
     </div>
   );
 }

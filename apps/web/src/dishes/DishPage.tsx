@@ -1,8 +1,9 @@
 import { type Dish, minutesOf } from "halfloaf/dish";
-import { type ReactNode, useMemo, useState } from "react";
+import { lazy, type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { Costing } from "./Costing.tsx";
@@ -10,6 +11,8 @@ import { DishCare } from "./DishCare.tsx";
 import { DishIntake } from "./DishIntake.tsx";
 import { DishWishes } from "./DishWishes.tsx";
 import { tellAmount } from "./tellAmount.ts";
+
+const DishSheets = lazy(() => import("../sheets/DishSheets.tsx"));
 
 /** Everything about one dish, for as many portions as are wanted. */
 export function DishPage({ id }: { readonly id: string }): ReactNode {
@@ -50,6 +53,9 @@ export function DishPage({ id }: { readonly id: string }): ReactNode {
       <DishIntake dish={dish} />
       <DishCare dish={dish} />
       <DishWishes dish={dish} />
+      <PrintOrSave>
+        <DishSheets dish={dish} portions={portions} />
+      </PrintOrSave>
     </article>
   );
 }

@@ -1,4 +1,5 @@
-import type { ReactNode } from "react";
+import { lazy, type ReactNode } from "react";
+import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { AuthorityPart } from "./AuthorityPart.tsx";
@@ -12,6 +13,8 @@ import { KitPart } from "./KitPart.tsx";
 import { LimitsPart } from "./LimitsPart.tsx";
 import { ShopsPart } from "./ShopsPart.tsx";
 import { SittingsPart } from "./SittingsPart.tsx";
+
+const TableButtons = lazy(() => import("../sheets/TableButtons.tsx"));
 
 /** Who eats, with what kit, within which limits, by which authority, on which devices. */
 export default function KitchenScreen(): ReactNode {
@@ -33,6 +36,9 @@ export default function KitchenScreen(): ReactNode {
       <AuthorityPart />
       <DevicePart />
       <BackupPart />
+      <PrintOrSave>
+        <TableButtons tables={["prices", "stores", "movements", "accounts"]} />
+      </PrintOrSave>
       <HistoryPart />
     </div>
   );

@@ -1,12 +1,14 @@
 import { proxy } from "comlink";
 import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
-import { type ReactNode, useRef, useState } from "react";
+import { lazy, type ReactNode, Suspense, useRef, useState } from "react";
 import { Fold } from "../kitchen/Fold.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { ChoicesPlot } from "./ChoicesPlot.tsx";
 import type { ChoicesShown } from "./ChoicesShown.ts";
 import { AGAINST, type Against, type ChoiceTold } from "./reasoning/Told.ts";
 import { useReasoner } from "./reasoning/useReasoner.ts";
+
+const ChoicesSheets = lazy(() => import("../sheets/ChoicesSheets.tsx"));
 
 interface ChoicesProps {
   readonly kitchen: Kitchen;
@@ -64,6 +66,9 @@ export function Choices({ kitchen, days, shown, onOffer }: ChoicesProps): ReactN
         <>
           <ChoicesPlot choices={choices} against={against} shown={shown} currency={kitchen.currency} onPick={onOffer} />
           <List choices={choices} against={against} shown={shown} currency={kitchen.currency} onPick={onOffer} />
+          <Suspense>
+            <ChoicesSheets choices={choices} against={against} />
+          </Suspense>
         </>
       )}
     </Fold>

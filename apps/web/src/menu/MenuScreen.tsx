@@ -1,8 +1,9 @@
 import type { WeekPlan } from "halfloaf/kitchen";
 import type { EditedKitchen } from "halfloaf/kitchen/record";
-import { type ReactNode, useEffect, useState } from "react";
+import { lazy, type ReactNode, useEffect, useState } from "react";
 import "../kitchen/fields/fields.css";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { Choices } from "./Choices.tsx";
 import { Impossible } from "./Impossible.tsx";
@@ -10,6 +11,8 @@ import type { Planning } from "./Planning.ts";
 import { PlanningLine } from "./PlanningLine.tsx";
 import { usePlanning } from "./usePlanning.ts";
 import { Week } from "./Week.tsx";
+
+const WeekSheets = lazy(() => import("../sheets/WeekSheets.tsx"));
 
 const DAYS = 7;
 
@@ -90,6 +93,11 @@ export default function MenuScreen(): ReactNode {
               words.menu.estimated(formats.money(week.accounts.estimatedMinor, week.currency))}
           </p>
           <Week week={week} onOffer={setOffered} />
+          {!isBusy && (
+            <PrintOrSave>
+              <WeekSheets key={week.from} week={week} />
+            </PrintOrSave>
+          )}
         </>
       )}
       {week === undefined && planning.kind === "idle" && <p>{words.menu.none}</p>}

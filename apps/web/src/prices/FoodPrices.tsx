@@ -1,8 +1,9 @@
 import { priceHistory } from "halfloaf/kitchen/record";
-import { type ReactNode, useMemo } from "react";
+import { lazy, type ReactNode, useMemo } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { foodPrices } from "./foodPrices.ts";
@@ -10,6 +11,8 @@ import { HistoryPlot } from "./HistoryPlot.tsx";
 import { HistoryTable } from "./HistoryTable.tsx";
 import { NotePrice } from "./NotePrice.tsx";
 import { PackPrices } from "./PackPrices.tsx";
+
+const PriceSheets = lazy(() => import("../sheets/PriceSheets.tsx"));
 
 /** What one food costs in its packs, how that has moved, and a place to note what was seen. */
 export function FoodPrices({ food }: { readonly food: string }): ReactNode {
@@ -44,6 +47,11 @@ export function FoodPrices({ food }: { readonly food: string }): ReactNode {
           </>
         )}
       </section>
+      {histories.length > 0 && (
+        <PrintOrSave>
+          <PriceSheets food={food} histories={histories} />
+        </PrintOrSave>
+      )}
       {packs.length > 0 && <NotePrice packs={packs.map(({ pack }) => pack)} />}
     </div>
   );

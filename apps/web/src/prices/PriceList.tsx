@@ -1,12 +1,15 @@
-import { type ReactNode, useMemo, useState } from "react";
+import { lazy, type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { foodPrices } from "./foodPrices.ts";
 import { PackPrices } from "./PackPrices.tsx";
+
+const TableButtons = lazy(() => import("../sheets/TableButtons.tsx"));
 
 /** So many foods are shown before somebody asks for all. */
 const SHOWN = 30;
@@ -72,6 +75,9 @@ export function PriceList(): ReactNode {
           </div>
         </div>
       )}
+      <PrintOrSave>
+        <TableButtons tables={["prices"]} />
+      </PrintOrSave>
     </div>
   );
 }

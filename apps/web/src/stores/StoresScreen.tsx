@@ -1,13 +1,16 @@
 import { PLACES } from "halfloaf/food";
 import { firstExpiredFirstOut, type LotState } from "halfloaf/stores";
-import { type ReactNode, useMemo, useState } from "react";
+import { lazy, type ReactNode, useMemo, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import "../kitchen/fields/fields.css";
 import { Stocktake } from "./Stocktake.tsx";
 import { StoredLot } from "./StoredLot.tsx";
+
+const TableButtons = lazy(() => import("../sheets/TableButtons.tsx"));
 
 /** What is here, where, until when. */
 export default function StoresScreen(): ReactNode {
@@ -28,6 +31,9 @@ export default function StoresScreen(): ReactNode {
       {PLACES.map((place) => (
         <Place key={place} name={words.stores.places[place]} lots={lots.filter((lot) => lot.place === place)} />
       ))}
+      <PrintOrSave>
+        <TableButtons tables={["stores", "movements"]} />
+      </PrintOrSave>
     </div>
   );
 }

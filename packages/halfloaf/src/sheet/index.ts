@@ -51,6 +51,7 @@ export { niceTicks } from "./picture/niceTicks.ts";
 export { type PriceHistoryWords, priceHistorySvg } from "./picture/priceHistorySvg.ts";
 export { type RibbonWords, ribbonsSvg } from "./picture/ribbonsSvg.ts";
 export type { PictureWords } from "./picture/svgFrame.ts";
+export { countPacks, type PackCounts } from "./ribbons/countPacks.ts";
 export { FOOD_KINDS, type FoodKind, foodKindOf } from "./ribbons/foodKindOf.ts";
 export {
   type Bead,

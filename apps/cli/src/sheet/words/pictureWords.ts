@@ -1,4 +1,11 @@
-import type { AccountsWords, FrontierWords, PriceHistoryWords, RibbonWords, SheetPictureWords } from "halfloaf/sheet";
+import type {
+  AccountsWords,
+  FrontierWords,
+  PackCounts,
+  PriceHistoryWords,
+  RibbonWords,
+  SheetPictureWords,
+} from "halfloaf/sheet";
 import { tellMinutes, tellMoney, tellNumber } from "../../words/amountWords.ts";
 import { tellDayShort } from "../../words/calendarWords.ts";
 
@@ -8,11 +15,7 @@ export const PICTURE_WORDS: SheetPictureWords = {
 };
 
 /** The pack ribbons in English; their description counts what the picture shows. */
-export function ribbonWords(
-  kitchen: string,
-  from: string,
-  counts: { packs: number; finished: number; wasted: number },
-): RibbonWords {
+export function ribbonWords(kitchen: string, from: string, counts: PackCounts): RibbonWords {
   return {
     title: `Pack ribbons: ${kitchen}, week of ${tellDayShort(from)}`,
     description: `A ribbon for each of ${counts.packs} packs from the day it comes to the plate that finishes it; ${counts.finished} are finished, of ${counts.wasted} something is thrown away. The ribbon is as thick as so much of the pack is left, a ring is a cooking that takes of it.`,

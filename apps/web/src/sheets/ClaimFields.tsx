@@ -1,0 +1,45 @@
+import type { Claim } from "halfloaf/sheet";
+import { type ReactNode, useState } from "react";
+import { MoneyField } from "../kitchen/fields/MoneyField.tsx";
+import { NumberField } from "../kitchen/fields/NumberField.tsx";
+import { useFurther } from "../words/useFurther.ts";
+
+interface ClaimFieldsProps {
+  readonly currency: string;
+  readonly onClaims: (claims: readonly Claim[]) => void;
+}
+
+/** What a sheet is to claim; an empty field claims nothing. */
+export function ClaimFields({ currency, onClaims }: ClaimFieldsProps): ReactNode {
+  const { further } = useFurther();
+  const { sheets } = further;
+  const [belows, setBelows] = useState<Partial<Record<Claim["kind"], number | undefined>>>({});
+  const change = (kind: Claim["kind"], below: number | undefined): void => {
+    const next = { ...belows, [kind]: below };
+    setBelows(next);
+    const kinds = Object.keys(next) as Claim["kind"][];
+    onClaims(
+      kinds.flatMap((each) => {
+        const bound = next[each];
+        return bound !== undefined && bound > 0 ? [{ kind: each, below: bound }] : [];
+      }),
+    );
+  };
+  return (
+    <fieldset className="fields">
+      <legend>{sheets.claims}</legend>
+      <MoneyField
+        label={sheets.claimPlate}
+        value={belows.plate}
+        currency={currency}
+        onChange={(below) => change("plate", below)}
+      />
+      <NumberField
+        label={sheets.claimReady}
+        value={belows.ready}
+        onChange={(below) => change("ready", below)}
+        isWhole
+      />
+    </fieldset>
+  );
+}

@@ -1,0 +1,94 @@
+import { type Dish, minutesOf, nutrientsOfDish, withoutOptional } from "halfloaf/dish";
+import {
+  type CardSource,
+  cardHtml,
+  costDriversSvg,
+  dishLesson,
+  dishToJsonLd,
+  lessonHtml,
+  type Paper,
+  timelineSvg,
+  toCardSheet,
+  toJsonLdText,
+} from "halfloaf/sheet";
+import { type ReactNode, useState } from "react";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
+import { startThinker } from "../thinking/startThinker.ts";
+import { useFurther } from "../words/useFurther.ts";
+import { type MadePage, PagePreview } from "./PagePreview.tsx";
+import { PaperField } from "./PaperField.tsx";
+import { PictureButtons } from "./PictureButtons.tsx";
+import { saveFile } from "./saveFile.ts";
+import { useCatalogue } from "./useCatalogue.ts";
+import { useFileName } from "./useFileName.ts";
+
+interface DishSheetsProps {
+  readonly dish: Dish;
+  readonly portions: number;
+}
+
+/** A dish on paper, as pictures and for publishing. */
+export default function DishSheets({ dish, portions }: DishSheetsProps): ReactNode {
+  const { further } = useFurther();
+  const { view } = useKitchen();
+  const names = useNames();
+  const catalogue = useCatalogue();
+  const nameFile = useFileName();
+  const [paper, setPaper] = useState<Paper>("a4");
+  const [page, setPage] = useState<MadePage>();
+  const { kitchen, tables, day } = view;
+  const source: CardSource = { kitchen, tables, names, dish, portions, on: day };
+  const { sheets } = further;
+  const fileOf = (what: string): string => nameFile(`${what} ${dish.id}`);
+  const drawTimeline = async (): Promise<string | undefined> => {
+    const told = await startThinker().order(kitchen, [{ dish: dish.id, portions }]);
+    return told.kind === "sheet" ? timelineSvg(told.sheet, catalogue.timeline(told.sheet)) : undefined;
+  };
+  const makeCard = async (): Promise<void> => {
+    const timeline = await drawTimeline();
+    const html = cardHtml(toCardSheet(source), catalogue.sheet, {
+      paper,
+      ...(timeline !== undefined && { timeline }),
+    });
+    setPage({ title: `${sheets.card}: ${dish.title}`, html, file: fileOf("card") });
+  };
+  const makeLesson = (): void => {
+    const html = lessonHtml(dishLesson(source), catalogue.sheet);
+    setPage({ title: `${sheets.lesson}: ${dish.title}`, html, file: fileOf("lesson") });
+  };
+  const saveData = (): void => {
+    const { elapsed, ahead } = minutesOf(dish, dish.portions, { rings: Math.max(1, kitchen.kit.rings), cooks: 1 });
+    const jsonLd = dishToJsonLd(dish, {
+      foods: tables.foods,
+      english: kitchen.english,
+      minutes: { total: elapsed + ahead },
+      nutrients: nutrientsOfDish(dish, tables.foods, tables.retain, withoutOptional),
+      cost: catalogue.publishedCost(toCardSheet({ ...source, portions: dish.portions })),
+    });
+    saveFile(`${fileOf("dish")}.jsonld`, `${toJsonLdText(jsonLd)}\n`, "application/ld+json");
+  };
+  return (
+    <>
+      <PaperField paper={paper} onPaper={setPaper} />
+      <div className="row">
+        <button type="button" className="button" onClick={() => void makeCard()}>
+          {sheets.card}
+        </button>
+        <button type="button" className="button" onClick={makeLesson}>
+          {sheets.lesson}
+        </button>
+        <button type="button" className="button" onClick={saveData}>
+          {sheets.dishData}
+        </button>
+      </div>
+      {page !== undefined && <PagePreview page={page} />}
+      <PictureButtons name={sheets.timeline} file={fileOf("timeline")} draw={drawTimeline} />
+      <PictureButtons
+        name={sheets.drivers}
+        file={fileOf("drivers")}
+        draw={() => costDriversSvg(toCardSheet(source), catalogue.sheet)}
+      />
+    </>
+  );
+}

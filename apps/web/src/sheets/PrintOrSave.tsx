@@ -1,0 +1,21 @@
+import { type ReactNode, Suspense, useState } from "react";
+import "../kitchen/fields/fields.css";
+import { useFurther } from "../words/useFurther.ts";
+import "./sheets.css";
+
+/** The place of a screen where sheets are printed and files are saved; what is in it is loaded once it is opened. */
+export function PrintOrSave({ children }: { readonly children: ReactNode }): ReactNode {
+  const { further, words } = useFurther();
+  const [wasOpened, setOpened] = useState(false);
+  return (
+    <details className="fold sheet screen-only" onToggle={({ currentTarget }) => currentTarget.open && setOpened(true)}>
+      <summary>
+        <h2>{further.sheets.title}</h2>
+        <span className="small soft">{further.sheets.brief}</span>
+      </summary>
+      <div className="stack fold-body">
+        {wasOpened && <Suspense fallback={<p>{words.shell.loading}</p>}>{children}</Suspense>}
+      </div>
+    </details>
+  );
+}

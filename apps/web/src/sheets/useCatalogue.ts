@@ -1,0 +1,25 @@
+import type { SheetCatalogue } from "@halfloaf/cli/sheetCatalogue";
+import { use } from "react";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useWords } from "../words/WordsContext.tsx";
+
+type Tongue = "de" | "british" | "american";
+const loading = new Map<Tongue, Promise<SheetCatalogue>>();
+
+/** What sheets say in the language in use, in the kitchen's kind of English; whoever asks waits until it is there. */
+export function useCatalogue(): SheetCatalogue {
+  const { language } = useWords();
+  const { view } = useKitchen();
+  return use(load(language === "de" ? "de" : view.kitchen.english));
+}
+
+function load(tongue: Tongue): Promise<SheetCatalogue> {
+  const known = loading.get(tongue);
+  if (known !== undefined) return known;
+  const fresh =
+    tongue === "de"
+      ? import("./words/sheetCatalogueDe.ts").then((loaded) => loaded.SHEET_CATALOGUE_DE)
+      : import("@halfloaf/cli/sheetCatalogue").then((loaded) => loaded.sheetCatalogue(tongue));
+  loading.set(tongue, fresh);
+  return fresh;
+}
