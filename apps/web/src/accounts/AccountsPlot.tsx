@@ -1,7 +1,7 @@
 import type { AccountLine, Stretch } from "halfloaf/kitchen/record";
+import { niceStep } from "halfloaf/sheet";
 import { type ReactNode, useId } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
-import { niceStep } from "../prices/niceStep.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { BARS, type Bar, barOf } from "./accountBars.ts";
 import { nameOfLine } from "./nameOfLine.ts";

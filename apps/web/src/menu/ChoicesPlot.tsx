@@ -1,5 +1,5 @@
+import { niceStep } from "halfloaf/sheet";
 import type { MouseEvent, ReactNode } from "react";
-import { niceStep } from "../prices/niceStep.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { ChoicesShown } from "./ChoicesShown.ts";
 import type { ChoiceTold } from "./reasoning/Told.ts";

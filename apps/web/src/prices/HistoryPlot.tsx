@@ -1,10 +1,10 @@
 import type { PriceHistory } from "halfloaf/kitchen/record";
 import { addDays, type CivilDate, daysBetween } from "halfloaf/quantity";
+import { niceStep } from "halfloaf/sheet";
 import type { ReactNode } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
-import { niceStep } from "./niceStep.ts";
 
 const [WIDTH, HEIGHT] = [360, 210];
 const FRAME = { left: 52, right: 10, top: 10, bottom: 26 } as const;

@@ -47,7 +47,7 @@ export {
 } from "./picture/accountsSvg.ts";
 export { costDriversSvg } from "./picture/costDriversSvg.ts";
 export { type FrontierPoint, type FrontierWords, frontierSvg } from "./picture/frontierSvg.ts";
-export { niceTicks } from "./picture/niceTicks.ts";
+export { niceStep, niceTicks } from "./picture/niceTicks.ts";
 export { type PriceHistoryWords, priceHistorySvg } from "./picture/priceHistorySvg.ts";
 export { type RibbonWords, ribbonsSvg } from "./picture/ribbonsSvg.ts";
 export type { PictureWords } from "./picture/svgFrame.ts";

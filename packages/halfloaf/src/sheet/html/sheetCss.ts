@@ -47,7 +47,7 @@ summary { cursor: pointer; font-weight: 600; }
 h2 + .wide, h2 + table { margin-top: .1em; }
 .sheet > .flow > section:first-child > h2 { margin-top: 0; }
 .sheet > .all > section > .wide { font-size: .92em; }
-@media screen and (max-width: 46rem) { .sheet > .flow { columns: 1; } .wide { overflow-x: auto; } }
+@media screen and (max-width: 46rem) { .sheet > .flow { columns: 1; } .wide { overflow-x: auto; } .wide > table { min-width: 34rem; } }
 @media screen { .sheet + .sheet { margin-top: 3rem; border-top: 4px solid #111; padding-top: 1rem; } }
 @media print {
   html { font-size: 9.6pt; line-height: 1.28; }

@@ -17,7 +17,7 @@ export interface FrontierWords extends PictureWords {
   readonly tellOther: (value: number) => string;
 }
 
-const [LEFT, TOP, WIDTH, HEIGHT, RIGHT, BOTTOM] = [64, 36, 520, 300, 110, 52];
+const [LEFT, TOP, WIDTH, HEIGHT, RIGHT, BOTTOM] = [96, 36, 520, 300, 110, 52];
 
 /** Money against another thing: a point for each plan that no other beats in both, joined by steps. */
 export function frontierSvg(

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { niceStep } from "./niceStep.ts";
+import { niceStep } from "./niceTicks.ts";
 
 test("a step is 1, 2 or 5 times a power of ten, no less than asked for and less than 2.5 times that", () => {
   fc.assert(
