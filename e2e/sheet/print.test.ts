@@ -2,6 +2,9 @@ import { sheetWords } from "@halfloaf/cli/sheetWords";
 import axe from "axe-core";
 import {
   cardHtml,
+  type DaySheet,
+  type DayTrip,
+  dayHtml,
   dayLesson,
   lessonHtml,
   type Paper,
@@ -43,6 +46,17 @@ const pages: readonly { readonly name: string; readonly page: string }[] = [
   { name: "the card", page: card(demo, dish) },
   { name: "the lesson", page: lessonHtml(dayLesson(demo, demo.week.from), words) },
 ];
+
+const LONG_BILL = 40;
+
+/** The day with the bill of one trip drawn out to so many lines; the till is still their sum. */
+function withLongBill(day: DaySheet): DaySheet {
+  const all = toWeekSheet(six).days.flatMap(({ trips }) => trips);
+  const lines = all.flatMap((trip) => trip.lines);
+  const long = Array.from({ length: LONG_BILL }, (_, at) => lines[at % lines.length] as (typeof lines)[number]);
+  const trip = all[0] as DayTrip;
+  return { ...day, trips: [{ ...trip, lines: long, tillMinor: add(long.map(({ priceMinor }) => priceMinor)) }] };
+}
 
 const add = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
 
@@ -115,6 +129,19 @@ describe.runIf(hasBrowser)("printed by a browser", () => {
       expect(add(tills)).toBe(till);
       expect(tills).toHaveLength(trips.length);
     });
+  });
+
+  test("a day of six with a bill of forty lines stays on its page, on Letter too", async () => {
+    const fullest = toWeekSheet(six).days.map(withLongBill);
+    for (const [at, day] of fullest.entries()) {
+      const printed = dayHtml(day, words, { paper: "letter" });
+      if (printed.kind !== "printed") throw new Error("a sheet without claims was refused");
+      const pages = await print(printed.html);
+      expect(pages, `day ${at + 1}`).toHaveLength(1);
+      expect(pages[0]).toContain(
+        `${words.day.till} ${words.figures.money(day.trips[0]?.tillMinor ?? 0, day.currency)}`,
+      );
+    }
   });
 
   test("long names, prices of seven figures and names from right to left run out of no column and off no page", async () => {

@@ -56,6 +56,7 @@ h2 + .wide, h2 + table { margin-top: .1em; }
   .sheet.full { font-size: 8.4pt; line-height: 1.22; }
   .sheet.crowded { font-size: 7.2pt; line-height: 1.15; }
   .sheet.brimming { font-size: 6.2pt; line-height: 1.12; }
+  .sheet.brimming > .flow { columns: 3; column-gap: 5mm; }
   .tight th, .tight td { padding-block: .09em .06em; }
   .tight h2 { margin-top: .6em; }
   .tight p, .tight ul { margin-block: .15em; }
