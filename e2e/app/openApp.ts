@@ -95,7 +95,7 @@ export async function goTo(page: Page, screen: keyof typeof SCREENS, words = en)
   if (await way.isVisible()) await way.click();
   else {
     await ways.getByRole("link", { name: words.shell.more }).click();
-    await page.getByRole("main").locator(`a[href="${SCREENS[screen]}"]`).click();
+    await page.getByRole("main").getByRole("listitem").locator(`a[href="${SCREENS[screen]}"]`).click();
   }
   await seeScreen(page, words);
 }

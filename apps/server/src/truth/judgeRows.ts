@@ -1,4 +1,4 @@
-import type { Refusal, Role } from "@halfloaf/keep/sync";
+import { mayWrite, type Refusal, type Role } from "@halfloaf/keep/sync";
 import { deviceOf, type Edit, parseEdit, parseEvent, type RecordEvent, toCanonicalText } from "halfloaf/kitchen/record";
 import type { Issue } from "halfloaf/quantity";
 import { checkEditedValue } from "./checkEditedValue.ts";
@@ -95,12 +95,6 @@ function readRow(input: unknown, at: number, { role, logRows, mostRowChars }: Ju
 function checkAct({ id, act }: RecordEvent | Edit): Issue[] {
   if (act === undefined || deviceOf(act) === deviceOf(id)) return [];
   return [{ code: "act", path: ["act"], expected: `a row of ${deviceOf(id)}`, received: act }];
-}
-
-/** A cook writes what happens; what the kitchen is, and which week counts, is for keepers to say. */
-function mayWrite(role: Role, row: RecordEvent | Edit): boolean {
-  if (role === "keeper") return true;
-  return role === "cook" && row.kind !== "edited" && row.kind !== "menu-accepted";
 }
 
 async function judgeOwners(rows: readonly ReadRow[], judging: Judging): Promise<Refusal[]> {

@@ -1,10 +1,12 @@
 import { tickPacks } from "halfloaf/kitchen/record";
 import type { CivilDate } from "halfloaf/quantity";
-import type { ReactNode } from "react";
-import { useKitchen } from "../kitchen/KitchenProvider.tsx";
-import { useWords } from "../words/WordsContext.tsx";
+import { type ReactNode, useMemo } from "react";
+import { useDevice, useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useShared } from "../sharing/shared.ts";
+import { useFurther } from "../words/useFurther.ts";
 import { AtShelf } from "./AtShelf.tsx";
 import type { TickedLine } from "./linesOf.ts";
+import { tickedBy } from "./tickedBy.ts";
 import { untick } from "./untick.ts";
 
 interface BuyingLineProps {
@@ -20,9 +22,13 @@ interface BuyingLineProps {
 
 /** One line of the list: a tick as big as a thumb, and what may stand at the shelf instead. */
 export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineProps): ReactNode {
-  const { words, formats } = useWords();
+  const { words, further, formats } = useFurther();
   const { session, view } = useKitchen();
   const { line, planned, paidMinor } = tick;
+  const { device } = useDevice();
+  const shared = useShared(device.open);
+  const isReading = shared?.role === "reader";
+  const other = useOtherHand(tick, shared !== undefined);
   const isBought = paidMinor !== undefined;
   const buy = (): void => {
     void session.write((pen) => {
@@ -38,6 +44,7 @@ export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineP
         <input
           type="checkbox"
           checked={isBought}
+          disabled={isReading}
           onChange={() => (isBought ? void untick(session, tick.lots, view.day) : buy())}
         />
         <span className="tick-words">
@@ -48,11 +55,25 @@ export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineP
           <span className="small soft">
             {formats.mass(line.massG)}
             {line.estimate && !isBought && `, ${words.buying.estimate}`}
+            {other !== undefined && `, ${further.sharing.tickedBy(other)}`}
           </span>
         </span>
         <span className="figure">{formats.money(paidMinor ?? line.priceMinor, view.kitchen.currency)}</span>
       </label>
-      {!isBought && <AtShelf tick={tick} shop={shop} week={week} />}
+      {!isBought && !isReading && <AtShelf tick={tick} shop={shop} week={week} />}
     </div>
   );
+}
+
+/** What to call whoever else ticked the line, in a shared kitchen; undefined where nobody else did. */
+function useOtherHand({ lots }: TickedLine, isShared: boolean): string | undefined {
+  const { further } = useFurther();
+  const { session, view } = useKitchen();
+  const { device } = useDevice();
+  const found = useMemo(
+    () => (isShared && lots.length > 0 ? tickedBy(session.kept.events.events, lots, device.name) : undefined),
+    [session, isShared, lots, device.name],
+  );
+  if (found === undefined) return undefined;
+  return view.edited.eaters.find(({ id }) => id === found.by)?.name ?? further.sharing.otherDevice;
 }

@@ -1,5 +1,6 @@
 import { daysBetween, moveDates } from "halfloaf/quantity";
 import { lazy, type ReactNode, useId, useState } from "react";
+import { Link } from "wouter";
 import { useDevice, useMakeKitchen } from "../kitchen/KitchenProvider.tsx";
 import { loadStarter } from "../kitchen/loadStarter.ts";
 import { today } from "../kitchen/today.ts";
@@ -21,6 +22,10 @@ export default function FirstUse(): ReactNode {
         <span className="offer-title">{words.first.make}</span>
         <span className="small">{words.first.own}</span>
       </button>
+      <Link className="button offer" href="/join">
+        <span className="offer-title">{words.first.join}</span>
+        <span className="small">{words.first.joinNote}</span>
+      </Link>
       <OnDevice />
       <Demos />
       <Restore />

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { writeShared } from "../sharing/shared.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { KitchenOnDevice } from "./device.ts";
 import { Fold } from "./Fold.tsx";
@@ -24,6 +25,7 @@ export function DevicePart(): ReactNode {
   const deleteForGood = async (gone: KitchenOnDevice): Promise<void> => {
     if (!confirm(kitchen.deleteSure(gone.title)) || !(await saveBackupOf(gone))) return;
     indexedDB.deleteDatabase(gone.id);
+    writeShared(gone.id, undefined);
     change({ ...device, removed: removed.filter(({ id }) => id !== gone.id) });
   };
   /** Saves a closed kitchen into a file; false where it can't be opened, so that nothing is deleted unsaved. */

@@ -1,4 +1,5 @@
 import { lazy, type ReactNode } from "react";
+import { SharedPart } from "../sharing/SharedPart.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
@@ -34,6 +35,7 @@ export default function KitchenScreen(): ReactNode {
       <LimitsPart />
       <ShopsPart />
       <AuthorityPart />
+      <SharedPart />
       <DevicePart />
       <BackupPart />
       <PrintOrSave>

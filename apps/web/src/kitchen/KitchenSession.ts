@@ -1,4 +1,5 @@
 import {
+  type Act,
   KeptKitchen,
   type LedgerRow,
   type Mended,
@@ -48,6 +49,8 @@ export class KitchenSession {
   #by: string | undefined;
   #refused: StoreFault | undefined;
   #mended: Mended | undefined;
+  #mayWrite: ((row: { readonly kind: string }) => boolean) | undefined;
+  #isForbidden = false;
 
   private constructor(kept: KeptKitchen, starter: Tables, by: string | undefined) {
     this.kept = kept;
@@ -94,26 +97,48 @@ export class KitchenSession {
     return this.#refused;
   }
 
+  /** True where the last act was not done, since this device may not do it in a shared kitchen. */
+  get isForbidden(): boolean {
+    return this.#isForbidden;
+  }
+
+  /** Takes note that this was read. */
+  readForbidden(): void {
+    this.#tellForbidden(false);
+  }
+
+  /** Sets which rows may be written here; undefined = all. */
+  guard(mayWrite: ((row: { readonly kind: string }) => boolean) | undefined): void {
+    this.#mayWrite = mayWrite;
+  }
+
   subscribe = (hearer: () => void): (() => void) => {
     this.#hearers.add(hearer);
     return () => this.#hearers.delete(hearer);
   };
 
-  /** Writes one act. What can't be kept is told by `refused` and kept in memory until it can. */
+  /** Writes one act. What can't be kept is told by `refused` and kept in memory until it can; what may not be is not written. */
   async write(act: (pen: Pen) => readonly LedgerRow[]): Promise<Written> {
-    return this.#hear(await this.kept.write(act, this.#by));
+    const allowed = (pen: Pen): readonly LedgerRow[] => {
+      const rows = act(pen);
+      return this.#isAllowed(rows) ? rows : [];
+    };
+    return this.#hear(await this.kept.write(allowed, this.#by));
   }
 
   async edit(change: (kitchen: EditedKitchen) => EditedKitchen): Promise<Written> {
+    if (!this.#isAllowed([{ kind: "edited" }])) return { rows: [], kept: { ok: true, seq: 0 } };
     return this.#hear(await this.kept.edit((kitchen) => change(kitchen as EditedKitchen), this.#by));
   }
 
   async undo(): Promise<void> {
+    if (!this.#isAllowed(reversalOf(this.undoable().undo))) return;
     const written = await this.kept.undo(this.#by);
     if (written !== undefined) this.#hear(written);
   }
 
   async redo(): Promise<void> {
+    if (!this.#isAllowed(reversalOf(this.undoable().redo))) return;
     const written = await this.kept.redo(this.#by);
     if (written !== undefined) this.#hear(written);
   }
@@ -148,6 +173,18 @@ export class KitchenSession {
     else this.#hear({ rows: [], kept: mended });
   }
 
+  #isAllowed(rows: readonly { readonly kind: string }[]): boolean {
+    const isAllowed = rows.every((row) => this.#mayWrite?.(row) ?? true);
+    this.#tellForbidden(!isAllowed);
+    return isAllowed;
+  }
+
+  #tellForbidden(isForbidden: boolean): void {
+    if (isForbidden === this.#isForbidden) return;
+    this.#isForbidden = isForbidden;
+    this.#changed();
+  }
+
   #hear(written: Written): Written {
     const refused = written.kept.ok ? undefined : written.kept;
     if (refused !== this.#refused) {
@@ -171,4 +208,9 @@ export class KitchenSession {
     const kitchen = toKitchen(edited, state, tables.foods, day);
     return { day, edited, kitchen, state, tables, menu: menuOn(state, day), waiting: this.kept.waiting };
   }
+}
+
+/** The kinds of rows that take an act back: an edit is edited again, all else is withdrawn. */
+function reversalOf(act: Act | undefined): { readonly kind: string }[] {
+  return act?.rows.map(({ kind }) => ({ kind: kind === "edited" ? kind : "withdrawn" })) ?? [];
 }

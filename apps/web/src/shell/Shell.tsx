@@ -1,15 +1,19 @@
 import { lazy, type ReactNode, Suspense } from "react";
 import { Link, Route, Switch, useLocation } from "wouter";
-import { useOpening } from "../kitchen/KitchenProvider.tsx";
+import { useDevice, useOpening } from "../kitchen/KitchenProvider.tsx";
 import { NotKept } from "../kitchen/NotKept.tsx";
 import { OpeningScreen } from "../kitchen/OpeningScreen.tsx";
 import { WasMended } from "../kitchen/WasMended.tsx";
+import "../sharing/invited.ts";
+import { useShared } from "../sharing/shared.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import { Broken } from "./Broken.tsx";
 import { LoadNewer } from "./LoadNewer.tsx";
 import { SCREENS, type Screen } from "./screens.ts";
 import "./shell.css";
 
+const JoinScreen = lazy(() => import("../sharing/JoinScreen.tsx"));
+const SharingLine = lazy(() => import("../sharing/SharingLine.tsx"));
 const CookingBar = lazy(() => import("../work/CookingBar.tsx"));
 
 /** The frame around every screen: the ways to the screens, and the page. */
@@ -26,7 +30,13 @@ export function Shell(): ReactNode {
         <LoadNewer />
         <Broken key={location} words={words.shell}>
           <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
-            {opening.kind === "open" ? <Pages /> : <OpeningScreen opening={opening} />}
+            {location === "/join" ? (
+              <JoinScreen />
+            ) : opening.kind === "open" ? (
+              <Pages />
+            ) : (
+              <OpeningScreen opening={opening} />
+            )}
           </Suspense>
         </Broken>
       </main>
@@ -38,10 +48,17 @@ export function Shell(): ReactNode {
 function Pages(): ReactNode {
   const { words } = useWords();
   const [location] = useLocation();
+  const { device } = useDevice();
+  const shared = useShared(device.open);
   return (
     <>
       <NotKept />
       <WasMended />
+      {shared !== undefined && (
+        <Suspense>
+          <SharingLine />
+        </Suspense>
+      )}
       {location !== "/work" && (
         <Suspense>
           <CookingBar />

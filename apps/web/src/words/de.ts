@@ -50,6 +50,8 @@ export const de: Words = {
     demo: "In einer Probeküche umsehen",
     make: "Meine Küche anlegen",
     own: "In drei Minuten: wer isst, welches Gerät, wie viel Geld, wann ist Zeit. Dann ein erster Plan.",
+    join: "In eine Küche kommen",
+    joinNote: "Jemand gab mir den Link einer Einladung.",
     onDevice: "Zurück zu einer Küche auf diesem Gerät",
     restore: "Sicherung zurückholen",
     restoreChoose: "Eine Sicherung wählen",

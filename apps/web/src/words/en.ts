@@ -47,6 +47,8 @@ export const en = {
     demo: "Look around in a demo kitchen",
     make: "Make my kitchen",
     own: "In three minutes: who eats, what kit, how much money, when there is time. Then a first plan.",
+    join: "Join a kitchen",
+    joinNote: "Somebody gave me the link of an invitation.",
     onDevice: "Back to a kitchen on this device",
     restore: "Bring back a backup",
     restoreChoose: "Choose a backup file",

@@ -1,4 +1,5 @@
 import type { Further } from "./en.ts";
+import { sharingDe } from "./sharingDe.ts";
 
 /** Texts of the screens behind "More" and of the first use, in English; the other languages have the same keys. */
 export const furtherDe: Further = {
@@ -708,6 +709,7 @@ export const furtherDe: Further = {
     refused: "Nicht gedruckt, weil es nicht stimmt:",
     broken: (claim, where, value) => `„${claim}“: ${where} hat ${value}.`,
   },
+  sharing: sharingDe,
   issues: {
     title: "Noch nicht gespeichert:",
     number: (field: string) => `${field}: hier gehört eine Zahl hin.`,

@@ -1,3 +1,5 @@
+import { sharingEn } from "./sharingEn.ts";
+
 /** Texts of the screens behind "More" and of the first use, in English; the other languages have the same keys. */
 export const furtherEn = {
   unknown: "unknown",
@@ -698,6 +700,7 @@ export const furtherEn = {
     refused: "Not printed, since it is not true:",
     broken: (claim: string, where: string, value: string) => `“${claim}”: ${where} is ${value}.`,
   },
+  sharing: sharingEn,
   issues: {
     title: "Not saved yet:",
     number: (field: string) => `${field}: a number is needed.`,

@@ -1,0 +1,106 @@
+import { KitchenSync, mayWrite, type Role, type Socket, type SyncView, toSyncMemory } from "@halfloaf/keep/sync";
+import type { KitchenSession } from "../kitchen/KitchenSession.ts";
+import { markKeyOf, readShared, type Shared, writeShared } from "./shared.ts";
+
+/** Who is at this device and on which screen. */
+interface Place {
+  readonly by?: string;
+  readonly at?: string;
+}
+
+/**
+ * The talk of the open kitchen with its server. Of several tabs one talks, the others see through it how things stand; when
+ * it is closed, another goes on.
+ */
+class SyncRun {
+  #view: SyncView | undefined;
+  #sync: KitchenSync | undefined;
+  #place: Place = {};
+  readonly #hearers = new Set<() => void>();
+
+  /** How things stand; undefined while no shared kitchen is open. */
+  get view(): SyncView | undefined {
+    return this.#view;
+  }
+
+  subscribe = (hearer: () => void): (() => void) => {
+    this.#hearers.add(hearer);
+    return () => this.#hearers.delete(hearer);
+  };
+
+  /** Tries at once where it is waiting. */
+  tryNow = (): void => {
+    if (document.visibilityState === "visible") this.#sync?.tryNow();
+  };
+
+  sayPlace(place: Place): void {
+    this.#place = place;
+    this.#sync?.sayPlace(place);
+  }
+
+  /** Talks for a kitchen until what it gives is called. */
+  start(session: KitchenSession, id: string, shared: Shared): () => void {
+    const ending = new AbortController();
+    const { signal } = ending;
+    const channel = new BroadcastChannel(`halfloaf-sharing-${id}`);
+    const show = (view: SyncView): void => {
+      const role = view.role ?? readShared(id)?.role;
+      if (role !== undefined) this.#hold(session, id, role);
+      this.#set(role === undefined ? view : { ...view, role });
+    };
+    channel.onmessage = ({ data }: MessageEvent<SyncView | "tell">) => {
+      if (data !== "tell") show(data);
+      else if (this.#sync !== undefined) channel.postMessage(this.#sync.view);
+    };
+    channel.postMessage("tell");
+    if (shared.role !== undefined) this.#hold(session, id, shared.role);
+    addEventListener("online", this.tryNow, { signal });
+    document.addEventListener("visibilitychange", this.tryNow, { signal });
+    const talk = (): Promise<void> => {
+      const memory = toSyncMemory(localStorage, markKeyOf(id));
+      const openSocket = (url: string): Socket => new WebSocket(url) as unknown as Socket;
+      const sync = new KitchenSync(session.kept, shared, { openSocket, memory });
+      this.#sync = sync;
+      const end = sync.subscribe(() => {
+        show(sync.view);
+        channel.postMessage(sync.view);
+      });
+      sync.sayPlace(this.#place);
+      sync.start();
+      return new Promise((resolve) => {
+        const stop = (): void => {
+          end();
+          sync.stop();
+          if (this.#sync === sync) this.#sync = undefined;
+          resolve();
+        };
+        if (signal.aborted) stop();
+        else signal.addEventListener("abort", stop);
+      });
+    };
+    // Without HTTPS a browser has no locks; then each tab talks, which costs space and nothing else.
+    if (navigator.locks === undefined) void talk();
+    else void navigator.locks.request(`halfloaf-sharing-${id}`, { signal }, talk).catch(() => {});
+    return () => {
+      ending.abort();
+      channel.close();
+      session.guard(undefined);
+      this.#set(undefined);
+    };
+  }
+
+  /** Keeps the session from what its role may not do, now and when it is opened next without a network. */
+  #hold(session: KitchenSession, id: string, role: Role): void {
+    session.guard(role === "keeper" ? undefined : (row) => mayWrite(role, row));
+    const known = readShared(id);
+    if (known !== undefined && known.role !== role) writeShared(id, { ...known, role });
+  }
+
+  #set(view: SyncView | undefined): void {
+    this.#view = view;
+    for (const hearer of this.#hearers) hearer();
+  }
+}
+
+/** The one talk that there is, since one kitchen is open at a time. */
+export const syncRun = new SyncRun();
