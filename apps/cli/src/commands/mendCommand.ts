@@ -1,7 +1,7 @@
 import {
   type ChangedKitchenWeek,
   changeWeek,
-  settleTogether,
+  replanWeek,
   type WeekChange,
   type WeekPlan,
   writeWeek,
@@ -70,13 +70,12 @@ interface Task {
 export async function mendCommand(wish: MendWish, terminal: Terminal): Promise<ExitCode> {
   const task = await prepare(wish, terminal);
   if (!task.ok) return refuseInput(wish.file, task.faults, wish.json, terminal);
-  const { changed: asked, file } = task.value;
-  const { stated, outcome } = settleTogether({ ...file.opened, stated: asked.stated }, asked.week, {
+  const { kitchen, tables } = task.value.file.opened;
+  const { changed, outcome } = replanWeek(kitchen, tables, task.value.changed, {
     judge: checkPlan,
     seed: wish.seed,
     farMoves: EFFORTS[wish.effort],
   });
-  const changed = { ...asked, stated, week: { ...asked.week, problem: stated.problem } };
   if (outcome.kind === "none") return tellNone(wish, { ...task.value, changed }, outcome, terminal);
   terminal.talk(
     outcome.kept

@@ -5,6 +5,7 @@ import {
   changeRestored,
   type Kitchen,
   type RestoredWeek,
+  replanWeek,
   restoreWeek,
   type SittingKind,
   type Tables,
@@ -14,7 +15,7 @@ import {
   writeWeek,
 } from "halfloaf/kitchen";
 import { type AcceptedMenu, followWeek, kitchenOfMenu, menuOn, weekChanges } from "halfloaf/kitchen/record";
-import { type ReplanOutcome, replan } from "halfloaf/menu";
+import type { ReplanOutcome } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { Pack } from "halfloaf/price";
 import type { CivilDate, Parsed } from "halfloaf/quantity";
@@ -101,9 +102,8 @@ export class WeekMender {
     const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, restored, changes, day);
     const followed = followWeek(change, asked, known);
     if (!followed.ok) return { kind: "unfit", codes: followed.issues.map(({ code }) => code) };
-    const { changed } = followed.value;
-    const wanted = isPatient ? PATIENT_MOVES : MOVES;
-    const outcome = replan(changed.week, { judge: checkPlan, moves: wanted, farMoves: FAR_MOVES });
+    const options = { judge: checkPlan, moves: isPatient ? PATIENT_MOVES : MOVES, farMoves: FAR_MOVES };
+    const { changed, outcome } = replanWeek(kitchen, tables, followed.value.changed, options);
     if (outcome.kind === "none") return { kind: "none" };
     const { plan, moves, moneyMinor } = outcome;
     const week = writeWeek(kitchen, tables, changed, plan, { seed: 1, moves, moneyMinor });

@@ -3,6 +3,7 @@ import {
   type Kitchen,
   type KitchenProblem,
   type RestoredWeek,
+  replanWeek,
   restoreWeek,
   type Tables,
   toMenuProblem,
@@ -20,7 +21,6 @@ import {
   type LimitReading,
   type MenuPlan,
   type PackOption,
-  replan,
   type WithoutDish,
   whyDish,
   whyPack,
@@ -128,11 +128,12 @@ export class Reasoner {
         ? { ...sitting, dishes: sitting.dishes.filter((dish) => problem.dishes[dish]?.id !== planned.dish) }
         : sitting,
     );
-    const moved = { ...changed.value.week, problem: { ...problem, sittings } };
-    const outcome = replan(moved, { judge: checkPlan, seed: SEED, changeMinor: CHANGE_MINOR });
+    const asked = { ...changed.value, week: { ...changed.value.week, problem: { ...problem, sittings } } };
+    const options = { judge: checkPlan, seed: SEED, changeMinor: CHANGE_MINOR };
+    const { changed: moved, outcome } = replanWeek(kitchen, stage.tables, asked, options);
     if (outcome.kind === "none") return { kind: "breaks" };
     const { plan, moneyMinor, moves } = outcome;
-    const written = writeWeek(kitchen, stage.tables, { stated, week: moved }, plan, { seed: SEED, moves, moneyMinor });
+    const written = writeWeek(kitchen, stage.tables, moved, plan, { seed: SEED, moves, moneyMinor });
     const extraMinor = moneyMinor - moneyOf(stage);
     return { kind: "fits", extraMinor, week: written, changed: listChanged(week, written) };
   }

@@ -1,15 +1,18 @@
 import { loadDemoKitchens, loadStarterTables } from "@halfloaf/data";
 import { beforeAll, describe, expect, test } from "vitest";
 import { checkPlan } from "../../menu/check/index.ts";
-import { MenuSearch, type ReplanOutcome, replan } from "../../menu/index.ts";
+import { MenuSearch, type ReplanOutcome } from "../../menu/index.ts";
 import { addDays } from "../../quantity/index.ts";
 import { parseKitchen } from "../checkKitchen.ts";
+import { settleTogether } from "../cooking/settleTogether.ts";
+import { stateTogether } from "../cooking/stateTogether.ts";
 import type { Kitchen } from "../kitchen.ts";
 import { parseTables, type Tables } from "../tables.ts";
 import { toMenuProblem } from "../toMenuProblem.ts";
 import { toWeekPlan } from "../toWeekPlan.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { type ChangedKitchenWeek, changeWeek } from "./changeWeek.ts";
+import { replanWeek } from "./replanWeek.ts";
 import type { WeekChange } from "./WeekChange.ts";
 import { writeWeek } from "./writeWeek.ts";
 
@@ -46,7 +49,11 @@ function plan(own: Kitchen): WeekPlan {
   while (search.advance().moves < MOVES || !search.best());
   const menu = search.best();
   if (menu === undefined) throw new Error("no menu");
-  return JSON.parse(JSON.stringify(toWeekPlan(own, tables, stated, menu, { seed: 1, moves: MOVES, moneyMinor: 0 })));
+  const found = { problem: stated.problem, plan: menu, today: 0, losses: [], opens: false };
+  const { stated: known, outcome } = settleTogether({ stated, kitchen: own, tables }, found, { judge: checkPlan });
+  if (outcome.kind === "none") throw new Error("no week in which all that is cooked at once is done in time");
+  const made = { seed: 1, moves: MOVES, moneyMinor: 0 };
+  return JSON.parse(JSON.stringify(toWeekPlan(own, tables, known, outcome.plan, made)));
 }
 
 function change(changes: readonly WeekChange[], today = week.from, of = week): ChangedKitchenWeek {
@@ -65,11 +72,13 @@ function mend(changed: ChangedKitchenWeek): {
   outcome: Extract<ReplanOutcome, { kind: "planned" }>;
   written: WeekPlan;
 } {
-  const outcome = replan(changed.week, { judge: checkPlan });
+  const { changed: known, outcome } = replanWeek(kitchen, tables, changed, { judge: checkPlan });
   if (outcome.kind !== "planned") throw new Error("no plan");
-  expect(checkPlan(changed.week.problem, outcome.plan).faults).toEqual([]);
+  expect(checkPlan(known.week.problem, outcome.plan).faults).toEqual([]);
+  // All that it cooks at once has an order of work, so that nothing is left to learn.
+  expect(stateTogether(known.stated, outcome.plan, kitchen, tables)).toBe(known.stated);
   const search = { seed: 1, moves: outcome.moves, moneyMinor: outcome.moneyMinor };
-  const written: WeekPlan = JSON.parse(JSON.stringify(writeWeek(kitchen, tables, changed, outcome.plan, search)));
+  const written: WeekPlan = JSON.parse(JSON.stringify(writeWeek(kitchen, tables, known, outcome.plan, search)));
   const { openingMinor, tillMinor, platesMinor, wasteMinor, carryOverMinor } = written.accounts;
   expect(openingMinor + tillMinor).toBe(platesMinor + wasteMinor + carryOverMinor);
   return { outcome, written };

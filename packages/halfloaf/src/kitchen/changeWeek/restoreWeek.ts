@@ -1,5 +1,6 @@
 import { changeProblem, type Loss, type MenuPlan, type MenuProblem } from "../../menu/index.ts";
 import { addDays, type CivilDate, daysBetween, type Issue, type Parsed } from "../../quantity/index.ts";
+import { stateTogether } from "../cooking/stateTogether.ts";
 import type { DatedSitting } from "../datedSittings.ts";
 import type { Kitchen } from "../kitchen.ts";
 import { readWeekPlan } from "../readWeekPlan.ts";
@@ -22,8 +23,9 @@ const DUST_G = 1e-3;
 
 /**
  * States the days of a kept week as a problem again: those who were away stay away, guests sit where they sat, prices
- * that were paid or expected are those of the file, what went off is gone. All else is as the kitchen now says. Every place
- * where the file does not fit the kitchen is an issue with its path in the file.
+ * that were paid or expected are those of the file, what went off is gone; what it cooks at once takes the minutes of its order
+ * of work. All else is as the kitchen now says. Every place where the file does not fit the kitchen is an issue with its path
+ * in the file.
  */
 export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan): Parsed<RestoredWeek> {
   const strangers = findStrangers(kitchen, week);
@@ -35,7 +37,8 @@ export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan): P
   const read = readWeekPlan(week, stated);
   if (!read.ok) return read;
   const losses = findLosses(week, stated, read.value);
-  return { ok: true, value: { ...seats, stated, plan: read.value, losses } };
+  const timed = stateTogether(stated, read.value, asked, tables);
+  return { ok: true, value: { ...seats, stated: timed, plan: read.value, losses } };
 }
 
 /** Eaters of the file that are neither the kitchen's nor guests. */
