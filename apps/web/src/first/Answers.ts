@@ -89,7 +89,7 @@ export function usualAnswers(locale: string, firstName: string, usualFoods: read
     budgetMinor: usualBudgetMinor(1),
     sittings: {
       morning: { isHere: true, weekMinutes: 15, endMinutes: 30, isPacked: false },
-      midday: { isHere: true, weekMinutes: 30, endMinutes: 45, isPacked: false },
+      midday: { isHere: true, weekMinutes: 45, endMinutes: 45, isPacked: false },
       between: { isHere: false, weekMinutes: 10, endMinutes: 20, isPacked: false },
       evening: { isHere: true, weekMinutes: 45, endMinutes: 60, isPacked: false },
     },

@@ -1,9 +1,11 @@
 import { loadStarterShops, loadStarterTables } from "@halfloaf/data";
+import { startNodePlanner } from "@halfloaf/engine/node";
 import fc from "fast-check";
-import { parseTables } from "halfloaf/kitchen";
+import { parseTables, toMenuProblem } from "halfloaf/kitchen";
+import { checkPlan } from "halfloaf/menu/check";
 import { massOfPack, Pack, Shop } from "halfloaf/price";
 import { parseWith } from "halfloaf/quantity";
-import { describe, expect, test } from "vitest";
+import { afterAll, describe, expect, test } from "vitest";
 import type { StarterShops } from "../kitchen/loadStarter.ts";
 import { type Answers, KITS, usualAnswers, usualEater, withEaters } from "./Answers.ts";
 import { newKitchen } from "./newKitchen.ts";
@@ -68,6 +70,28 @@ describe("a new kitchen", () => {
     const two = [usualEater(0, "a"), usualEater(1, "b")];
     expect(withEaters(usual, two).budgetMinor).toBe(2 * (usual.budgetMinor ?? 0));
     expect(withEaters({ ...usual, budgetMinor: 700 }, two).budgetMinor).toBe(700);
+  });
+});
+
+describe("the usual answers", () => {
+  const planner = startNodePlanner();
+  afterAll(() => planner.dispose());
+  const cupboard = starter.cupboard.filter((each) => each.usual).map(({ food }) => food);
+  const combinations = [1, 2, 3, 4].flatMap((count) => Object.keys(KITS).map((kit) => [count, kit] as const));
+
+  test.each(combinations)("of %i with the %s kit lead to a plan", async (count, size) => {
+    const eaters = Array.from({ length: count }, (_, at) => usualEater(at, `Person ${at}`));
+    const given = {
+      ...withEaters(usualAnswers("en-IE", "One", cupboard), eaters),
+      kit: KITS[size as keyof typeof KITS],
+    };
+    const made = newKitchen(given, starter, tables, beginning);
+    if (!made.ok) throw new Error(JSON.stringify(made.issues));
+    const { problem } = toMenuProblem(made.value, tables, beginning.day, 7);
+    const run = planner.plan({ problem, seed: 1, moves: 200_000 }, ({ plan }) => plan !== undefined && run.stop());
+    const outcome = await run.outcome;
+    if (outcome.status !== "planned") throw new Error(outcome.status);
+    expect(checkPlan(problem, outcome.plan).faults).toEqual([]);
   });
 });
 
