@@ -1,11 +1,4 @@
-import {
-  type KitchenProblem,
-  settleTogether,
-  toMenuProblem,
-  toWeekPlan,
-  type WeekPlan,
-  withStandRise,
-} from "halfloaf/kitchen";
+import { type KitchenProblem, toMenuProblem, toWeekPlan, type WeekPlan, withStandRise } from "halfloaf/kitchen";
 import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
@@ -22,6 +15,7 @@ import type { Terminal } from "../output/Terminal.ts";
 import { layWeek } from "../week/layWeek.ts";
 import { findPlace, nameWeekFile, saveWeek } from "../week/saveWeek.ts";
 import { EFFORTS, type Effort, type SearchOutcome, searchWeek } from "../week/searchWeek.ts";
+import { settleFound } from "../week/settleFound.ts";
 import { tellBroken, tellGaps } from "../week/tellNoPlan.ts";
 import { WeekProof } from "../week/WeekProof.ts";
 import { tellCount, tellMoney } from "../words/amountWords.ts";
@@ -86,7 +80,7 @@ async function planAndProve(wish: WeekWish, task: Task, proof: WeekProof, termin
   const search = { stated: task.stated, currency, seed: wish.seed, moves: EFFORTS[wish.effort] };
   const found = await searchWeek({ ...search, onBetter: (moneyMinor) => proof.hear(moneyMinor) }, terminal);
   if (found.kind !== "found") return tellNoPlan(wish, task, found, terminal);
-  const { stated, outcome } = settle(wish, task, found);
+  const { stated, outcome } = settleFound(wish.seed, task.opened, task.stated, found);
   if (outcome.kind !== "found") return tellNoPlan(wish, { ...task, stated }, outcome, terminal);
   const plan = toSoundWeek({ ...task, stated }, outcome, wish.seed);
   const accepted = wish.accept ? await accept(wish, plan, terminal) : undefined;
@@ -94,22 +88,6 @@ async function planAndProve(wish: WeekWish, task: Task, proof: WeekProof, termin
   const code = finish(wish, task, plan, outcome, terminal);
   if (code === EXIT.done) await proof.tell(outcome.moneyMinor, currency, terminal);
   return code;
-}
-
-/** The plan found, or the nearest one in which all that is cooked at once is done in time. */
-function settle(
-  { seed }: WeekWish,
-  { opened: { kitchen, tables }, stated: given }: Task,
-  found: Extract<SearchOutcome, { kind: "found" }>,
-): { readonly stated: KitchenProblem; readonly outcome: SearchOutcome } {
-  const week = { problem: given.problem, plan: found.plan, today: 0, losses: [], opens: false };
-  const { stated, outcome } = settleTogether({ stated: given, kitchen, tables }, week, { judge: checkPlan, seed });
-  const { stopped } = found;
-  const moves = found.moves + outcome.moves;
-  if (outcome.kind === "none")
-    return { stated, outcome: { kind: "broken", plan: outcome.leastBroken, moves, stopped } };
-  const { plan, moneyMinor } = outcome;
-  return { stated, outcome: { kind: "found", plan, moves, moneyMinor, stopped } };
 }
 
 /** Takes the plan as that of its days, from today on or from its first day where that is earlier. */

@@ -7,10 +7,11 @@ import { openWeekFile } from "../mend/openWeekFile.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import type { Found } from "../words/Fault.ts";
 import { toNames } from "../words/Names.ts";
+import { isKitchenName, planFirst } from "./planFirst.ts";
 
 /** Which week a sheet is made of. */
 export interface WeekAsk {
-  /** A week's file, or the folder of a kept kitchen, whose accepted week is meant. */
+  /** A week's file, the folder of a kept kitchen, whose accepted week is meant, or another kitchen, which is planned first. */
   readonly week: string;
   /** The kitchen of a week's file; absent: the demo of the name in it. */
   readonly kitchen?: string;
@@ -22,7 +23,9 @@ export interface WeekAsk {
 export async function openSheetWeek({ week, kitchen, on }: WeekAsk, terminal: Terminal): Promise<Found<WeekSource>> {
   const found = isKept(week, terminal.cwd)
     ? await openAccepted(week, on ?? civilDayOf(terminal.nowMs()), terminal)
-    : await openWeekFile(week, kitchen, terminal, loadTables());
+    : isKitchenName(week, terminal.cwd)
+      ? await planFirst(week, terminal)
+      : await openWeekFile(week, kitchen, terminal, loadTables());
   if (!found.ok) return found;
   const { week: plan, opened } = found.value;
   const { kitchen: of, tables } = opened;

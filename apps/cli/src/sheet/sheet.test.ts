@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { findWeek } from "halfloaf/sheet/testing";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { widenLimits, writeKitchen } from "../input/draftKitchen.testing.ts";
 import { toMemory } from "../output/memory.testing.ts";
 import { runCommands } from "../runCommands.ts";
 
@@ -15,8 +16,9 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-async function run(...words: string[]) {
-  const memory = toMemory(folder, 80);
+async function run(...[first, ...rest]: [string | { readonly stopAfter: number }, ...string[]]) {
+  const memory = toMemory(folder, 80, typeof first === "string" ? undefined : first.stopAfter);
+  const words = typeof first === "string" ? [first, ...rest] : rest;
   const code = await runCommands(["sheet", ...words], "0.0.1", memory);
   return { code, printed: memory.printed.join("\n"), talked: memory.talked.join("\n") };
 }
@@ -28,6 +30,13 @@ test("a day is printed to standard output, and into a file where one is named", 
   const kept = await run("day", "week.json", "--out", "day.html");
   expect([kept.code, kept.printed]).toEqual([0, ""]);
   expect(written("day.html").toString().trimEnd()).toBe(shown.printed);
+});
+
+test("a kitchen without a week is planned first, and the best plan so far counts where one asks to stop", async () => {
+  writeKitchen(join(folder, "easy.json"), "port-ansel", widenLimits);
+  const { code, printed, talked } = await run({ stopAfter: 12 }, "day", "easy.json");
+  expect([code, talked]).toEqual([0, expect.stringContaining("first, as")]);
+  expect(printed.slice(0, 15)).toBe("<!doctype html>");
 });
 
 test("a file that is there is left as it is, unless it is to be written over", async () => {

@@ -31,7 +31,8 @@ Examples:
   tableKind: "which table",
   folder: "the folder of a kept kitchen",
   onDay: "as it stands at the end of a day, YYYY-MM-DD (default: today)",
-  weekFile: "a week's file, or the folder of a kept kitchen, whose accepted week is meant",
+  weekFile:
+    "a week's file, the folder of a kept kitchen, whose accepted week is meant, or a kitchen, which is planned first",
   weekKitchen: "the kitchen of the week (default: the demo of that name)",
   on: "which day, YYYY-MM-DD (default: the first of the week)",
   onWeek: "a day of the accepted week of a kept kitchen, YYYY-MM-DD (default: today)",
