@@ -42,7 +42,7 @@ export function Devices({ shared }: { readonly shared: Shared }): ReactNode {
       {reason !== undefined && <Reason reason={reason} />}
       <ul className="lines">
         {devices.map((each) => (
-          <li key={each.device} className="line-with-ways two-ways">
+          <li key={each.device} className="stack tight">
             <span>
               {each.name}
               {each.device === shared.device && ` ${sharing.thisOne}`}
@@ -52,7 +52,7 @@ export function Devices({ shared }: { readonly shared: Shared }): ReactNode {
               </span>
             </span>
             {shared.role === "keeper" && each.device !== shared.device && (
-              <span className="row">
+              <span className="row end spread">
                 <ChoiceField
                   label={sharing.mayOf(each.name)}
                   value={each.role}

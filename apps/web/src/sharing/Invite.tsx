@@ -54,6 +54,7 @@ export function Invite({ shared }: { readonly shared: Shared }): ReactNode {
         </button>
       </div>
       {reason !== undefined && <Reason reason={reason} />}
+      {isOfThisMachine(shared.server) && <p className="caution">{sharing.onlyThisMachine}</p>}
       {link !== undefined && <InvitationLink link={link} />}
       {open.length > 0 && <p>{sharing.openInvitations}</p>}
       <ul className="lines">
@@ -63,14 +64,22 @@ export function Invite({ shared }: { readonly shared: Shared }): ReactNode {
               {sharing.roles[may]}
               <span className="small soft"> {sharing.until(tellMoment(expiresAtMs, formats))}</span>
             </span>
-            <button type="button" className="button" onClick={() => void revoke(invitation)}>
-              {sharing.revoke}
-            </button>
+            <span className="row">
+              <button type="button" className="button" onClick={() => void revoke(invitation)}>
+                {sharing.revoke}
+              </button>
+            </span>
           </li>
         ))}
       </ul>
     </section>
   );
+}
+
+/** True for addresses that other devices take for their own. */
+function isOfThisMachine(server: string): boolean {
+  const { hostname } = new URL(server);
+  return ["localhost", "[::1]"].includes(hostname) || hostname.startsWith("127.");
 }
 
 function InvitationLink({ link }: { readonly link: string }): ReactNode {

@@ -31,6 +31,8 @@ export const sharingDe: typeof sharingEn = {
   makeInvitation: "Einladung machen",
   invitationNote:
     "Dieser Link lässt ein Gerät ein, ein einziges Mal. Gib ihn nur, für wen er ist; er steht nur dieses eine Mal hier.",
+  onlyThisMachine:
+    "Diese Adresse führt nur zu diesem Rechner: Andere Geräte können die Einladung nicht öffnen. Öffne die App unter der Adresse, die der Server für Telefone nennt, bringe diese Küche als Sicherung dorthin und teile sie dort.",
   link: "Link der Einladung",
   copy: "Link kopieren",
   copied: "Kopiert.",

@@ -28,6 +28,8 @@ export const sharingEn = {
   mayOf: (name: string) => `What ${name} may do`,
   makeInvitation: "Make an invitation",
   invitationNote: "This link lets one device in, once. Give it only to whom it is for; it is shown here once.",
+  onlyThisMachine:
+    "This address leads to this machine alone: other devices can't open the invitation. Open the app at the address that the server tells for phones, bring this kitchen there as a backup, and share it there.",
   link: "Link of the invitation",
   copy: "Copy the link",
   copied: "Copied.",
