@@ -1,0 +1,65 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { en } from "@halfloaf/web/words";
+import { furtherEn } from "@halfloaf/web/words/further";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { hasBrowser, openBrowser } from "../openBrowser.ts";
+import { goTo, openApp, SIZES } from "./openApp.ts";
+
+const FROZEN = new URL("../../packages/halfloaf/src/kitchen/record/frozen/kitchen-1.json", import.meta.url);
+const { first, scan } = furtherEn;
+
+describe.skipIf(!hasBrowser)("a first use", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openBrowser();
+  });
+  afterAll(() => browser?.close());
+
+  test.each(Object.entries(SIZES))("of four pages on a %s leads to a plan on the screen", async (_, viewport) => {
+    const { page, context, errors } = await openApp(browser, inject("appUrl"), { viewport });
+    await page.getByRole("button", { name: en.first.make }).click();
+    for (const title of first.steps) {
+      await page.getByRole("heading", { level: 1, name: title, exact: true }).waitFor();
+      await page.getByRole("button", { name: title === first.steps.at(-1) ? first.done : furtherEn.next }).click();
+    }
+    await page.getByText(en.menu.legend).waitFor();
+    expect(await page.locator(".ribbons-station").count()).toBeGreaterThan(10);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  test("opens a kitchen as version 1 wrote it", async () => {
+    const { page, context, errors } = await openApp(browser, inject("appUrl"));
+    const { name, eaters } = JSON.parse(readFileSync(FROZEN, "utf8"));
+    await page.getByLabel(en.first.restoreChoose).setInputFiles(fileURLToPath(FROZEN));
+    await page.getByText(en.today.noMenu).waitFor();
+    await page.reload();
+    await goTo(page, "kitchen");
+    await page.getByText(name).first().waitFor();
+    await page.getByText(eaters[0].name).first().waitFor();
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
+
+describe.skipIf(!hasBrowser)("a camera refused", () => {
+  test("is told of, and the number can be typed all the same", async () => {
+    const browser = await openBrowser();
+    const { page, errors } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
+    await goTo(page, "buying");
+    await page.getByRole("button", { name: scan.open }).click();
+    await page.getByRole("button", { name: scan.look }).click();
+    const told = new RegExp(`${scan.refused}|${scan.missing}`.replaceAll(".", "\\."));
+    await page.getByText(told).waitFor();
+    await page.getByLabel(scan.typed).fill("2000000000009");
+    await page.getByRole("button", { name: scan.find, exact: true }).click();
+    await page.getByText(scan.invalid).waitFor();
+    await page.getByLabel(scan.typed).fill("2000000000008");
+    await page.getByRole("button", { name: scan.find, exact: true }).click();
+    await page.getByText(scan.unknown("2000000000008")).waitFor();
+    expect(errors).toEqual([]);
+    await browser.close();
+  });
+});
