@@ -47,6 +47,16 @@ export class Formats {
     return this.#date({ weekday: "short", day: "numeric", month: "short" }).format(noonOf(date));
   }
 
+  /** "2 Mar". */
+  shortDay(date: CivilDate): string {
+    return this.#date({ day: "numeric", month: "short" }).format(noonOf(date));
+  }
+
+  /** "Mar". */
+  month(date: CivilDate): string {
+    return this.#date({ month: "short" }).format(noonOf(date));
+  }
+
   /** "Monday, 2 March". */
   longDay(date: CivilDate): string {
     return this.#date({ weekday: "long", day: "numeric", month: "long" }).format(noonOf(date));
