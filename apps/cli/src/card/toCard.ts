@@ -1,17 +1,16 @@
-import {
-  allergensOf,
-  type Choose,
-  type ChosenFood,
-  costingCard,
-  type Dish,
-  dietOf,
-  minutesOf,
-  nutrientsOfDish,
-} from "halfloaf/dish";
+import { type Choose, type CostingCard, type Dish, dietOf, minutesOf, nutrientsOfDish } from "halfloaf/dish";
 import { type Food, NUTRIENT_NAMES, type Nutrient } from "halfloaf/food";
-import { fitDish, type Kitchen, type Tables, takesFood } from "halfloaf/kitchen";
-import { cheapestByFood, type UnitPrice } from "halfloaf/price";
-import { cautionsOf } from "halfloaf/safety";
+import {
+  allergensCosted,
+  cautionsCosted,
+  costDish,
+  fitDish,
+  foodPrices,
+  type Kitchen,
+  type Tables,
+  takesFood,
+} from "halfloaf/kitchen";
+import type { UnitPrice } from "halfloaf/price";
 import type { CardData } from "./CardData.ts";
 
 /** What a card is made from. */
@@ -30,9 +29,9 @@ export interface CardSource {
 export function toCard(source: CardSource): CardData {
   const { kitchen, tables, dish, portions } = source;
   const { foods } = tables;
-  const prices = pricesOf(kitchen, tables);
-  const choose = chooseHad(prices);
-  const costing = costingCard(dish, foods, prices, { portions, choose });
+  const prices = foodPrices(kitchen, foods, kitchen.startsOn);
+  const chosen = costDish(dish, portions, prices, foods);
+  const { choose, costing } = chosen;
   const named = (food: string) => nameFood(food, source);
   const nutrients = nutrientsOfDish(dish, foods, tables.retain, choose);
   const { handsOn, elapsed, ahead, vessels } = minutesOf(dish, portions, {
@@ -40,7 +39,6 @@ export function toCard(source: CardSource): CardData {
     cooks: 1,
   });
   const fitted = fitDish(dish, foods, kitchen.kit, [], () => true);
-  const chosen = costedDish(dish, choose);
   const alternatives = toAlternatives(source, prices, choose);
   const diet = { asCosted: dietOf(chosen, foods).asWritten, reachable: dietOf(dish, foods).reachable };
   return {
@@ -68,14 +66,14 @@ export function toCard(source: CardSource): CardData {
     ],
     sources: toSources(chosen, source),
     retained: nutrients.retained,
-    allergens: toAllergens(dish, chosen, tables),
+    allergens: allergensCosted(dish, chosen, foods),
     diet: diet as CardData["diet"],
     notFor: findWhoLeavesIt(chosen, source),
     ...("reason" in fitted && fitted.reason === "kit-missing" && { missingKit: fitted.kit }),
     keeps: dish.keeps,
     travels: dish.travels,
     served: dish.served,
-    cautions: toCautions(source, choose),
+    cautions: cautionsCosted(dish, chosen, tables, kitchen.authorities.safety),
   };
 }
 
@@ -104,24 +102,6 @@ function known({ amount, knownShare }: { readonly amount: number | undefined; re
   return { ...(amount !== undefined && { amount }), knownShare: Math.min(1, knownShare) };
 }
 
-/** The cheapest price by food on the kitchen's first day; where no pack has one, what the stock at hand cost. */
-function pricesOf({ packs, stores, startsOn }: Kitchen, { foods }: Tables): Map<string, UnitPrice> {
-  const priced = packs.map((pack) => ({ pack, estimate: pack.estimate === true }));
-  const prices = new Map(cheapestByFood(priced, foods, startsOn).prices);
-  for (const { food, massG, costMinor } of stores) {
-    if (!prices.has(food)) prices.set(food, { minorPerG: costMinor / massG, estimate: false });
-  }
-  return prices;
-}
-
-function chooseHad(prices: ReadonlyMap<string, UnitPrice>): Choose {
-  return (making) => {
-    if (making.optional) return undefined;
-    const options: readonly ChosenFood[] = [making, ...making.alternatives];
-    return options.find(({ food }) => prices.has(food)) ?? making;
-  };
-}
-
 /** The other foods that each making may be, of those that the kitchen can have. */
 function toAlternatives(
   source: CardSource,
@@ -136,17 +116,8 @@ function toAlternatives(
   });
 }
 
-/** The dish with what was chosen for each making, and nothing else. */
-function costedDish(dish: Dish, choose: Choose): Pick<Dish, "makings"> {
-  const makings = dish.makings.flatMap((making) => {
-    const food = choose(making)?.food;
-    return food === undefined ? [] : [{ ...making, food, alternatives: [] }];
-  });
-  return { makings };
-}
-
 function toMaking(
-  line: ReturnType<typeof costingCard>["lines"][number],
+  line: CostingCard["lines"][number],
   dish: Dish,
   prices: ReadonlyMap<string, UnitPrice>,
   named: (food: string) => NamedFood,
@@ -167,19 +138,6 @@ function toMaking(
   };
 }
 
-/** Allergens of what is costed, and those that optional makings and alternatives could bring. */
-function toAllergens(dish: Dish, chosen: Pick<Dish, "makings">, { foods }: Tables): CardData["allergens"] {
-  const [written, costed] = [allergensOf(dish, foods), allergensOf(chosen, foods)];
-  const split = <Allergen>(sure: readonly Allergen[], all: readonly Allergen[]) => ({
-    sure: [...sure],
-    possible: all.filter((allergen) => !sure.includes(allergen)),
-  });
-  return {
-    eu: split(costed.eu.sure, [...written.eu.sure, ...written.eu.possible]),
-    us: split(costed.us.sure, [...written.us.sure, ...written.us.possible]),
-  };
-}
-
 function findWhoLeavesIt(chosen: Pick<Dish, "makings">, source: CardSource): CardData["notFor"] {
   const { kitchen, tables } = source;
   return kitchen.eaters.flatMap((eater) => {
@@ -190,14 +148,4 @@ function findWhoLeavesIt(chosen: Pick<Dish, "makings">, source: CardSource): Car
       ? []
       : [{ eater: eater.id, name: eater.name, foods: [...new Set(foods)].map((food) => nameFood(food, source)) }];
   });
-}
-
-/** Cautions that follow from the foods, optional ones too, then the dish's own. */
-function toCautions({ kitchen, tables, dish }: CardSource, choose: Choose): CardData["cautions"] {
-  const all: Choose = (making) => (making.optional ? making : choose(making));
-  const general = cautionsOf(dish, tables.foods, tables.safety, kitchen.authorities.safety, all);
-  return [
-    ...general.map(({ code, text, authority }) => ({ code, text, authority })),
-    ...dish.cautions.map((text) => ({ code: "dish", text, authority: "the dish's author" })),
-  ];
 }

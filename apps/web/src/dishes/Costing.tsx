@@ -1,10 +1,11 @@
-import { type CostingLine, costingCard, type Dish } from "halfloaf/dish";
+import type { CostingLine, Dish } from "halfloaf/dish";
+import { costDish, foodPrices } from "halfloaf/kitchen";
 import { massOfPack, type Pack } from "halfloaf/price";
 import { type ReactNode, useMemo } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
-import { portionCost, pricesOn } from "./dishFacts.ts";
+import { portionCost } from "./dishFacts.ts";
 import { tellCost } from "./tellCost.ts";
 
 /** The costing card: which share of which pack goes into these portions, and what that costs. */
@@ -14,8 +15,8 @@ export function Costing({ dish, portions }: { readonly dish: Dish; readonly port
   const names = useNames();
   const { kitchen, tables, day } = view;
   const { currency, packs } = kitchen;
-  const prices = useMemo(() => pricesOn(packs, tables.foods, day), [packs, tables.foods, day]);
-  const card = costingCard(dish, tables.foods, prices, { portions });
+  const prices = useMemo(() => foodPrices(kitchen, tables.foods, day), [kitchen, tables.foods, day]);
+  const card = costDish(dish, portions, prices, tables.foods).costing;
   const packOf = (food: string): Pack | undefined => packs.find(({ id }) => id === prices.get(food)?.pack);
   const total = formats.money(card.totalMinor, currency);
   return (

@@ -1,7 +1,6 @@
-import { type CostingCard, costingCard, type Diet, type Dish, dietOf, minutesOf, needsHeat } from "halfloaf/dish";
+import { type CostingCard, type Diet, type Dish, dietOf, minutesOf, needsHeat } from "halfloaf/dish";
 import type { FoodTable } from "halfloaf/food";
-import type { Kitchen } from "halfloaf/kitchen";
-import { cheapestByFood, latestPrices, type UnitPrice } from "halfloaf/price";
+import { costDish, foodPrices, type Kitchen } from "halfloaf/kitchen";
 import type { CivilDate } from "halfloaf/quantity";
 
 /** What the list of dishes says of one and sifts by. */
@@ -26,11 +25,6 @@ export interface PortionCost {
   readonly estimate: boolean;
 }
 
-/** The cheapest price of each food on a day, by packs that have their latest prices. */
-export function pricesOn(packs: Kitchen["packs"], foods: FoodTable, day: CivilDate): ReadonlyMap<string, UnitPrice> {
-  return cheapestByFood(latestPrices(packs, [], day).values(), foods, day).prices;
-}
-
 export function portionCost({ lines, totalMinor, portions, atLeast, estimate }: CostingCard): PortionCost {
   const isPriced = lines.some(({ costMinor }) => costMinor !== undefined);
   return { ...(isPriced && { minor: Math.round(totalMinor / portions) }), atLeast, estimate };
@@ -43,7 +37,7 @@ export function dishFacts(
   foods: FoodTable,
   day: CivilDate,
 ): readonly DishFacts[] {
-  const prices = pricesOn(kitchen.packs, foods, day);
+  const prices = foodPrices(kitchen, foods, day);
   const portions = kitchen.eaters.length;
   const hands = { rings: Math.max(1, kitchen.kit.rings), cooks: 1 };
   const own = new Set(kitchen.dishes.map(({ id }) => id));
@@ -58,7 +52,7 @@ export function dishFacts(
       hasHeat: needsHeat(dish),
       freezes: dish.keeps.freezerDays !== undefined,
       isOwn: own.has(dish.id),
-      cost: portionCost(costingCard(dish, foods, prices, { portions })),
+      cost: portionCost(costDish(dish, portions, prices, foods).costing),
     };
   });
   return facts.sort((a, b) => (a.dish.title < b.dish.title ? -1 : 1));

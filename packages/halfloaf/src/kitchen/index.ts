@@ -45,6 +45,7 @@ export {
   type WashLine,
   type WorkSheet,
 } from "./cooking/WorkSheet.ts";
+export { allergensCosted, type CostedDish, cautionsCosted, costDish, foodPrices } from "./costDish.ts";
 export { type DatedSitting, datedSittings, type SittingKind } from "./datedSittings.ts";
 export { type EaterShare, eaterShares, STANDARD_DAY_KJ } from "./eaterShares.ts";
 export { type FittedDish, fitDish, takesFood, type Unfit } from "./fitDish.ts";

@@ -1,16 +1,16 @@
+import { type Choose, costingCard, type Dish, minutesOf, nutrientsOfDish } from "../../dish/index.ts";
 import {
-  allergensOf,
-  type Choose,
-  type ChosenFood,
-  costingCard,
-  type Dish,
-  minutesOf,
-  nutrientsOfDish,
-} from "../../dish/index.ts";
-import type { Kitchen, Tables } from "../../kitchen/index.ts";
+  allergensCosted,
+  type CostedDish,
+  cautionsCosted,
+  costDish,
+  foodPrices,
+  type Kitchen,
+  type Tables,
+} from "../../kitchen/index.ts";
 import { cheapestByFood, latestPrices, type UnitPrice } from "../../price/index.ts";
 import type { CivilDate } from "../../quantity/index.ts";
-import { cautionsOf, EU_ALLERGEN_NAMES, US_ALLERGEN_NAMES } from "../../safety/index.ts";
+import { EU_ALLERGEN_NAMES, US_ALLERGEN_NAMES } from "../../safety/index.ts";
 import type { Named, SheetCaution } from "../day/DaySheet.ts";
 import { wholeMinutes } from "../day/toDaySheet.ts";
 import type { SheetNames } from "../WeekSource.ts";
@@ -29,9 +29,6 @@ export interface CardSource {
   readonly on?: CivilDate;
 }
 
-/** Who says the cautions that are the dish's own. */
-const AUTHOR = "the dish's author";
-
 /**
  * The costing card of a dish at the prices of a kitchen on a day: each making at the cheapest single pack, or at what the
  * stock at hand cost where no pack is sold. Where a making can't be had its first alternative that can stands in; what is
@@ -40,9 +37,9 @@ const AUTHOR = "the dish's author";
 export function toCardSheet(source: CardSource): CardSheet {
   const { kitchen, tables, dish, names, portions = dish.portions, on = kitchen.startsOn } = source;
   const { foods } = tables;
-  const prices = pricesOf(kitchen, tables, on);
-  const choose = chooseHad(prices);
-  const costing = costingCard(dish, foods, prices, { portions, choose });
+  const prices = foodPrices(kitchen, foods, on);
+  const costed = costDish(dish, portions, prices, foods);
+  const { choose, costing } = costed;
   const nutrients = nutrientsOfDish(dish, foods, tables.retain, choose);
   const { handsOn, elapsed, ahead } = minutesOf(dish, portions, { rings: Math.max(1, kitchen.kit.rings), cooks: 1 });
   const named = (id: string): Named => ({ id, name: names.food(id) });
@@ -69,26 +66,9 @@ export function toCardSheet(source: CardSource): CardSheet {
     minutes: { handsOn: wholeMinutes(handsOn), elapsed: wholeMinutes(elapsed), ahead: wholeMinutes(ahead) },
     declaration: declareDish(nutrients, dish.portionMassG),
     retained: nutrients.retained,
-    allergens: toAllergens(dish, choose, tables),
+    allergens: toAllergens(dish, costed, tables),
     keeps: dish.keeps,
-    cautions: toCautions(source, choose),
-  };
-}
-
-/** The cheapest price by food on a day; where no pack has one, what the stock at hand cost. */
-function pricesOf({ packs, stores }: Kitchen, { foods }: Tables, on: CivilDate): Map<string, UnitPrice> {
-  const prices = new Map(cheapestByFood(latestPrices(packs, [], on).values(), foods, on).prices);
-  for (const { food, massG, costMinor } of stores) {
-    if (!prices.has(food)) prices.set(food, { minorPerG: costMinor / massG, estimate: false });
-  }
-  return prices;
-}
-
-function chooseHad(prices: ReadonlyMap<string, UnitPrice>): Choose {
-  return (making) => {
-    if (making.optional) return undefined;
-    const options: readonly ChosenFood[] = [making, ...making.alternatives];
-    return options.find(({ food }) => prices.has(food)) ?? making;
+    cautions: toCautions(source, costed),
   };
 }
 
@@ -146,35 +126,26 @@ function costAt(
   ];
 }
 
-/** Allergens of what is costed, and those that optional makings and alternatives could bring. */
-function toAllergens(dish: Dish, choose: Choose, { foods }: Tables): CardSheet["allergens"] {
-  const makings = dish.makings.flatMap((making) => {
-    const food = choose(making)?.food;
-    return food === undefined ? [] : [{ ...making, food, alternatives: [] }];
-  });
-  const [written, costed] = [allergensOf(dish, foods), allergensOf({ makings }, foods)];
-  const split = <Id extends string>(
-    sure: readonly Id[],
-    all: readonly Id[],
-    called: Readonly<Record<Id, { readonly name: string }>>,
-  ) => ({
-    sure: sure.map((id) => called[id].name),
-    possible: all.filter((id) => !sure.includes(id)).map((id) => called[id].name),
-  });
+/** Allergens by name. */
+function toAllergens(dish: Dish, costed: CostedDish, { foods }: Tables): CardSheet["allergens"] {
+  const { eu, us } = allergensCosted(dish, costed, foods);
   return {
-    eu: split(costed.eu.sure, [...written.eu.sure, ...written.eu.possible], EU_ALLERGEN_NAMES),
-    us: split(costed.us.sure, [...written.us.sure, ...written.us.possible], US_ALLERGEN_NAMES),
+    eu: {
+      sure: eu.sure.map((id) => EU_ALLERGEN_NAMES[id].name),
+      possible: eu.possible.map((id) => EU_ALLERGEN_NAMES[id].name),
+    },
+    us: {
+      sure: us.sure.map((id) => US_ALLERGEN_NAMES[id].name),
+      possible: us.possible.map((id) => US_ALLERGEN_NAMES[id].name),
+    },
   };
 }
 
-/** Cautions that follow from the foods, optional ones too, then the dish's own. */
-function toCautions({ kitchen, tables, dish }: CardSource, choose: Choose): SheetCaution[] {
-  const all: Choose = (making) => (making.optional ? making : choose(making));
-  const general = cautionsOf(dish, tables.foods, tables.safety, kitchen.authorities.safety, all);
-  return [
-    ...general.filter(({ code }) => code !== "label-first"),
-    ...dish.cautions.map((text) => ({ code: "dish", text, authority: AUTHOR })),
-  ].map(({ code, text, authority }) => ({ code, text, authority, dishes: [] }));
+/** Cautions without the one that a sheet prints at its foot. */
+function toCautions({ kitchen, tables, dish }: CardSource, costed: CostedDish): SheetCaution[] {
+  return cautionsCosted(dish, costed, tables, kitchen.authorities.safety)
+    .filter(({ code }) => code !== "label-first")
+    .map((caution) => ({ ...caution, dishes: [] }));
 }
 
 function add(values: readonly number[]): number {
