@@ -88,6 +88,25 @@ describe("A shared kitchen", () => {
     expect(tell(fresh)).toBe(tell(phone));
   });
 
+  it("keeps both uses of the last of a lot, gives never more than there was, and asks for a count", async () => {
+    const host = await start();
+    const { phone, laptop } = await pair(host);
+    await phone.kept.add([boughtOats("oats-1")]);
+    await until(() => lots(laptop).length === 1);
+    for (const { sync } of [phone, laptop]) sync.stop();
+    const lastOats = { kind: "used" as const, on: "2026-03-03", lot: "oats-1", massG: 400 };
+    for (const { kept } of [phone, laptop]) await kept.add([lastOats]);
+    for (const { sync } of [phone, laptop]) sync.start();
+    await until(() => [phone, laptop].every(({ kept }) => kept.events.events.length === 3));
+    for (const { kept } of [phone, laptop]) {
+      const { lots: known, toCount, plates } = kept.events.state;
+      expect(known.get("oats-1")).toMatchObject({ leftG: 0, leftMinor: 0 });
+      expect(plates.reduce((sum, { costMinor }) => sum + costMinor, 0)).toBe(85);
+      expect(toCount.get("oats-1")).toMatchObject({ shortG: 300 });
+    }
+    expect(tell(phone)).toBe(tell(laptop));
+  });
+
   it("is told as sent only once it is on the server's disk, and sent again where that failed", async () => {
     const host = await start();
     const { phone, laptop } = await pair(host);
