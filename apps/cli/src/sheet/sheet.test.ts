@@ -32,6 +32,18 @@ test("a day is printed to standard output, and into a file where one is named", 
   expect(written("day.html").toString().trimEnd()).toBe(shown.printed);
 });
 
+test("a component is told once: in the table of what is missed, as open, or as met", async () => {
+  const { printed } = await run("week", "week.json");
+  const listed = (title: string) =>
+    [...printed.matchAll(new RegExp(`<p>${title}: ([^<]*)\\.</p>`, "g"))].map(([, names = ""]) => names.split(", "));
+  const [open, met] = [listed("Open"), listed("Met by all")];
+  expect(open.length).toBeGreaterThan(0);
+  expect(met.length).toBe(open.length);
+  open.forEach((names, at) => {
+    expect(names.filter((name) => met[at]?.includes(name))).toEqual([]);
+  });
+});
+
 test("a kitchen without a week is planned first, and the best plan so far counts where one asks to stop", async () => {
   writeKitchen(join(folder, "easy.json"), "port-ansel", widenLimits);
   const { code, printed, talked } = await run({ stopAfter: 12 }, "day", "easy.json");

@@ -17,9 +17,15 @@ export function intakeHtml(intakes: readonly DayIntake[], about: string, words: 
   const isMissed = (key: string) => verdictsOf(key).some((verdict) => verdict === "short" || verdict === "above");
   const isOpen = (key: string) => !isMissed(key) && verdictsOf(key).includes("open");
   const shown = keys.filter(isMissed);
-  const open = namesOf(keys.filter(isOpen), words);
+  const missed = new Set(shown.map(componentOf));
+  const openOnes = new Set(keys.filter(isOpen).map(componentOf));
+  // A component with a least and a most is told once, by the worse of the two.
+  const open = namesOf(
+    [...openOnes].filter((component) => !missed.has(component)),
+    words,
+  );
   const met = namesOf(
-    keys.filter((key) => !isMissed(key) && !isOpen(key)),
+    keys.map(componentOf).filter((component) => !missed.has(component) && !openOnes.has(component)),
     words,
   );
   const sources = [...new Set(judged.flatMap(({ lines }) => lines.map(({ source }) => authorityOf(source))))];
@@ -49,8 +55,8 @@ function componentOf(key: string): string {
   return key.split(" ")[0] as string;
 }
 
-function namesOf(keys: readonly string[], { figures }: SheetWords): string[] {
-  return [...new Set(keys.map((key) => figures.component(componentOf(key))))];
+function namesOf(components: readonly string[], { figures }: SheetWords): string[] {
+  return [...new Set(components.map((component) => figures.component(component)))];
 }
 
 /** Who a reference is from: a source names the publication first, then the place in it. */
