@@ -155,7 +155,6 @@ export const de: Words = {
     left: (minutes) => (minutes > 0 ? `noch ${minutes} Min.` : "um"),
     late: "Ich bin spät dran: den Rest neu einteilen",
     end: "Abbrechen",
-    finish: "Alles ist fertig",
     allSteps: "Alle Schritte",
     ahead: "Vorher:",
     oven: (tempC) => `Ofen auf ${tempC} °C`,
@@ -195,9 +194,6 @@ export const de: Words = {
     open: (money) => `noch ${money}`,
     weight: (mass) => `${mass} zu tragen`,
     estimate: "Preis geschätzt",
-    otherPrice: "Anderer Preis",
-    onePack: "Preis einer Packung",
-    buyAt: "Dafür kaufen",
   },
   sittings: { morning: "Morgens", midday: "Mittags", between: "Dazwischen", evening: "Abends" },
 };

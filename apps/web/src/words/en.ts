@@ -151,7 +151,6 @@ export const en = {
     left: (minutes: number) => (minutes > 0 ? `${minutes} min left` : "over"),
     late: "I am late: time the rest anew",
     end: "Break off",
-    finish: "All is done",
     allSteps: "All steps",
     ahead: "Ahead:",
     oven: (tempC: number) => `Oven to ${tempC} °C`,
@@ -191,9 +190,6 @@ export const en = {
     open: (money: string) => `still ${money}`,
     weight: (mass: string) => `${mass} to carry`,
     estimate: "price is an estimate",
-    otherPrice: "Other price",
-    onePack: "Price of one pack",
-    buyAt: "Buy at that",
   },
   sittings: { morning: "Morning", midday: "Midday", between: "Between", evening: "Evening" },
 };
