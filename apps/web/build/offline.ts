@@ -15,7 +15,7 @@ export function offline(): Plugin[] {
     injectRegister: null,
     includeAssets: [],
     workbox: {
-      globPatterns: ["**/*.{js,css,html,svg,png,json,wasm}"],
+      globPatterns: ["**/*.{js,css,html,svg,png,json,wasm,woff2}"],
       maximumFileSizeToCacheInBytes: MOST_BYTES,
       navigateFallback: "/index.html",
       navigateFallbackDenylist: [/\.[a-z0-9]+$/i],

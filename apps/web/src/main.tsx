@@ -1,5 +1,6 @@
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
+import "./look/faces.css";
 import "./look/tokens.css";
 import "./look/base.css";
 import "./look/parts.css";
