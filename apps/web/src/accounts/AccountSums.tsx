@@ -5,7 +5,7 @@ import { useFurther } from "../words/useFurther.ts";
 
 /** One stretch in full: where the value came from and where it went. */
 export function AccountSums({ line }: { readonly line: AccountLine }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("accounts");
   const { view } = useKitchen();
   const { accounts } = further;
   const rows: readonly (readonly [string, number, boolean])[] = [

@@ -18,7 +18,7 @@ interface AccountsPlotProps {
 
 /** Four bars for each stretch of days, each with a pattern of its own. */
 export function AccountsPlot({ lines, chosen, stretch }: AccountsPlotProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("accounts");
   const { view } = useKitchen();
   const id = useId();
   const most = Math.max(1, ...lines.flatMap((line) => BARS.map((bar) => barOf(line, bar) ?? 0)));

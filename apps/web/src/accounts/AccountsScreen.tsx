@@ -23,7 +23,7 @@ const SHOWN = 6;
 
 /** What was planned, spent, eaten and thrown away. */
 export default function AccountsScreen(): ReactNode {
-  const { further, words } = useFurther();
+  const { further, words } = useFurther("accounts");
   const { view } = useKitchen();
   const { state, day } = view;
   const isFresh = state.lots.size === 0 && state.menus.length === 0;

@@ -12,7 +12,7 @@ interface AccountsTableProps {
 
 /** The picture as figures; a stretch that is touched is told in full below. */
 export function AccountsTable({ lines, chosen, onChoose }: AccountsTableProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("accounts");
   const { view } = useKitchen();
   const money = (minor: number | undefined): string =>
     minor === undefined ? "–" : formats.money(minor, view.kitchen.currency);

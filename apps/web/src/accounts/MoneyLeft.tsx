@@ -5,7 +5,7 @@ import { useFurther } from "../words/useFurther.ts";
 
 /** What is left of the money of this week. */
 export function MoneyLeft(): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("accounts");
   const { view } = useKitchen();
   const { spentMinor, budgetMinor, leftMinor } = budgetOf(view.edited, view.state, view.day);
   const money = (minor: number): string => formats.money(minor, view.kitchen.currency);

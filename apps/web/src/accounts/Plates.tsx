@@ -12,7 +12,7 @@ interface PlatesProps {
 
 /** Each sitting as it was planned beside how it was. */
 export function Plates({ from, to }: PlatesProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("accounts");
   const { view } = useKitchen();
   const { state } = view;
   const sittings = useMemo(() => platesBy(state, from, to), [state, from, to]);
@@ -35,7 +35,7 @@ export function Plates({ from, to }: PlatesProps): ReactNode {
 }
 
 function Sitting({ account }: { readonly account: SittingAccount }): ReactNode {
-  const { further, formats, words } = useFurther();
+  const { further, formats, words } = useFurther("accounts");
   const { view } = useKitchen();
   const names = useNames();
   const { on, sitting, planned, eaten, plannedMinor, eatenMinor, atLeast, news } = account;
@@ -61,7 +61,9 @@ function Sitting({ account }: { readonly account: SittingAccount }): ReactNode {
           : eaten.length === 0
             ? "–"
             : `${dishesOf(eaten)}, ${atLeast ? further.atLeast(money(eatenMinor)) : money(eatenMinor)}`}
-        {news !== undefined && news.guestPortions > 0 && `, ${accounts.guests(formats.number(news.guestPortions))}`}
+        {news !== undefined &&
+          news.guestPortions > 0 &&
+          `, ${accounts.guests(news.guestPortions, formats.number(news.guestPortions))}`}
       </span>
     </div>
   );

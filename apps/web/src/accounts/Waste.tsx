@@ -12,7 +12,7 @@ interface WasteProps {
 
 /** What was thrown away, by food, the dearest first, and what would have saved it. */
 export function Waste({ from, to }: WasteProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("accounts");
   const { view } = useKitchen();
   const names = useNames();
   const { kitchen, state, tables } = view;

@@ -31,7 +31,7 @@ interface AtShelfProps {
 
 /** Another price, another size, or nothing at all at the shelf: whether it is still worth it, and what changes. */
 export function AtShelf({ tick, shop, week }: AtShelfProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("buying", "mended");
   const { session, view } = useKitchen();
   const { line, planned } = tick;
   const { currency, packs } = view.kitchen;

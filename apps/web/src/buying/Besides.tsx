@@ -21,7 +21,7 @@ const OFFERED = 6;
 
 /** What was bought today besides the list, and a place to note more. */
 export function Besides({ shop, fareMinor, scanned }: BesidesProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("buying");
   const { session, view } = useKitchen();
   const names = useNames();
   const [text, setText] = useState("");

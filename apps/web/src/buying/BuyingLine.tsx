@@ -22,7 +22,7 @@ interface BuyingLineProps {
 
 /** One line of the list: a tick as big as a thumb, and what may stand at the shelf instead. */
 export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineProps): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("sharing");
   const { session, view } = useKitchen();
   const { line, planned, paidMinor } = tick;
   const { device } = useDevice();
@@ -67,7 +67,7 @@ export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineP
 
 /** What to call whoever else ticked the line, in a shared kitchen; undefined where nobody else did. */
 function useOtherHand({ lots }: TickedLine, isShared: boolean): string | undefined {
-  const { further } = useFurther();
+  const { further } = useFurther("sharing");
   const { session, view } = useKitchen();
   const { device } = useDevice();
   const found = useMemo(

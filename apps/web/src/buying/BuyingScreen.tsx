@@ -67,7 +67,7 @@ function Trips({ week }: { readonly week: WeekPlan }): ReactNode {
 }
 
 function Trip({ week, trip }: { readonly week: WeekPlan; readonly trip: WeekPlan["trips"][number] }): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("buying");
   const { view } = useKitchen();
   const { currency, shops } = view.kitchen;
   const [isScanning, setScanning] = useState(false);

@@ -21,7 +21,7 @@ type Told =
 
 /** Reads the number under the bars of a pack, through the camera or typed, and finds the pack that has it. */
 export default function Scan({ shop, onPack }: ScanProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("buying");
   const { view } = useKitchen();
   const [isLooking, setLooking] = useState(false);
   const [typed, setTyped] = useState("");
@@ -89,7 +89,7 @@ interface RememberProps extends ScanProps {
 
 /** Says which pack a number that is not known yet belongs to. */
 function Remember({ digits, shop, onPack }: RememberProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("buying");
   const { session, view } = useKitchen();
   const [chosen, setChosen] = useState("");
   const packs = view.kitchen.packs.filter((pack) => pack.shop === shop && pack.gtin === undefined);

@@ -5,7 +5,7 @@ import type { ShelfAnswer } from "./shelfAnswer.ts";
 
 /** What can be said at once: how much dearer, and which other pack would do. */
 export function ShelfSays({ answer }: { readonly answer: ShelfAnswer }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("buying");
   const { view } = useKitchen();
   const { shelf } = further;
   const { found, dearerMinor, other, isWorthIt, neededG } = answer;

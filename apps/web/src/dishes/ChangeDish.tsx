@@ -16,7 +16,7 @@ const HANDS = ["full", "eye", "none"] as const;
 
 /** Changes a dish of this kitchen; one that came with the app becomes a dish of its own and stays as it was. */
 export function ChangeDish({ id }: { readonly id: string }): ReactNode {
-  const { further, words } = useFurther();
+  const { further, words } = useFurther("dishes");
   const { session, view } = useKitchen();
   const [, go] = useLocation();
   const { tables, kitchen } = view;
@@ -111,7 +111,7 @@ interface MakingsProps {
 }
 
 function Makings({ makings, onChange }: MakingsProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   const names = useNames();
   const set = (at: number, value: number | undefined): void =>
     onChange(
@@ -159,7 +159,7 @@ interface MethodProps {
 }
 
 function Method({ method, onChange }: MethodProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   const set = (at: number, change: Partial<Step>): void =>
     onChange(method.map((step, place) => (place === at ? { ...step, ...change } : step)));
   return (

@@ -10,7 +10,7 @@ import { tellCost } from "./tellCost.ts";
 
 /** The costing card: which share of which pack goes into these portions, and what that costs. */
 export function Costing({ dish, portions }: { readonly dish: Dish; readonly portions: number }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes");
   const { view } = useKitchen();
   const names = useNames();
   const { kitchen, tables, day } = view;
@@ -62,7 +62,7 @@ export function Costing({ dish, portions }: { readonly dish: Dish; readonly port
 }
 
 function PackShare({ line, pack }: { readonly line: CostingLine; readonly pack: Pack | undefined }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes");
   const { view } = useKitchen();
   const food = view.tables.foods.get(line.food);
   if (pack === undefined || food === undefined) return <div className="small soft">{further.dishes.unpriced}</div>;

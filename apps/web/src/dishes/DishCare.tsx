@@ -7,7 +7,7 @@ import { useFurther } from "../words/useFurther.ts";
 
 /** What can hurt: allergens, cautions with who says so, and how long it keeps. */
 export function DishCare({ dish }: { readonly dish: Dish }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   const { view } = useKitchen();
   const { tables, kitchen } = view;
   const cautions = cautionsOf(dish, tables.foods, tables.safety, kitchen.authorities.safety);
@@ -46,7 +46,7 @@ export function DishCare({ dish }: { readonly dish: Dish }): ReactNode {
 }
 
 function Allergens({ dish }: { readonly dish: Dish }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   const { view } = useKitchen();
   const names = useNames();
   const { eu, unknownFoods } = allergensOf(dish, view.tables.foods);

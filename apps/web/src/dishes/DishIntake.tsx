@@ -29,7 +29,7 @@ const WHOLE = 0.995;
 
 /** What one portion gives, each figure with how much of the weight it is known for. */
 export function DishIntake({ dish }: { readonly dish: Dish }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes");
   const { view } = useKitchen();
   const { foods, retain } = view.tables;
   const { perPortion, vegetablesFruitG, retained } = useMemo(
@@ -75,7 +75,7 @@ interface LineProps {
 }
 
 function Line({ name, figure, write }: LineProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes");
   const { amount, knownShare } = figure;
   const isWhole = knownShare >= WHOLE;
   return (

@@ -26,7 +26,7 @@ const OPEN: Sieve = { text: "", minutes: "any", diet: "any", noHeat: false, free
 
 /** All dishes, to be searched and sifted. */
 export function DishList(): ReactNode {
-  const { further, words } = useFurther();
+  const { further, words } = useFurther("dishes");
   const { view } = useKitchen();
   const { kitchen, tables, day } = view;
   const [sieve, setSieve] = useState(OPEN);
@@ -87,7 +87,7 @@ interface SiftingProps {
 }
 
 function Sifting({ sieve, onSieve, hasOwn }: SiftingProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes");
   const { dishes, diets } = further;
   return (
     <search className="stack tight">
@@ -125,7 +125,7 @@ function Sifting({ sieve, onSieve, hasOwn }: SiftingProps): ReactNode {
 }
 
 function DishLine({ facts }: { readonly facts: DishFacts }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes");
   const { view } = useKitchen();
   const { dish, minutes, cost } = facts;
   const points = view.kitchen.ratings.find((rating) => rating.dish === dish.id)?.points;

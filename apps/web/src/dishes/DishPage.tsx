@@ -16,7 +16,7 @@ const DishSheets = lazy(() => import("../sheets/DishSheets.tsx"));
 
 /** Everything about one dish, for as many portions as are wanted. */
 export function DishPage({ id }: { readonly id: string }): ReactNode {
-  const { further, words } = useFurther();
+  const { further, words } = useFurther("dishes");
   const { view } = useKitchen();
   const dish = view.tables.dishes.find((each) => each.id === id);
   const [portions, setPortions] = useState(view.kitchen.eaters.length);
@@ -61,7 +61,7 @@ export function DishPage({ id }: { readonly id: string }): ReactNode {
 }
 
 function Minutes({ dish, portions }: { readonly dish: Dish; readonly portions: number }): ReactNode {
-  const { further, formats, words } = useFurther();
+  const { further, formats, words } = useFurther("dishes");
   const { view } = useKitchen();
   const rings = Math.max(1, view.kitchen.kit.rings);
   const { elapsed, handsOn, ahead } = useMemo(
@@ -86,7 +86,7 @@ interface PortionsProps {
 }
 
 function Portions({ portions, onPortions }: PortionsProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes");
   const set = (wanted: number): void => onPortions(Math.min(MOST_PORTIONS, Math.max(1, wanted)));
   return (
     <fieldset className="row choice">
@@ -100,9 +100,7 @@ function Portions({ portions, onPortions }: PortionsProps): ReactNode {
       >
         −
       </button>
-      <output className="figure">
-        {formats.number(portions)} {further.dishes.portions}
-      </output>
+      <output className="figure">{further.dishes.portionCount(portions, formats.number(portions))}</output>
       <button type="button" className="button" aria-label={further.dishes.more} onClick={() => set(portions + 1)}>
         +
       </button>
@@ -111,7 +109,7 @@ function Portions({ portions, onPortions }: PortionsProps): ReactNode {
 }
 
 function Makings({ dish, portions }: { readonly dish: Dish; readonly portions: number }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes");
   const names = useNames();
   const times = portions / dish.portions;
   return (
@@ -137,7 +135,7 @@ function Makings({ dish, portions }: { readonly dish: Dish; readonly portions: n
 }
 
 function Method({ dish, portions }: { readonly dish: Dish; readonly portions: number }): ReactNode {
-  const { further, formats, words } = useFurther();
+  const { further, formats, words } = useFurther("dishes");
   const handsOf = { full: "", eye: `, ${further.dishes.keepEye}`, none: `, ${further.dishes.goesAlone}` };
   return (
     <section className="stack tight">

@@ -10,7 +10,7 @@ const POINTS = ["0", "1", "2", "3", "4", "5", "6", "7", "8", "9", "10"] as const
 
 /** How this kitchen likes a dish, and whether it is planned at all. */
 export function DishWishes({ dish }: { readonly dish: Dish }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   const { session, view } = useKitchen();
   const [, go] = useLocation();
   const { kitchen, day } = view;

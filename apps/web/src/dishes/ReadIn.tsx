@@ -13,7 +13,7 @@ type Reading =
 
 /** Takes the text or the file of a dish and shows what was understood of it. */
 export function ReadIn({ shared = "" }: { readonly shared?: string }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   const { view } = useKitchen();
   const [reading, setReading] = useState<Reading>({ kind: "idle" });
   const [chosen, setChosen] = useState(0);
@@ -80,7 +80,7 @@ interface SourcesProps {
 }
 
 function Sources({ shared, isBusy, onSource, onFailed }: SourcesProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   const [field, chooser] = [useId(), useId()];
   const [text, setText] = useState(shared);
   const [isOver, setOver] = useState(false);

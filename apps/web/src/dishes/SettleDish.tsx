@@ -18,7 +18,7 @@ interface SettleDishProps {
 
 /** A dish as it was read, beside how it was written; what is in doubt is settled here, then it is saved. */
 export function SettleDish({ draft, onAgain }: SettleDishProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   const { session, view } = useKitchen();
   const [, go] = useLocation();
   const [title, setTitle] = useState(draft.title?.value ?? "");
@@ -122,7 +122,7 @@ function isAbout(issues: readonly Issue[], at: number): boolean {
 }
 
 function ReadMethod({ draft }: { readonly draft: DishDraft }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes");
   const portions = draft.portions?.value ?? 1;
   return (
     <section className="stack tight">
@@ -147,7 +147,7 @@ function ReadMethod({ draft }: { readonly draft: DishDraft }): ReactNode {
 }
 
 function Unread({ draft }: { readonly draft: DishDraft }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   if (draft.unread.length === 0) return null;
   return (
     <section className="stack tight">

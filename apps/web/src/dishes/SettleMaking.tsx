@@ -16,7 +16,7 @@ interface SettleMakingProps {
 
 /** One line as written and as read; where it is in doubt, the nearest foods to choose from and the amount to tell. */
 export function SettleMaking({ making, choice, isInDoubt, onChoice }: SettleMakingProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes");
   const names = useNames();
   const [isOpen, setOpen] = useState(isInDoubt);
   // What was in doubt stays open once it is settled, so that nothing is closed under the hand.
@@ -62,7 +62,7 @@ interface ChoosingProps extends Pick<SettleMakingProps, "making" | "choice" | "o
 }
 
 function Choosing({ making, food, choice, onChoice }: ChoosingProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   const { view } = useKitchen();
   const names = useNames();
   const field = useId();

@@ -10,7 +10,7 @@ import { SettleDish } from "./SettleDish.tsx";
 
 /** A dish written by hand: makings and steps line by line, understood by the same reader as pasted text. */
 export function WriteDish(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes");
   const { view } = useKitchen();
   const [makingsField, methodField] = [useId(), useId()];
   const [title, setTitle] = useState("");

@@ -1,9 +1,14 @@
 import type { Making } from "halfloaf/dish";
 import type { Formats } from "../words/Formats.ts";
-import type { Further } from "../words/further/en.ts";
+import type { Further } from "../words/further/Further.ts";
 
 /** An amount as a dish states it, so many times: "1.5 tbsp", "2–3". */
-export function tellAmount(amount: Making["amount"], times: number, further: Further, formats: Formats): string {
+export function tellAmount(
+  amount: Making["amount"],
+  times: number,
+  further: Further<"dishes">,
+  formats: Formats,
+): string {
   if (amount === "to-taste") return further.dishes.toTaste;
   const number = (value: number): string => formats.number(value * times, value * times < 10 ? 2 : 0);
   const value = "value" in amount ? number(amount.value) : `${number(amount.from)}–${number(amount.to)}`;

@@ -1,11 +1,11 @@
 import type { Formats } from "../words/Formats.ts";
-import type { Further } from "../words/further/en.ts";
+import type { Further } from "../words/further/Further.ts";
 import type { PortionCost } from "./dishFacts.ts";
 
 /** What a portion costs in words, as sure as it is. */
 export function tellCost(
   { minor, atLeast, estimate }: PortionCost,
-  further: Further,
+  further: Further<"dishes">,
   formats: Formats,
   currency: string,
 ): string {

@@ -5,7 +5,7 @@ import { KITS, type PageProps } from "./Answers.ts";
 
 /** What there is to cook with: one of three, or every part by itself. */
 export function KitPage({ answers, onChange }: PageProps): ReactNode {
-  const { first } = useFurther().further;
+  const { first } = useFurther("first").further;
   // Fields keep their own text, so those of another choice begin anew.
   const [chosen, setChosen] = useState(0);
   return (

@@ -8,7 +8,7 @@ import { CURRENCIES, type PageProps } from "./Answers.ts";
 
 /** How much money there is for a week, and what need not be bought. */
 export function MoneyPage({ answers, onChange, starter }: PageProps & { readonly starter: Starter }): ReactNode {
-  const { further, language } = useFurther();
+  const { further, language } = useFurther("first");
   const { first } = further;
   const { currency, budgetMinor, cupboard, english } = answers;
   const names = useMemo(() => new Intl.DisplayNames(language, { type: "currency" }), [language]);

@@ -19,7 +19,7 @@ const PAGES = ["who", "kit", "money", "time"] as const;
 
 /** Four questions, one a page; then the kitchen is made and its first week planned. */
 export default function NewKitchen({ onLeave }: { readonly onLeave: () => void }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("first");
   const { first } = further;
   const starter = use(loadStarter());
   const [answers, setAnswers] = useState(() => {
@@ -84,7 +84,7 @@ function useMaking(
   starter: Starter,
   onIssues: (issues: readonly Issue[]) => void,
 ): { readonly making: "no" | "making" | "failed"; readonly make: (answers: Answers) => Promise<void> } {
-  const { first } = useFurther().further;
+  const { first } = useFurther("first").further;
   const makeKitchen = useMakeKitchen();
   const [, navigate] = useLocation();
   const [making, setMaking] = useState<"no" | "making" | "failed">("no");

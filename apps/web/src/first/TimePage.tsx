@@ -8,7 +8,7 @@ const MINUTES = [10, 15, 20, 30, 45, 60, 90] as const;
 
 /** When there is time: which sittings come from this kitchen, and the minutes for each. */
 export function TimePage({ answers, onChange }: PageProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("first");
   const set = (kind: SittingKind, answer: SittingAnswer): void =>
     onChange({ ...answers, sittings: { ...answers.sittings, [kind]: answer } });
   return (
@@ -28,7 +28,7 @@ interface SittingProps {
 }
 
 function Sitting({ kind, answer, onChange }: SittingProps): ReactNode {
-  const { words, further } = useFurther();
+  const { words, further } = useFurther("first");
   const { first } = further;
   return (
     <div className="sheet">

@@ -7,7 +7,7 @@ const MOST_EATERS = 6;
 
 /** Who eats: how many, and what is asked of each. */
 export function WhoPage({ answers, onChange }: PageProps): ReactNode {
-  const { first } = useFurther().further;
+  const { first } = useFurther("first").further;
   const { eaters } = answers;
   const setCount = (count: number): void => {
     const more = Array.from({ length: Math.max(0, count - eaters.length) }, (_, at) =>

@@ -10,7 +10,7 @@ type Authorities = Kitchen["authorities"];
 
 /** Whose figures count, and in which words all is said. */
 export function AuthorityPart(): ReactNode {
-  const { further, language } = useFurther();
+  const { further, language } = useFurther("kitchen");
   const { session, view } = useKitchen();
   const { authorities, english } = view.edited;
   const { kitchen } = further;

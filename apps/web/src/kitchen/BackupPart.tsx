@@ -6,7 +6,7 @@ import { saveBackup } from "./saveBackup.ts";
 
 /** Everything of the kitchen into a file, and out of one. */
 export function BackupPart(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen");
   const { session, view } = useKitchen();
   const field = useId();
   const [told, setTold] = useState("");

@@ -9,7 +9,7 @@ interface DaysFieldProps {
 
 /** Weekdays to choose from. */
 export function DaysField({ days, onChange }: DaysFieldProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen");
   return (
     <fieldset className="choice">
       <legend>{further.kitchen.days}</legend>

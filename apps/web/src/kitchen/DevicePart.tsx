@@ -10,7 +10,7 @@ import { saveBackup } from "./saveBackup.ts";
 
 /** Who uses this device, and which kitchens are on it. */
 export function DevicePart(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen");
   const { view } = useKitchen();
   const { device, change } = useDevice();
   const { kitchen } = further;

@@ -15,7 +15,7 @@ interface EaterFieldsProps {
 
 /** What is asked of somebody who eats here. */
 export function EaterFields({ eater, onChange }: EaterFieldsProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen");
   const { kitchen, diets } = further;
   const { stage, ...withoutStage } = eater;
   return (
@@ -67,7 +67,7 @@ export function EaterFields({ eater, onChange }: EaterFieldsProps): ReactNode {
 }
 
 function Avoided({ eater, onChange }: EaterFieldsProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen");
   const { allergens } = eater.avoids;
   const told = allergens.map((each) => further.allergens[each]).join(", ");
   const set = (allergen: (typeof allergens)[number], isAvoided: boolean): void => {

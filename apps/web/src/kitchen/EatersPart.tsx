@@ -14,7 +14,7 @@ import { useSaving } from "./useSaving.ts";
 
 /** Who eats here. */
 export function EatersPart(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen");
   const { view } = useKitchen();
   const [open, setOpen] = useState<EaterDraft>();
   const [gone, setGone] = useState<string>();
@@ -71,7 +71,7 @@ interface EaterLineProps {
 }
 
 function EaterLine({ eater, onEdit, onRemove }: EaterLineProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("kitchen");
   const { kitchen, diets } = further;
   const need = energyNeed(eater);
   const energy =

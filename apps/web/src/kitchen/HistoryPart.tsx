@@ -13,7 +13,7 @@ const NAMED = 4;
 
 /** Who did what when, the latest first. */
 export function HistoryPart(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen");
   return (
     <Fold title={further.kitchen.history}>
       <p className="small soft">{further.kitchen.historyNote}</p>
@@ -23,7 +23,7 @@ export function HistoryPart(): ReactNode {
 }
 
 function Acts(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen");
   const { session, view } = useKitchen();
   const [shown, setShown] = useState(PAGE);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new picture of the kitchen is what tells of new acts.
@@ -56,7 +56,7 @@ function Acts(): ReactNode {
 }
 
 function ActLine({ act: { rows, atMs, by, undoes } }: { readonly act: Act }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("kitchen");
   const { view } = useKitchen();
   const names = useNames();
   const { acts } = further.kitchen;

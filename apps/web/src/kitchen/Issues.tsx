@@ -10,7 +10,7 @@ interface IssuesProps {
 
 /** All that keeps a form from being saved, or that it was. */
 export function Issues({ issues, isSaved = false }: IssuesProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("kitchen");
   const told = [...new Set(issues.map((issue) => tellIssue(issue, further, formats)))];
   return (
     <div role="status">

@@ -19,7 +19,7 @@ interface KitFormProps {
 
 /** What there is to cook with. */
 export function KitForm({ kit, onChange }: KitFormProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen");
   return (
     <div className="stack tight">
       <div className="fields two">

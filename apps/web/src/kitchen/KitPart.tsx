@@ -9,7 +9,7 @@ import { useSaving } from "./useSaving.ts";
 
 /** What there is to cook with, to be changed. */
 export function KitPart(): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("kitchen");
   const { view } = useKitchen();
   const { draft, setDraft, version } = useDraft<KitDraft>(view.edited.kit);
   const { issues, isSaved, save } = useSaving();

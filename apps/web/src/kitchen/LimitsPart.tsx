@@ -25,7 +25,7 @@ interface LimitsDraft {
 
 /** What a week may cost in money, minutes and ways, and what a minute is worth. */
 export function LimitsPart(): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("kitchen");
   const { view } = useKitchen();
   const { currency, name, limits, worth } = view.edited;
   const { draft, setDraft, version } = useDraft<LimitsDraft>({ ...limits, name, minuteMinor: worth.minuteMinor });
@@ -53,7 +53,7 @@ interface LimitsFieldsProps {
 }
 
 function LimitsFields({ limits, currency, onChange }: LimitsFieldsProps): ReactNode {
-  const { kitchen } = useFurther().further;
+  const { kitchen } = useFurther("kitchen").further;
   const counts = [
     ["standRisePct", kitchen.standRise],
     ["tripsPerWeek", kitchen.trips],
@@ -99,7 +99,7 @@ interface HandsOnProps {
 
 /** One number for every day, or one for each weekday. */
 function HandsOn({ minutes, onChange }: HandsOnProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen");
   const { handsOn, eachWeekday } = further.kitchen;
   const legend = useId();
   const isEach = Array.isArray(minutes);

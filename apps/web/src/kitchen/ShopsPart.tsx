@@ -31,7 +31,7 @@ const NEW: ShopDraft = {
 
 /** Where packs are bought, and what a trip there takes. */
 export function ShopsPart(): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("kitchen");
   const { view } = useKitchen();
   const [open, setOpen] = useState<ShopDraft>();
   const [gone, setGone] = useState<string>();
@@ -100,7 +100,7 @@ interface ShopFieldsProps {
 }
 
 function ShopFields({ shop, onChange }: ShopFieldsProps): ReactNode {
-  const { further, words } = useFurther();
+  const { further, words } = useFurther("kitchen");
   const { view } = useKitchen();
   const { kitchen } = further;
   const setTrip = (changed: Partial<ShopDraft["trip"]>): void => {

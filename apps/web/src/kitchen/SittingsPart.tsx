@@ -20,7 +20,7 @@ const SHARES_PCT = { morning: 23, midday: 32, between: 12, evening: 33 } as cons
 
 /** When somebody eats here, who, and how many minutes there are. */
 export function SittingsPart(): ReactNode {
-  const { further, formats, words } = useFurther();
+  const { further, formats, words } = useFurther("kitchen");
   const { view } = useKitchen();
   const names = useNames();
   const { sittings, eaters } = view.edited;
@@ -101,7 +101,7 @@ interface SittingFieldsProps {
 }
 
 function SittingFields({ sitting, onChange }: SittingFieldsProps): ReactNode {
-  const { further, words } = useFurther();
+  const { further, words } = useFurther("kitchen");
   const { view } = useKitchen();
   const { kitchen } = further;
   const seat = (id: string, isHere: boolean): void => {

@@ -1,9 +1,9 @@
 import type { Issue } from "halfloaf/quantity";
 import type { Formats } from "../words/Formats.ts";
-import type { Further } from "../words/further/en.ts";
+import type { Further } from "../words/further/Further.ts";
 
 /** An issue of a form in words: which field, and what should stand there. */
-export function tellIssue(issue: Issue, further: Further, formats: Formats): string {
+export function tellIssue(issue: Issue, further: Further<"kitchen">, formats: Formats): string {
   const { code, expected, received } = issue;
   const { issues } = further;
   const field = fieldOf(issue, further);
@@ -22,7 +22,7 @@ export function tellIssue(issue: Issue, further: Further, formats: Formats): str
 }
 
 /** What the field of an issue is called on the screen; its keys where it is on none. */
-function fieldOf({ path }: Issue, { kitchen }: Further): string {
+function fieldOf({ path }: Issue, { kitchen }: Further<"kitchen">): string {
   const names: Readonly<Record<string, string>> = {
     name: path[0] === "eaters" ? kitchen.eaterName : path[0] === "shops" ? kitchen.shopName : kitchen.name,
     ageYears: kitchen.age,

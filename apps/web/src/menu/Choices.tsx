@@ -20,7 +20,7 @@ interface ChoicesProps {
 
 /** Menus between which only money and one other thing decide, found one after the other, to pick from. */
 export function Choices({ kitchen, days, shown, onOffer }: ChoicesProps): ReactNode {
-  const { words, further } = useFurther();
+  const { words, further } = useFurther("menu");
   const { choices: said } = further;
   const [against, setAgainst] = useState<Against>("minutes");
   const { finding, find, stop, reset } = useFinding(kitchen, days);
@@ -76,7 +76,7 @@ export function Choices({ kitchen, days, shown, onOffer }: ChoicesProps): ReactN
 }
 
 function List({ choices, against, shown, currency, onPick }: ChoicesShown): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("menu");
   const { choices: said } = further;
   const tell = ({ minutes, distinct, shortfallMinor }: ChoiceTold): string => {
     if (against === "minutes") return said.other.minutes(formats.minutes(minutes));

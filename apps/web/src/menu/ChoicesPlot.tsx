@@ -20,7 +20,7 @@ interface Scale {
 
 /** Choices as points: what money is weighed against across, money upwards; the cheapest lowest. */
 export function ChoicesPlot({ choices, against, shown, currency, onPick }: ChoicesShown): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("menu");
   const { choices: said } = further;
   const other = ({ minutes, distinct, shortfallMinor }: ChoiceTold): number =>
     against === "minutes" ? minutes : against === "variety" ? distinct : shortfallMinor;

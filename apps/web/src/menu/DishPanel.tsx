@@ -21,7 +21,7 @@ interface DishPanelProps {
 
 /** A plate of the week: what it is, why it is there, and where else it could be. */
 export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("menu");
   const { view } = useKitchen();
   const names = useNames();
   const [isMoving, setMoving] = useState(false);
@@ -41,7 +41,7 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
         <h2>{names.dish(dish)}</h2>
       </div>
       <p>
-        {further.week.facts(formats.number(portions), formats.minutes(elapsedMinutes), money)}
+        {further.week.facts(portions, formats.number(portions), formats.minutes(elapsedMinutes), money)}
         {leftover && ` (${further.week.leftover})`}
       </p>
       <p className="small soft">
@@ -85,7 +85,7 @@ interface ReasonProps {
 }
 
 function Reason({ reason, asked, week, onOffer }: ReasonProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("menu");
   const names = useNames();
   const { shares, withoutHere, withoutAnywhere } = reason;
   const perishable = shares.filter(({ isLasting }) => !isLasting);
@@ -145,7 +145,7 @@ interface InsteadLineProps {
 }
 
 function InsteadLine({ title, asked, instead, week, onOffer }: InsteadLineProps): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("menu");
   const names = useNames();
   if (instead === undefined)
     return (

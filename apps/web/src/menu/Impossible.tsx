@@ -20,7 +20,7 @@ interface ImpossibleProps {
 
 /** Why no menu keeps every limit, and the smallest steps that would be enough, ready to be set. */
 export function Impossible({ kitchen, days, onOffer, onChange }: ImpossibleProps): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("menu");
   const { answering, ask, stop } = useAnswer<ImpossibleTold>();
   const { impossible } = further;
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked once for every kitchen that can't be planned.
@@ -64,7 +64,7 @@ interface CollisionProps {
 }
 
 function Collision({ told, onChange }: CollisionProps): ReactNode {
-  const { impossible } = useFurther().further;
+  const { impossible } = useFurther("menu").further;
   const ways = told.ways.filter(({ knobs }) => knobs.length > 0);
   return (
     <>
@@ -90,7 +90,7 @@ interface WayProps {
 }
 
 function Way({ way, at, onChange }: WayProps): ReactNode {
-  const { impossible } = useFurther().further;
+  const { impossible } = useFurther("menu").further;
   const [values, setValues] = useState(() => way.knobs.map(({ enough }) => enough));
   const settings = way.knobs.map((knob, of) => ({ knob, value: values[of] ?? knob.enough }));
   const isEnough =
@@ -130,7 +130,7 @@ interface SliderProps {
 
 /** From as it is to twice as far as is enough; more is always enough too. */
 function Slider({ knob, value, onChange }: SliderProps): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("menu");
   const { view } = useKitchen();
   const names = useNames();
   const field = useId();

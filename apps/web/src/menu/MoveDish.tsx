@@ -17,7 +17,7 @@ interface MoveDishProps {
 
 /** Another sitting for a dish, by keyboard: arrows go through the sittings, each told with its cost before the move. */
 export function MoveDish({ week, sitting, onOffer, onLeave }: MoveDishProps): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("menu");
   const { view } = useKitchen();
   const names = useNames();
   const group = useId();

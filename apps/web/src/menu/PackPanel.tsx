@@ -19,7 +19,7 @@ interface PackPanelProps {
 
 /** A pack of the week: what it cost, what becomes of it, and why it is this pack. */
 export function PackPanel({ week, lot: id, onOffer, onClose }: PackPanelProps): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("menu");
   const { view } = useKitchen();
   const names = useNames();
   const { answering, ask, stop } = useAnswer<PackReason>();
@@ -78,7 +78,7 @@ interface ReasonProps {
 }
 
 function Reason({ reason, currency, onOffer }: ReasonProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("menu");
   const { view } = useKitchen();
   const names = useNames();
   const packs = new Map(view.edited.packs.map((pack) => [pack.id, pack]));

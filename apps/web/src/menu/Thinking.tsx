@@ -11,7 +11,7 @@ interface ThinkingProps {
 
 /** That an answer is being looked for, with a way to stop it, or that there is none. */
 export function Thinking({ answering, onStop, said }: ThinkingProps): ReactNode {
-  const { words, further } = useFurther();
+  const { words, further } = useFurther("menu");
   if (answering.kind === "thinking")
     return (
       <div className="row" role="status">

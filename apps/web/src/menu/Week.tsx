@@ -20,7 +20,7 @@ interface WeekProps {
 
 /** A week as ribbons and as a table, with what is known of the plate or pack that is touched. */
 export function Week({ week, onOffer }: WeekProps): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("menu");
   const { view } = useKitchen();
   const names = useNames();
   const [touched, setTouched] = useState<{ readonly week: WeekPlan; readonly lit: Lit }>();

@@ -16,7 +16,7 @@ const PriceSheets = lazy(() => import("../sheets/PriceSheets.tsx"));
 
 /** What one food costs in its packs, how that has moved, and a place to note what was seen. */
 export function FoodPrices({ food }: { readonly food: string }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("prices");
   const { view } = useKitchen();
   const names = useNames();
   const { kitchen, edited, state, tables, day } = view;

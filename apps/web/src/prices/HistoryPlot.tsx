@@ -19,7 +19,7 @@ interface HistoryPlotProps {
 
 /** Unit prices over time: a mark for each look, a step that holds until the next. */
 export function HistoryPlot({ histories, food, until }: HistoryPlotProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("prices");
   const { view } = useKitchen();
   const names = useNames();
   const looks = histories.flatMap(({ points }) =>

@@ -6,7 +6,7 @@ import { useFurther } from "../words/useFurther.ts";
 
 /** Every look at a price, the latest first. */
 export function HistoryTable({ histories }: { readonly histories: readonly PriceHistory[] }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("prices");
   const { view } = useKitchen();
   const names = useNames();
   const { currency } = view.kitchen;

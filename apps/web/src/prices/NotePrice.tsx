@@ -10,7 +10,7 @@ import { useFurther } from "../words/useFurther.ts";
 
 /** A price as it was seen today. */
 export function NotePrice({ packs }: { readonly packs: readonly Pack[] }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("prices");
   const { session, view } = useKitchen();
   const names = useNames();
   const [packId, setPackId] = useState(packs[0]?.id ?? "");

@@ -18,7 +18,7 @@ export function PackPrices({ packs }: { readonly packs: readonly PackPrice[] }):
 }
 
 function PackLine({ price }: { readonly price: PackPrice }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("prices");
   const { view } = useKitchen();
   const names = useNames();
   const { pack, perKgMinor } = price;
@@ -46,7 +46,7 @@ function PackLine({ price }: { readonly price: PackPrice }): ReactNode {
 }
 
 function Sureness({ price: { pack, sureness } }: { readonly price: PackPrice }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("prices");
   if (pack.seen === undefined || sureness.kind === "estimate") return further.prices.neverSeen;
   const { on, at } = pack.seen;
   return sureness.kind === "aged"

@@ -16,7 +16,7 @@ const SHOWN = 30;
 
 /** Every food that is bought, with what its packs cost where. */
 export function PriceList(): ReactNode {
-  const { further, words } = useFurther();
+  const { further, words } = useFurther("prices");
   const { view } = useKitchen();
   const names = useNames();
   const { kitchen, tables, day } = view;

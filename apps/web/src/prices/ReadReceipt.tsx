@@ -7,7 +7,7 @@ import { useFurther } from "../words/useFurther.ts";
 
 /** Takes the prices of a receipt that was pasted or chosen as a text file: each line beside the pack it is taken for. */
 export default function ReadReceipt(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("dishes", "prices");
   const { view } = useKitchen();
   const [field, chooser] = [useId(), useId()];
   const [text, setText] = useState("");
@@ -73,7 +73,7 @@ interface ItemsProps {
 }
 
 function Items({ receipt, onAgain }: ItemsProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("dishes", "prices");
   const { session, view } = useKitchen();
   const [chosen, setChosen] = useState<Readonly<Record<number, string>>>({});
   const [shop, setShop] = useState(receipt.shop ?? "");
@@ -98,7 +98,7 @@ function Items({ receipt, onAgain }: ItemsProps): ReactNode {
   return (
     <>
       <p role="status">
-        {words.found(receipt.items.length, observations.length)} {formats.day(receipt.date ?? view.day)}.{" "}
+        {words.found(receipt.items.length, observations.length, formats.day(receipt.date ?? view.day))}{" "}
         {words.balance[receipt.balance.kind]}
       </p>
       {receipt.shop === undefined && (
@@ -157,7 +157,7 @@ interface PackOfProps {
 
 /** The pack that a line is taken for: the one known, the nearest to choose from, any other of the shop, or none. */
 function PackOf({ item, shop, value, onChoose }: PackOfProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("prices");
   const { view } = useKitchen();
   const { packs } = view.kitchen;
   const { match } = item;

@@ -9,7 +9,7 @@ import { useSyncView } from "./useSyncView.ts";
 
 /** The devices that may come into the kitchen; a keeper gives them roles and removes them. */
 export function Devices({ shared }: { readonly shared: Shared }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("sharing");
   const { sharing } = further;
   const [devices, setDevices] = useState<readonly ListedDevice[]>([]);
   const [reason, setReason] = useState<string>();

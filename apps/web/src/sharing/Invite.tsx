@@ -11,7 +11,7 @@ const QrCode = lazy(() => import("./QrCode.tsx"));
 
 /** Invites a device by a link that lets one in, once, and lists the invitations that nobody has used yet. */
 export function Invite({ shared }: { readonly shared: Shared }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("sharing");
   const { sharing } = further;
   const [role, setRole] = useState<Role>("cook");
   const [link, setLink] = useState<string>();
@@ -83,7 +83,7 @@ function isOfThisMachine(server: string): boolean {
 }
 
 function InvitationLink({ link }: { readonly link: string }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sharing");
   const { sharing } = further;
   const field = useId();
   const [told, setTold] = useState("");

@@ -12,7 +12,7 @@ import { usualDeviceName } from "./usualDeviceName.ts";
 
 /** Where an invitation leads: says what it is, asks, and brings the kitchen here. */
 export default function JoinScreen(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sharing");
   const { sharing } = further;
   const [text, setText] = useState(invited.link ?? "");
   const { reason, isBusy, join } = useJoining();
@@ -52,7 +52,7 @@ interface AskProps {
 
 /** Asks before anything is sent. */
 function Ask({ invitation, isBusy, onJoin }: AskProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sharing");
   const { sharing } = further;
   const [, goTo] = useLocation();
   const [name, setName] = useState(() => usualDeviceName(sharing));

@@ -7,7 +7,7 @@ import { useSyncView } from "./useSyncView.ts";
 
 /** Takes this device out of the shared kitchen, or deletes the kitchen on the server; what is on the device stays there. */
 export function LeaveShared({ id, shared }: { readonly id: string; readonly shared: Shared }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sharing");
   const { sharing } = further;
   const state = useSyncView()?.state;
   const [reason, setReason] = useState<string>();

@@ -3,7 +3,7 @@ import { useFurther } from "../words/useFurther.ts";
 
 /** Why something about sharing is not done, and what helps. */
 export function Reason({ reason }: { readonly reason: string }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sharing");
   const { sharing } = further;
   return (
     <p className="caution" role="alert">

@@ -5,7 +5,7 @@ import { useSyncView } from "./useSyncView.ts";
 
 /** What the server sent back: each with what it was, why, and that it stays on this device. */
 export function Returned(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("kitchen", "sharing");
   const { session } = useKitchen();
   const { sharing } = further;
   const returned = useSyncView()?.returned ?? [];

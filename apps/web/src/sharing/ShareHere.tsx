@@ -8,7 +8,7 @@ import { usualDeviceName } from "./usualDeviceName.ts";
 
 /** Shares the kitchen of that database on the server that the app came from, with this device as its keeper. */
 export function ShareHere({ id }: { readonly id: string }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sharing");
   const { sharing } = further;
   const [name, setName] = useState(() => usualDeviceName(sharing));
   const [code, setCode] = useState("");

@@ -14,7 +14,7 @@ import { useSyncView } from "./useSyncView.ts";
 
 /** With whom the kitchen is shared, and how others come in. */
 export function SharedPart(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sharing");
   const { device } = useDevice();
   const shared = useShared(device.open);
   const view = useSyncView();

@@ -12,7 +12,7 @@ import { useSyncView } from "./useSyncView.ts";
 /** Talks with the server that the open kitchen is shared on, and says quietly how that stands and who is there. */
 export default function SharingLine(): ReactNode {
   useTalk();
-  const { further } = useFurther();
+  const { further } = useFurther("sharing");
   const view = useSyncView();
   const { sharing } = further;
   return (
@@ -56,7 +56,7 @@ function useTalk(): void {
 
 /** Who else is in the kitchen now, and on which screen. */
 function Others(): ReactNode {
-  const { words, further } = useFurther();
+  const { words, further } = useFurther("sharing");
   const { view: kitchen } = useKitchen();
   const { device } = useDevice();
   const own = useShared(device.open)?.device;
@@ -72,7 +72,7 @@ function Others(): ReactNode {
 
 /** That the last act was not done, since this device may not do it. */
 function Forbidden(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sharing");
   const { session } = useKitchen();
   const role = useSyncView()?.role;
   const { sharing } = further;

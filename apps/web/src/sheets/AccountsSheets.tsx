@@ -10,7 +10,7 @@ import { useFileName } from "./useFileName.ts";
 
 /** The accounts that are shown as a picture, and all of them as a table. */
 export default function AccountsSheets({ lines }: { readonly lines: readonly AccountLine[] }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sheets");
   const { view } = useKitchen();
   const catalogue = useCatalogue();
   const nameFile = useFileName();

@@ -10,7 +10,7 @@ interface BrokenClaimsProps {
 
 /** The lines of a sheet that make its claims false; nothing was printed. */
 export function BrokenClaims({ broken, currency, words }: BrokenClaimsProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sheets");
   const { figures, day } = words;
   return (
     <div role="alert">

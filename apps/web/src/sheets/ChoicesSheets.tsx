@@ -9,7 +9,7 @@ import { useFileName } from "./useFileName.ts";
 
 /** What money is weighed against, as a picture of the choices found. */
 export default function ChoicesSheets({ choices, against }: Pick<ChoicesShown, "choices" | "against">): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sheets");
   const { view } = useKitchen();
   const catalogue = useCatalogue();
   const nameFile = useFileName();

@@ -11,7 +11,7 @@ interface ClaimFieldsProps {
 
 /** What a sheet is to claim; an empty field claims nothing. */
 export function ClaimFields({ currency, onClaims }: ClaimFieldsProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sheets");
   const { sheets } = further;
   const [belows, setBelows] = useState<Partial<Record<Claim["kind"], number | undefined>>>({});
   const change = (kind: Claim["kind"], below: number | undefined): void => {

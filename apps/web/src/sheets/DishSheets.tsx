@@ -30,7 +30,7 @@ interface DishSheetsProps {
 
 /** A dish on paper, as pictures and for publishing. */
 export default function DishSheets({ dish, portions }: DishSheetsProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sheets");
   const { view } = useKitchen();
   const names = useNames();
   const catalogue = useCatalogue();

@@ -11,7 +11,7 @@ export interface MadePage {
 
 /** A page as it is printed, in a frame of its own, so that nothing of the app is on the paper. */
 export function PagePreview({ page }: { readonly page: MadePage }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sheets");
   const frame = useRef<HTMLIFrameElement>(null);
   const print = (): void => {
     const inside = frame.current?.contentWindow;

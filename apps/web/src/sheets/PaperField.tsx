@@ -10,7 +10,7 @@ interface PaperFieldProps {
 
 /** The paper a page is made for. */
 export function PaperField({ paper, onPaper }: PaperFieldProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sheets");
   const choices = (Object.keys(PAPERS) as Paper[]).map((each) => [each, further.sheets.papers[each]] as const);
   return <ChoiceField label={further.sheets.paper} value={paper} choices={choices} onChange={onPaper} />;
 }

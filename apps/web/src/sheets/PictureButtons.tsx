@@ -12,7 +12,7 @@ interface PictureButtonsProps {
 
 /** Saves a picture as SVG or as PNG. */
 export function PictureButtons({ name, file, draw }: PictureButtonsProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sheets");
   const [told, setTold] = useState("");
   const save = async (form: "svg" | "png"): Promise<void> => {
     setTold("");

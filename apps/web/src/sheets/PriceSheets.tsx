@@ -15,7 +15,7 @@ interface PriceSheetsProps {
 
 /** How the prices of a food have moved, as a picture. */
 export default function PriceSheets({ food, histories }: PriceSheetsProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("sheets");
   const { view } = useKitchen();
   const names = useNames();
   const catalogue = useCatalogue();

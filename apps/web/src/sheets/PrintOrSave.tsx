@@ -5,7 +5,7 @@ import "./sheets.css";
 
 /** The place of a screen where sheets are printed and files are saved; what is in it is loaded once it is opened. */
 export function PrintOrSave({ children }: { readonly children: ReactNode }): ReactNode {
-  const { further, words } = useFurther();
+  const { further, words } = useFurther("sheets");
   const [wasOpened, setOpened] = useState(false);
   return (
     <details className="fold sheet screen-only" onToggle={({ currentTarget }) => currentTarget.open && setOpened(true)}>

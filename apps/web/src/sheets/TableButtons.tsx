@@ -12,7 +12,7 @@ export type TableKind = "prices" | "stores" | "movements" | "accounts";
 
 /** Saves tables of the kitchen as comma-separated values. */
 export default function TableButtons({ tables }: { readonly tables: readonly TableKind[] }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("sheets");
   const { view } = useKitchen();
   const source = useKeptSource();
   const nameFile = useFileName();

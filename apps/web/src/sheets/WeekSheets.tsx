@@ -34,7 +34,7 @@ import { useFileName } from "./useFileName.ts";
 
 /** The shown days on paper, as a calendar and as a picture. */
 export default function WeekSheets({ week }: { readonly week: WeekPlan }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("sheets");
   const { view } = useKitchen();
   const catalogue = useCatalogue();
   const nameFile = useFileName();

@@ -7,7 +7,7 @@ import { useFurther } from "../words/useFurther.ts";
 
 /** What can be told of a whole lot by one touch: used up, thrown away, put elsewhere. */
 export function LotActs({ lot }: { readonly lot: LotState }): ReactNode {
-  const { words, further } = useFurther();
+  const { words, further } = useFurther("stores");
   const { session, view } = useKitchen();
   const tell = (body: EventBody): void => {
     void session.write((pen) => [pen.write(body)]);

@@ -13,7 +13,7 @@ interface StocktakeProps {
 
 /** All lots of a place to be counted in one go: what stays empty is left as it is. */
 export function Stocktake({ lots, onDone }: StocktakeProps): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("stores");
   const { session, view } = useKitchen();
   const names = useNames();
   const [found, setFound] = useState<Readonly<Record<string, number | undefined>>>({});

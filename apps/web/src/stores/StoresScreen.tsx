@@ -39,7 +39,7 @@ export default function StoresScreen(): ReactNode {
 }
 
 function Place({ name, lots }: { readonly name: string; readonly lots: readonly LotState[] }): ReactNode {
-  const { words, further } = useFurther();
+  const { words, further } = useFurther("stores");
   const [isCounting, setCounting] = useState(false);
   return (
     <section className="stack tight">

@@ -15,7 +15,7 @@ interface MendedWeekProps {
 
 /** What planning the week again came to: what stays, what changes and why, what it costs; and the way to take it. */
 export function MendedWeek({ mending, same, onAccept }: MendedWeekProps): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("mended");
   const { mended } = further;
   if (mending.kind === "idle") return null;
   if (mending.kind === "busy") return <p className="soft">{mended.busy}</p>;
@@ -51,7 +51,7 @@ export function MendedWeek({ mending, same, onAccept }: MendedWeekProps): ReactN
 }
 
 function Swap({ swap }: { readonly swap: DishSwap }): ReactNode {
-  const { further, formats, words } = useFurther();
+  const { further, formats, words } = useFurther("mended");
   const { view } = useKitchen();
   const names = useNames();
   const { mended } = further;
@@ -69,7 +69,7 @@ function Swap({ swap }: { readonly swap: DishSwap }): ReactNode {
 }
 
 function Buying({ answer }: { readonly answer: Extract<WeekMended, { kind: "planned" }> }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("mended");
   const { view } = useKitchen();
   const names = useNames();
   const { mended } = further;

@@ -7,7 +7,7 @@ import { useFurther } from "../words/useFurther.ts";
 
 /** Where things came out otherwise than the week took them to be, lets the plan follow; nothing where they did not. */
 export function Follow(): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("mended", "today");
   const { session, view } = useKitchen();
   const { state, menu, day } = view;
   const news = useMemo(() => {

@@ -51,7 +51,7 @@ export function Job({ job, week }: { readonly job: DayJob; readonly week: WeekPl
     <div className="stack tight">
       <p className="soft small">{sitting}</p>
       <h3>{words.today.jobs[job.kind](names.dish(job.dish))}</h3>
-      <p className="small">{words.today.portions(formats.number(job.portions))}</p>
+      <p className="small">{words.today.portions(job.portions, formats.number(job.portions))}</p>
       {"cautions" in job &&
         job.cautions.map(({ code, text, authority }) => (
           <p key={code} className="small caution">

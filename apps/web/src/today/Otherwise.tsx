@@ -15,7 +15,7 @@ interface OtherwiseProps {
 
 /** What comes out otherwise at a sitting: nobody eats, somebody does not, guests do, or all eat elsewhere. */
 export function Otherwise({ job: { date, sitting }, eaters }: OtherwiseProps): ReactNode {
-  const { words, further } = useFurther();
+  const { words, further } = useFurther("today");
   const { session, view } = useKitchen();
   const names = useNames();
   const [guests, setGuests] = useState<number>();

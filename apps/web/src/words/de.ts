@@ -1,4 +1,7 @@
 import type { Words } from "./en.ts";
+import { toCounted } from "./toCounted.ts";
+
+const counted = toCounted("de");
 
 /** Alle Texte der Oberfläche auf Deutsch. */
 export const de: Words = {
@@ -39,8 +42,8 @@ export const de: Words = {
     full: "Auf dem Gerät ist kein Platz mehr. Schaff Platz und versuch es noch einmal; lass die Seite so lange offen.",
     tryAgain: "Noch einmal",
     mended: "Ein Teil dieser Küche war auf diesem Gerät beschädigt",
-    mendedRemedy: (pieces: number) =>
-      `${pieces === 1 ? "Ein Stück" : `${pieces} Stücke`} des Geschriebenen ließ sich nicht lesen; alles andere ist da und wieder heil. Sieh die Geschichte und die Vorräte durch; eine Sicherung oder ein anderes Gerät hat vielleicht mehr.`,
+    mendedRemedy: (pieces) =>
+      `${counted(pieces, { one: "Ein Stück des Geschriebenen ließ", other: `${pieces} Stücke des Geschriebenen ließen` })} sich nicht lesen; alles andere ist da und wieder heil. Sieh die Geschichte und die Vorräte durch; eine Sicherung oder ein anderes Gerät hat vielleicht mehr.`,
     mendedRead: "Gelesen",
   },
   first: {
@@ -85,7 +88,11 @@ export const de: Words = {
     ribbons: "Packungen und die Teller, die sie füllen, Tag für Tag",
     legend:
       "Ein Band ist eine Packung, so dick wie das, was übrig ist. Ring: geht in ein Gericht. Keil: geöffnet. Strich: letzter Tag. Pfeil: bleibt übrig. Kreuz: weggeworfen.",
-    shelf: (count) => `${count} Packungen aus dem Regal, von denen wenig gebraucht wird, stehen nur in der Tabelle.`,
+    shelf: (count) =>
+      counted(count, {
+        one: "Eine Packung aus dem Regal, von der wenig gebraucht wird, steht nur in der Tabelle.",
+        other: `${count} Packungen aus dem Regal, von denen wenig gebraucht wird, stehen nur in der Tabelle.`,
+      }),
     kinds: {
       dry: "Trockenes und Dosen",
       fresh: "Gemüse und Obst",
@@ -125,16 +132,14 @@ export const de: Words = {
       ahead: (what) => `Vorher anfangen: ${what}`,
     },
     for: (dish, day, sitting) => `Für ${dish}, ${day}, ${sitting.toLowerCase()}`,
-    portions: (count) => `${count} Normalportionen`,
+    portions: (count, told) => counted(count, { one: `${told} Normalportion`, other: `${told} Normalportionen` }),
     short: (food, mass) => `${food}: ${mass} mehr verbraucht, als da war. Zähl, was noch da ist.`,
     daysLeft: (days) =>
       days < 0
-        ? `verdorben seit ${-days === 1 ? "gestern" : `${-days} Tagen`}`
+        ? counted(-days, { one: "verdorben seit gestern", other: `verdorben seit ${-days} Tagen` })
         : days === 0
           ? "letzter Tag"
-          : days === 1
-            ? "noch 1 Tag"
-            : `noch ${days} Tage`,
+          : counted(days, { one: "noch 1 Tag", other: `noch ${days} Tage` }),
   },
   work: {
     find: "Gericht suchen",
@@ -161,7 +166,7 @@ export const de: Words = {
     wash: (part) => `Abwaschen: ${part}`,
     timeline: "Zeitplan",
     timelineSays: (minutes, rows) =>
-      `Zeitplan von ${Math.round(minutes)} Minuten in ${rows} Reihen; alle Schritte stehen in der Liste darunter.`,
+      `${counted(Math.round(minutes), { one: "Zeitplan von 1 Minute", other: `Zeitplan von ${Math.round(minutes)} Minuten` })} in ${counted(rows, { one: "1 Reihe", other: `${rows} Reihen` })}; alle Schritte stehen in der Liste darunter.`,
     rows: {
       hands: "Hände",
       ring: "Platte",

@@ -1,3 +1,7 @@
+import { toCounted } from "./toCounted.ts";
+
+const counted = toCounted("en");
+
 /** Every text of the app in English; the other languages have the same keys. */
 export const en = {
   shell: {
@@ -37,7 +41,7 @@ export const en = {
     tryAgain: "Try again",
     mended: "Part of this kitchen was damaged on this device",
     mendedRemedy: (pieces: number) =>
-      `${pieces === 1 ? "One piece" : `${pieces} pieces`} of what was written could not be read; all the rest is here and sound again. Look through the history and the stores; a backup or another device may have more.`,
+      `${counted(pieces, { one: "One piece", other: `${pieces} pieces` })} of what was written could not be read; all the rest is here and sound again. Look through the history and the stores; a backup or another device may have more.`,
     mendedRead: "I have read this",
   },
   first: {
@@ -81,7 +85,11 @@ export const en = {
     ribbons: "Packs and the plates they feed, day by day",
     legend:
       "A ribbon is a pack, as thick as what is left of it. Rings: it goes into a dish. Wedge: opened. Bar: its last day. Arrow: carried over. Cross: thrown away.",
-    shelf: (count: number) => `${count} packs from the shelf, of which little is used, stand in the table alone.`,
+    shelf: (count: number) =>
+      counted(count, {
+        one: "One pack from the shelf, of which little is used, stands in the table alone.",
+        other: `${count} packs from the shelf, of which little is used, stand in the table alone.`,
+      }),
     kinds: {
       dry: "dry and tinned",
       fresh: "vegetables and fruit",
@@ -121,16 +129,15 @@ export const en = {
       ahead: (what: string) => `Begin ahead: ${what}`,
     },
     for: (dish: string, day: string, sitting: string) => `For ${dish}, ${day}, ${sitting.toLowerCase()}`,
-    portions: (count: string) => `${count} standard portions`,
+    portions: (count: number, told: string) =>
+      counted(count, { one: `${told} standard portion`, other: `${told} standard portions` }),
     short: (food: string, mass: string) => `${food}: ${mass} more was used than was there. Count what is left.`,
     daysLeft: (days: number) =>
       days < 0
-        ? `gone off ${-days === 1 ? "yesterday" : `${-days} days ago`}`
+        ? counted(-days, { one: "gone off yesterday", other: `gone off ${-days} days ago` })
         : days === 0
           ? "last day"
-          : days === 1
-            ? "1 day left"
-            : `${days} days left`,
+          : counted(days, { one: "1 day left", other: `${days} days left` }),
   },
   work: {
     find: "Find a dish",
@@ -157,7 +164,7 @@ export const en = {
     wash: (part: string) => `Wash: ${part}`,
     timeline: "Timeline",
     timelineSays: (minutes: number, rows: number) =>
-      `Timeline of ${Math.round(minutes)} minutes in ${rows} rows; all steps stand in the list below.`,
+      `${counted(Math.round(minutes), { one: "Timeline of 1 minute", other: `Timeline of ${Math.round(minutes)} minutes` })} in ${counted(rows, { one: "1 row", other: `${rows} rows` })}; all steps stand in the list below.`,
     rows: {
       hands: "Hands",
       ring: "Ring",

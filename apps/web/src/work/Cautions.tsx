@@ -4,7 +4,7 @@ import { useFurther } from "../words/useFurther.ts";
 
 /** What must be minded here, with who says so and what does as much at another temperature. */
 export function Cautions({ cautions }: { readonly cautions: readonly PlacedCaution[] }): ReactNode {
-  const { further, formats } = useFurther();
+  const { further, formats } = useFurther("work");
   return cautions.map(({ code, text, authority, otherTimes = [] }) => (
     <div key={`${code} ${text}`} className="caution">
       {text} <span className="soft">({authority})</span>

@@ -10,7 +10,7 @@ import { wishFor } from "./wishFor.ts";
 
 /** What came out of a cooking: what was really used, who ate of it, and what is left for later. */
 export function Finish({ running }: { readonly running: Running }): ReactNode {
-  const { further } = useFurther();
+  const { further } = useFurther("work");
   const { session, view } = useKitchen();
   const [, go] = useLocation();
   const [told, setTold] = useState<Readonly<Record<string, CookedDish>>>({});

@@ -23,7 +23,7 @@ const DUST_PORTIONS = 0.01;
 
 /** One dish that was cooked: portions, plates, and what of each food really went in. */
 export function FinishDish({ dish, portions, onTell }: FinishDishProps): ReactNode {
-  const { further, formats, words } = useFurther();
+  const { further, formats, words } = useFurther("dishes", "work");
   const { view } = useKitchen();
   const names = useNames();
   const [planned] = useState(() => wishFor(view, dish, portions));
@@ -106,7 +106,7 @@ export function FinishDish({ dish, portions, onTell }: FinishDishProps): ReactNo
           ? further.finish.tooMuch
           : left <= DUST_PORTIONS
             ? further.finish.nothingLeft
-            : further.finish.left(formats.number(left), further.dishes.fridgeDays(planned.dish.keeps.fridgeDays))}
+            : further.finish.left(left, formats.number(left), further.dishes.fridgeDays(planned.dish.keeps.fridgeDays))}
       </p>
       <details className="fold">
         <summary>

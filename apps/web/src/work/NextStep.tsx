@@ -17,7 +17,7 @@ const LONG = 60;
 
 /** The next thing for the hands, readable from where the pan stands, with what must be minded just there. */
 export function NextStep({ sheet, line, now, isFirst, onTell }: NextStepProps): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("work");
   const wait = Math.ceil(line.startMinutes - now);
   const behind = Math.floor(now - line.startMinutes);
   const besides = sheet.lines.filter((each) => each.kind !== "step").filter((each) => isDue(each, line, now));

@@ -18,7 +18,7 @@ const LONGER_MINUTES = 2;
 
 /** A cooking by the stove: the next thing in large type, what goes on beside it, and what comes then. */
 export function Stove({ running }: { readonly running: Running }): ReactNode {
-  const { words, further, formats } = useFurther();
+  const { words, further, formats } = useFurther("work");
   const { view } = useKitchen();
   const names = useNames();
   const { sheet, begunMs, told } = running;

@@ -13,7 +13,7 @@ interface TimersProps {
 
 /** What goes on by itself, each with its own clock. */
 export function Timers({ timers, nowMs, onDone, onLonger }: TimersProps): ReactNode {
-  const { words, further } = useFurther();
+  const { words, further } = useFurther("work");
   if (timers.length === 0) return null;
   return (
     <section className="stack tight" aria-labelledby="going-on">

@@ -1,4 +1,7 @@
+import { toCounted } from "../toCounted.ts";
 import type { sharingEn } from "./sharingEn.ts";
+
+const counted = toCounted("de");
 
 /** Texts of shared kitchens in German. */
 export const sharingDe: typeof sharingEn = {
@@ -16,7 +19,8 @@ export const sharingDe: typeof sharingEn = {
   share: "Diese Küche teilen",
   sharedOn: (host) => `Geteilt auf ${host}.`,
   here: (who) => `Auch hier: ${who}`,
-  unsent: (count) => (count === 1 ? "1 Eintrag wartet auf das Senden" : `${count} Einträge warten auf das Senden`),
+  unsent: (count) =>
+    counted(count, { one: "1 Eintrag wartet auf das Senden", other: `${count} Einträge warten auf das Senden` }),
   roles: { keeper: "führt die Küche", cook: "kauft ein und kocht", reader: "liest nur" },
   roleHere: { cook: "Dieses Gerät kauft ein und kocht.", reader: "Dieses Gerät liest nur." },
   forbidden: {
@@ -52,7 +56,8 @@ export const sharingDe: typeof sharingEn = {
   leaveNote: "Was auf diesem Gerät ist, bleibt hier.",
   deleteThere: "Auf dem Server löschen",
   deleteSure: "Die Küche auf dem Server löschen, für alle? Jedes Gerät behält, was es hat.",
-  returned: (count) => (count === 1 ? "1 Eintrag kam vom Server zurück" : `${count} Einträge kamen vom Server zurück`),
+  returned: (count) =>
+    counted(count, { one: "1 Eintrag kam vom Server zurück", other: `${count} Einträge kamen vom Server zurück` }),
   returnedRemedy:
     "Sie zählen nur auf diesem Gerät und werden beim nächsten Mal wieder angeboten. Bitte darum, wer die Küche führt, mache es auf andere Weise noch einmal, oder sichere sie in einer Datei.",
   refusals: {

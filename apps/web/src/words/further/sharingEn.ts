@@ -1,3 +1,7 @@
+import { toCounted } from "../toCounted.ts";
+
+const counted = toCounted("en");
+
 /** Texts of shared kitchens in English; the other languages have the same keys. */
 export const sharingEn = {
   title: "Shared with",
@@ -14,7 +18,8 @@ export const sharingEn = {
   share: "Share this kitchen",
   sharedOn: (host: string) => `Shared on ${host}.`,
   here: (who: string) => `Here too: ${who}`,
-  unsent: (count: number) => (count === 1 ? "1 entry waits to be sent" : `${count} entries wait to be sent`),
+  unsent: (count: number) =>
+    counted(count, { one: "1 entry waits to be sent", other: `${count} entries wait to be sent` }),
   roles: { keeper: "keeps the kitchen", cook: "shops and cooks", reader: "reads only" },
   roleHere: { cook: "This device shops and cooks.", reader: "This device reads only." },
   forbidden: {
@@ -49,7 +54,7 @@ export const sharingEn = {
   deleteThere: "Delete it on the server",
   deleteSure: "Delete the kitchen on the server, for all? Every device keeps its copy.",
   returned: (count: number) =>
-    count === 1 ? "1 entry came back from the server" : `${count} entries came back from the server`,
+    counted(count, { one: "1 entry came back from the server", other: `${count} entries came back from the server` }),
   returnedRemedy:
     "They count on this device alone and are offered again when it next comes in. Ask a keeper for what they need, do it anew in another way, or save a backup to keep them.",
   refusals: {

@@ -1,0 +1,105 @@
+import type { Language } from "../WordsContext.tsx";
+import type { accountsEn } from "./accountsEn.ts";
+import type { buyingEn } from "./buyingEn.ts";
+import type { commonEn } from "./commonEn.ts";
+import type { dishesEn } from "./dishesEn.ts";
+import type { firstEn } from "./firstEn.ts";
+import type { kitchenEn } from "./kitchenEn.ts";
+import type { mendedEn } from "./mendedEn.ts";
+import type { menuEn } from "./menuEn.ts";
+import type { pricesEn } from "./pricesEn.ts";
+import type { sharingEn } from "./sharingEn.ts";
+import type { sheetsEn } from "./sheetsEn.ts";
+import type { storesEn } from "./storesEn.ts";
+import type { todayEn } from "./todayEn.ts";
+import type { workEn } from "./workEn.ts";
+
+/** The parts that further texts are loaded by: those that most screens say, and those of one screen or one concern. */
+interface FurtherParts {
+  readonly common: typeof commonEn;
+  readonly accounts: typeof accountsEn;
+  readonly buying: typeof buyingEn;
+  readonly dishes: typeof dishesEn;
+  readonly first: typeof firstEn;
+  readonly kitchen: typeof kitchenEn;
+  readonly mended: typeof mendedEn;
+  readonly menu: typeof menuEn;
+  readonly prices: typeof pricesEn;
+  readonly sharing: { readonly sharing: typeof sharingEn };
+  readonly sheets: typeof sheetsEn;
+  readonly stores: typeof storesEn;
+  readonly today: typeof todayEn;
+  readonly work: typeof workEn;
+}
+
+export type FurtherPart = keyof FurtherParts;
+
+/** The common texts and those of the parts named; without a name all of them. */
+export type Further<Part extends FurtherPart = FurtherPart> = All<FurtherParts["common" | Part]>;
+
+/** What is each of the members of a union at once. */
+type All<Union> = (Union extends unknown ? (each: Union) => void : never) extends (all: infer Each) => void
+  ? Each
+  : never;
+
+type Loader<Part extends FurtherPart> = Readonly<Record<Language, () => Promise<FurtherParts[Part]>>>;
+
+/** What loads each part in each language. */
+export const FURTHER_LOADERS: { readonly [Part in FurtherPart]: Loader<Part> } = {
+  common: {
+    en: () => import("./commonEn.ts").then((loaded) => loaded.commonEn),
+    de: () => import("./commonDe.ts").then((loaded) => loaded.commonDe),
+  },
+  accounts: {
+    en: () => import("./accountsEn.ts").then((loaded) => loaded.accountsEn),
+    de: () => import("./accountsDe.ts").then((loaded) => loaded.accountsDe),
+  },
+  buying: {
+    en: () => import("./buyingEn.ts").then((loaded) => loaded.buyingEn),
+    de: () => import("./buyingDe.ts").then((loaded) => loaded.buyingDe),
+  },
+  dishes: {
+    en: () => import("./dishesEn.ts").then((loaded) => loaded.dishesEn),
+    de: () => import("./dishesDe.ts").then((loaded) => loaded.dishesDe),
+  },
+  first: {
+    en: () => import("./firstEn.ts").then((loaded) => loaded.firstEn),
+    de: () => import("./firstDe.ts").then((loaded) => loaded.firstDe),
+  },
+  kitchen: {
+    en: () => import("./kitchenEn.ts").then((loaded) => loaded.kitchenEn),
+    de: () => import("./kitchenDe.ts").then((loaded) => loaded.kitchenDe),
+  },
+  mended: {
+    en: () => import("./mendedEn.ts").then((loaded) => loaded.mendedEn),
+    de: () => import("./mendedDe.ts").then((loaded) => loaded.mendedDe),
+  },
+  menu: {
+    en: () => import("./menuEn.ts").then((loaded) => loaded.menuEn),
+    de: () => import("./menuDe.ts").then((loaded) => loaded.menuDe),
+  },
+  prices: {
+    en: () => import("./pricesEn.ts").then((loaded) => loaded.pricesEn),
+    de: () => import("./pricesDe.ts").then((loaded) => loaded.pricesDe),
+  },
+  sharing: {
+    en: () => import("./sharingEn.ts").then((loaded) => ({ sharing: loaded.sharingEn })),
+    de: () => import("./sharingDe.ts").then((loaded) => ({ sharing: loaded.sharingDe })),
+  },
+  sheets: {
+    en: () => import("./sheetsEn.ts").then((loaded) => loaded.sheetsEn),
+    de: () => import("./sheetsDe.ts").then((loaded) => loaded.sheetsDe),
+  },
+  stores: {
+    en: () => import("./storesEn.ts").then((loaded) => loaded.storesEn),
+    de: () => import("./storesDe.ts").then((loaded) => loaded.storesDe),
+  },
+  today: {
+    en: () => import("./todayEn.ts").then((loaded) => loaded.todayEn),
+    de: () => import("./todayDe.ts").then((loaded) => loaded.todayDe),
+  },
+  work: {
+    en: () => import("./workEn.ts").then((loaded) => loaded.workEn),
+    de: () => import("./workDe.ts").then((loaded) => loaded.workDe),
+  },
+};

@@ -1,0 +1,50 @@
+import { toCounted } from "../toCounted.ts";
+import type { accountsEn } from "./accountsEn.ts";
+
+const counted = toCounted("de");
+
+/** Texts of Accounts in German. */
+export const accountsDe: typeof accountsEn = {
+  accounts: {
+    stretch: "Je",
+    day: "Tag",
+    week: "Woche",
+    month: "Monat",
+    stretches: (from: string, to: string) => `${from} bis ${to}`,
+    none: "Noch wurde nichts geplant, gekauft oder gegessen. Plane die Tage, hak ab, was du kaufst, und sag, was du gegessen hast: die Summen folgen daraus.",
+    left: (money: string) => `${money} vom Geld dieser Woche sind übrig`,
+    over: (money: string) => `${money} mehr als das Geld dieser Woche wurden ausgegeben`,
+    budget: (spent: string, budget: string) => `${spent} von ${budget} ausgegeben`,
+    noBudget: (spent: string) => `${spent} diese Woche ausgegeben. Es ist kein Geld festgelegt; tu das unter Küche.`,
+    picture: "Geplant, ausgegeben, gegessen und weggeworfen",
+    pictureSays: "Balken für jeden Zeitraum; die Tabelle darunter sagt dasselbe.",
+    planned: "An der Kasse geplant",
+    spent: "An der Kasse bezahlt",
+    eaten: "Gegessen",
+    wasted: "Weggeworfen",
+    fares: "Wege zu Läden",
+    ateOut: "Anderswo gegessen",
+    opening: "Vorher da",
+    entered: "Ohne Kauf dazugekommen",
+    carryOver: "Bleibt übrig",
+    days: "Tage",
+    sums: "Vorher da + dazugekommen + bezahlt = gegessen + weggeworfen + bleibt übrig.",
+    plates: "Teller, wie geplant und wie sie waren",
+    platesNone: "Keine Teller in diesen Tagen.",
+    asPlanned: "Geplant",
+    asItWas: "Wie es war",
+    nobody: "niemand aß hier",
+    guests: (count, told) => counted(count, { one: `Gäste: ${told} Portion`, other: `Gäste: ${told} Portionen` }),
+    waste: "Was weggeworfen wurde",
+    wasteNone: "Nichts wurde weggeworfen.",
+    missing: (mass: string) => `davon fehlten ${mass}`,
+    savings: {
+      "smaller-pack": (count: number, pack: string, money: string) =>
+        `${count > 1 ? `${count} × ` : ""}${pack} hätte gereicht und ${money} weniger gekostet`,
+      freeze: (day: string) => `bis ${day} eingefroren, wäre es nicht verdorben`,
+      eat: (day: string) => `bis ${day} gegessen, wäre es nicht verdorben`,
+    },
+    earlier: "Früher",
+    later: "Später",
+  },
+};

@@ -1,0 +1,23 @@
+import { toCounted } from "../toCounted.ts";
+
+const counted = toCounted("en");
+
+/** Texts of a week that is planned again in English; the other languages have the same keys. */
+export const mendedEn = {
+  mended: {
+    busy: "Looking at the whole week …",
+    failed: "The week could not be planned again. The list stands as it is.",
+    none: "No menu near this one keeps every limit then. Keep the list, or plan anew under Menu.",
+    unfit: "This week no longer fits the kitchen. Plan anew under Menu.",
+    same: "The menu and the list stay as they are.",
+    sameDishes: "Every dish stays; the buying changes.",
+    otherDishes: (count: number) => counted(count, { one: "One dish changes:", other: `${count} dishes change:` }),
+    insteadOf: (dish: string) => `instead of ${dish}`,
+    dearer: (money: string) => `keeping that would cost ${money} more`,
+    why: { "not-offered": "that can't be made any more", breaks: "that would break a limit" },
+    more: (count: number, pack: string) => `+ ${count} × ${pack}`,
+    fewer: (count: number, pack: string) => `− ${count} × ${pack}`,
+    tills: (after: string, before: string) => `All tills of the week: ${after} instead of ${before}.`,
+    accept: "Take the changed week",
+  },
+};

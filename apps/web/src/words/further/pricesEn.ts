@@ -1,0 +1,67 @@
+import { toCounted } from "../toCounted.ts";
+
+const counted = toCounted("en");
+
+/** Texts of Prices in English; the other languages have the same keys. */
+export const pricesEn = {
+  prices: {
+    find: "Find a food or a pack",
+    shop: "Shop",
+    allShops: "all shops",
+    none: "No price fits that.",
+    noneYet: "No packs yet. Bring in a kitchen with packs, or begin with a demo kitchen.",
+    perKg: (money: string) => `${money} a kg`,
+    seenAt: (day: string, where: string) => `seen ${day}, ${where}`,
+    agedAt: (day: string, where: string) => `seen ${day}, ${where}: long ago, look again`,
+    neverSeen: "estimate, never seen",
+    cheapest: "cheapest by weight",
+    massUnknown: "unit price unknown",
+    offer: (count: number, money: string) => `${count} for ${money}`,
+    reduced: (day: string) => `reduced until ${day}`,
+    more: "Show all of them",
+    shown: (shown: number, all: number) => `${shown} of ${all} foods; search for the others.`,
+    history: "How it moved",
+    historyOf: (food: string) => `Prices of ${food} a kg over time`,
+    historySays: (food: string, count: number) => {
+      const looks = counted(count, { one: "seen once", other: `seen ${count} times` });
+      return `Unit prices of ${food} over time, ${looks}; the table below says the same.`;
+    },
+    historyNone: "No price was seen yet: note one below, and its course begins.",
+    day: "Day",
+    pack: "Pack",
+    price: "Price",
+    unitPrice: "A kilogram",
+    change: "Change",
+    note: "Note a price",
+    whichPack: "Pack",
+    priceOfOne: "Price of one pack",
+    where: "Seen where",
+    holds: "It holds now, in grams (if that changed)",
+    noteIt: "Note it",
+    notMoney: "That is no price.",
+    lost: "This kitchen buys no such food.",
+    all: "All prices",
+  },
+  receipt: {
+    title: "Read a receipt in",
+    about: "Paste the text of a receipt, or choose a text file. It is read on this device and sent nowhere.",
+    shopOnIt: "as it says on it",
+    text: "Text of the receipt",
+    file: "Or choose a text file",
+    found: (items: number, prices: number, day: string) => {
+      const lines = counted(items, { one: "1 line read", other: `${items} lines read` });
+      const known = counted(prices, { one: "1 price for a known pack", other: `${prices} prices for known packs` });
+      return `${lines}, ${known}, as seen on ${day}.`;
+    },
+    balance: {
+      equal: "The lines add up to the total.",
+      "tax-added": "The lines and the tax add up to the total.",
+      apart: "The lines do not add up to the total: look at them.",
+      "no-total": "It names no total to hold the lines against.",
+    },
+    pack: "Pack",
+    choose: "choose",
+    leaveOut: "leave it out",
+    keep: (count: number) => counted(count, { one: "Note 1 price", other: `Note ${count} prices` }),
+  },
+};

@@ -1,0 +1,40 @@
+import type { sheetsEn } from "./sheetsEn.ts";
+
+/** Texts of printing and saving in German. */
+export const sheetsDe: typeof sheetsEn = {
+  sheets: {
+    title: "Drucken oder speichern",
+    brief: "Seiten, Bilder, Tabellen",
+    day: "Tag",
+    paper: "Papier",
+    papers: { a4: "A4", letter: "US Letter" },
+    daySheet: "Tagesblatt",
+    weekSheet: "Wochenblatt",
+    dayLesson: "Tag für den Unterricht",
+    card: "Kalkulation",
+    lesson: "Seite für den Unterricht",
+    dishData: "Gericht als Daten (JSON-LD)",
+    print: "Drucken",
+    savePage: "Als Seite speichern (HTML)",
+    ribbons: "Packungsbänder",
+    timeline: "Arbeitsplan",
+    drivers: "Was die Kosten treibt",
+    accountsPicture: "Rechnung",
+    pricesPicture: "Preisverlauf",
+    frontier: "Auswahl",
+    calendar: "Kalender (.ics)",
+    tables: {
+      prices: "Preise (CSV)",
+      stores: "Vorräte (CSV)",
+      movements: "Bewegungen (CSV)",
+      accounts: "Rechnung (CSV)",
+    },
+    nothing: "Noch gibt es nichts zu zeichnen.",
+    noPng: "Dieser Browser konnte das PNG nicht zeichnen. Speichere das SVG.",
+    claims: "Behauptungen, nur gedruckt, solange sie stimmen",
+    claimPlate: "Jeder Teller unter",
+    claimReady: "Alles fertig in weniger als, Minuten",
+    refused: "Nicht gedruckt, weil es nicht stimmt:",
+    broken: (claim, where, value) => `„${claim}“: ${where} hat ${value}.`,
+  },
+};

@@ -1,0 +1,25 @@
+import { toCounted } from "../toCounted.ts";
+import type { todayEn } from "./todayEn.ts";
+
+const counted = toCounted("de");
+
+/** Texts of Today where it comes out otherwise in German. */
+export const todayDe: typeof todayEn = {
+  otherwise: {
+    title: "Es kommt anders",
+    without: (eater) => `Ohne ${eater}`,
+    guests: "Portionen für Gäste",
+    guestsCome: "Gäste essen hier",
+    cost: "Was es anderswo kostet, falls bekannt",
+    ateOut: "Anderswo gegessen",
+  },
+  follow: {
+    title: "Anders als geplant",
+    count: (count) =>
+      counted(count, {
+        one: "Eines kam anders, als die Woche annahm.",
+        other: `${count} Dinge kamen anders, als die Woche annahm.`,
+      }),
+    ask: "Den Plan folgen lassen",
+  },
+};

@@ -1,0 +1,49 @@
+import { toCounted } from "../toCounted.ts";
+import type { workEn } from "./workEn.ts";
+
+const counted = toCounted("de");
+
+/** Texts at the stove in German. */
+export const workDe: typeof workEn = {
+  stove: {
+    behind: (minutes) => `${minutes} Min. im Rückstand`,
+    besides: "Dazu:",
+    otherTimes: "Ebenso viel tun",
+    over: "um",
+    longer: "2 Minuten mehr",
+    allDone: "Alles ist fertig. Trag auf, und sag es den Vorräten.",
+    toStores: "Fertig: den Vorräten sagen",
+    parts: {
+      ring: "Platte",
+      pan: "Pfanne",
+      pot: "Topf",
+      oven: "Ofen",
+      tray: "Blech",
+      microwave: "Mikrowelle",
+      kettle: "Kocher",
+      board: "Brett, Messer und Hände",
+      bowl: "Schüssel",
+      blender: "Mixer",
+    },
+  },
+  finish: {
+    title: "Den Vorräten sagen",
+    about:
+      "Was hineinkam, verlässt die Vorräte; was gegessen ist, wird abgerechnet; was übrig bleibt, sind Portionen im Kühlschrank.",
+    portions: "Gekochte Portionen",
+    eatenAt: "Gegessen",
+    later: "noch nicht",
+    plates: "Wer wie viele Portionen aß",
+    left: (count, told, keeps) =>
+      counted(count, {
+        one: `${told} Portion ist übrig. ${keeps}; kühl sie bald.`,
+        other: `${told} Portionen sind übrig. ${keeps}; kühl sie bald.`,
+      }),
+    nothingLeft: "Nichts ist übrig.",
+    tooMuch: "Es ist mehr gegessen als gekocht.",
+    used: "Was wirklich hineinkam",
+    usedNote: "Gramm wie gekauft. Ändere nur, was anders war; 0 = weggelassen.",
+    book: "Den Vorräten sagen",
+    back: "Zurück an den Herd",
+  },
+};

@@ -1,0 +1,47 @@
+import { toCounted } from "../toCounted.ts";
+
+const counted = toCounted("en");
+
+/** Texts at the stove in English; the other languages have the same keys. */
+export const workEn = {
+  stove: {
+    behind: (minutes: number) => `${minutes} min behind`,
+    besides: "With it:",
+    otherTimes: "As much is done by",
+    over: "over",
+    longer: "2 minutes more",
+    allDone: "All is done. Serve, and tell the stores.",
+    toStores: "Done: tell the stores",
+    parts: {
+      ring: "ring",
+      pan: "pan",
+      pot: "pot",
+      oven: "oven",
+      tray: "tray",
+      microwave: "microwave",
+      kettle: "kettle",
+      board: "board, knife and hands",
+      bowl: "bowl",
+      blender: "blender",
+    },
+  },
+  finish: {
+    title: "Tell the stores",
+    about: "What went in leaves the stores, what is eaten is accounted, what is left becomes portions in the fridge.",
+    portions: "Portions cooked",
+    eatenAt: "Eaten at",
+    later: "not yet",
+    plates: "Who ate how many portions",
+    left: (count: number, told: string, keeps: string) =>
+      counted(count, {
+        one: `${told} portion is left. ${keeps}; chill it soon.`,
+        other: `${told} portions are left. ${keeps}; chill them soon.`,
+      }),
+    nothingLeft: "Nothing is left.",
+    tooMuch: "More is eaten than was cooked.",
+    used: "What really went in",
+    usedNote: "Grams as bought. Change only what differed; 0 = left out.",
+    book: "Tell the stores",
+    back: "Back to the stove",
+  },
+};
