@@ -79,11 +79,17 @@ describe.skipIf(!hasBrowser)("a week lived", () => {
     test("an order of work is begun, lasts over a reload, and is done step by step", async () => {
       const { page } = app;
       await page.getByRole("main").getByRole("link", { name: en.screens.work }).last().click();
+      await page.getByLabel(en.work.readyBy).fill("19:00");
+      await page.getByText(/^Begin at 1[5-8]:\d\d\.$/).waitFor();
       await page.getByRole("button", { name: en.work.begin }).click();
       const next = page.locator(".next-step");
       await next.waitFor();
       const text = await next.locator(".next-text").textContent();
       await page.reload();
+      expect(await next.locator(".next-text").textContent()).toBe(text);
+      await goTo(page, "today");
+      await page.getByRole("main").getByRole("link", { name: en.screens.work }).first().click();
+      await page.getByText(en.work.kept).waitFor();
       expect(await next.locator(".next-text").textContent()).toBe(text);
       const finish = page.getByRole("button", { name: stove.toStores });
       for (let step = 0; step < 40 && !(await finish.isVisible()); step++) {
@@ -97,7 +103,9 @@ describe.skipIf(!hasBrowser)("a week lived", () => {
       await page.getByRole("button", { name: furtherEn.finish.book }).click();
       await page.getByRole("heading", { name: en.today.next }).waitFor();
       await goTo(page, "work");
-      await page.getByRole("button", { name: en.work.order }).waitFor();
+      // What is next to cook today is chosen already.
+      await expect.poll(() => page.getByRole("checkbox", { checked: true }).count()).toBeGreaterThan(0);
+      expect(await page.getByRole("button", { name: en.work.order }).isEnabled()).toBe(true);
     });
 
     test("nothing went wrong unnoticed", () => {

@@ -6,6 +6,7 @@ import { useNames } from "../kitchen/useNames.ts";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
+import { workPath } from "../work/workPath.ts";
 import { Costing } from "./Costing.tsx";
 import { DishCare } from "./DishCare.tsx";
 import { DishIntake } from "./DishIntake.tsx";
@@ -40,7 +41,7 @@ export function DishPage({ id }: { readonly id: string }): ReactNode {
       <Minutes dish={dish} portions={portions} />
       <div className="row portions-row">
         <Portions portions={portions} onPortions={setPortions} />
-        <Link href={`/work?dish=${dish.id}&portions=${portions}`} className="button main way">
+        <Link href={workPath([{ dish: dish.id, portions }])} className="button main way">
           {further.dishes.toWork}
         </Link>
         <Link href={`/dishes/${dish.id}/change`} className="button way">

@@ -24,7 +24,7 @@ export function WhoPage({ answers, onChange }: PageProps): ReactNode {
             <button
               key={count}
               type="button"
-              className="button large"
+              className="button square"
               aria-pressed={count === eaters.length}
               onClick={() => setCount(count)}
             >

@@ -25,12 +25,11 @@ function PackLine({ price }: { readonly price: PackPrice }): ReactNode {
   const { currency } = view.kitchen;
   return (
     <div className="pack-line">
-      <span>
-        {pack.label}
-        <span className="small soft"> {names.shop(pack.shop)}</span>
-      </span>
+      <span>{pack.label}</span>
       <b className="figure">{formats.money(pack.priceMinor, currency)}</b>
       <span className="small soft">
+        {names.shop(pack.shop)}
+        {", "}
         <Sureness price={price} />
         {pack.offer !== undefined &&
           `, ${further.prices.offer(pack.offer.count, formats.money(pack.offer.priceMinor, currency))}`}
@@ -47,9 +46,11 @@ function PackLine({ price }: { readonly price: PackPrice }): ReactNode {
 
 function Sureness({ price: { pack, sureness } }: { readonly price: PackPrice }): ReactNode {
   const { further, formats } = useFurther("prices");
+  const names = useNames();
   if (pack.seen === undefined || sureness.kind === "estimate") return further.prices.neverSeen;
   const { on, at } = pack.seen;
+  const elsewhere = at === names.shop(pack.shop) ? undefined : at;
   return sureness.kind === "aged"
-    ? further.prices.agedAt(formats.day(on), at)
-    : further.prices.seenAt(formats.day(on), at);
+    ? further.prices.agedAt(formats.day(on), elsewhere)
+    : further.prices.seenAt(formats.day(on), elsewhere);
 }

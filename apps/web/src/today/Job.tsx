@@ -4,12 +4,21 @@ import type { ReactNode } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import type { DishWanted } from "../thinking/Thinker.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import { workPath } from "../work/workPath.ts";
 import { Otherwise } from "./Otherwise.tsx";
 import { platesOf } from "./platesOf.ts";
 
+interface JobProps {
+  readonly job: DayJob;
+  readonly week: WeekPlan;
+  /** All that is cooked for the sitting of the job, itself among it. */
+  readonly together: readonly DishWanted[];
+}
+
 /** One thing to do today, and what to tell of it when it is done. */
-export function Job({ job, week }: { readonly job: DayJob; readonly week: WeekPlan }): ReactNode {
+export function Job({ job, week, together }: JobProps): ReactNode {
   const { words, formats } = useWords();
   const { session, view } = useKitchen();
   const names = useNames();
@@ -63,7 +72,7 @@ export function Job({ job, week }: { readonly job: DayJob; readonly week: WeekPl
           {job.kind === "cook" ? words.today.cooked : words.today.eaten}
         </button>
         {job.kind === "cook" && (
-          <Link className="button way" href={`/work?dish=${job.dish}&portions=${job.portions}`}>
+          <Link className="button way" href={workPath(together)}>
             {words.screens.work}
           </Link>
         )}

@@ -4,6 +4,7 @@ import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import { cookingsOf } from "../work/cookingsOf.ts";
 import "../kitchen/fields/fields.css";
 import { Follow } from "./Follow.tsx";
 import { Job } from "./Job.tsx";
@@ -19,6 +20,7 @@ export default function TodayScreen(): ReactNode {
   const reminders = useMemo(() => remindersOf(edited, state, tables, day), [edited, state, tables, day]);
   const useUp = useMemo(() => listUseUp(state, day).filter(({ daysLeft }) => daysLeft !== undefined), [state, day]);
   const jobs = reminders.flatMap((reminder) => (reminder.kind === "job" ? [reminder.job] : []));
+  const cookings = cookingsOf(jobs);
   const counts = reminders.flatMap((reminder) => (reminder.kind === "to-count" ? [reminder.count] : []));
   return (
     <div className="stack">
@@ -37,7 +39,11 @@ export default function TodayScreen(): ReactNode {
           <ul className="lines">
             {jobs.map((job) => (
               <li key={`${job.kind} ${job.date} ${job.sitting} ${job.dish} ${"step" in job ? job.step : ""}`}>
-                <Job job={job} week={menu.week} />
+                <Job
+                  job={job}
+                  week={menu.week}
+                  together={cookings.find(({ sitting }) => sitting === job.sitting)?.wanted ?? []}
+                />
               </li>
             ))}
           </ul>

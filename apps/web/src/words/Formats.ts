@@ -4,6 +4,8 @@ import type { CivilDate } from "halfloaf/quantity";
 export class Formats {
   readonly #locale: string;
   readonly #money = new Map<string, Intl.NumberFormat>();
+  readonly #numbers = new Map<number, Intl.NumberFormat>();
+  readonly #measures = new Map<string, Intl.NumberFormat>();
   readonly #days = new Map<string, Intl.DateTimeFormat>();
 
   constructor(locale: string) {
@@ -18,7 +20,9 @@ export class Formats {
   }
 
   number(value: number, most = 1): string {
-    return new Intl.NumberFormat(this.#locale, { maximumFractionDigits: most }).format(value);
+    const format = this.#numbers.get(most) ?? new Intl.NumberFormat(this.#locale, { maximumFractionDigits: most });
+    this.#numbers.set(most, format);
+    return format.format(value);
   }
 
   /** A share from 0 to 1 in percent. */
@@ -28,18 +32,11 @@ export class Formats {
 
   /** g below a kilogram, else kg. */
   mass(massG: number): string {
-    const [value, unit, most] = massG < 999.5 ? [massG, "gram", 0] : [massG / 1000, "kilogram", 2];
-    return new Intl.NumberFormat(this.#locale, {
-      style: "unit",
-      unit: unit as string,
-      maximumFractionDigits: most as number,
-    }).format(value as number);
+    return massG < 999.5 ? this.#measure("gram", massG, 0) : this.#measure("kilogram", massG / 1000, 2);
   }
 
   minutes(minutes: number): string {
-    return new Intl.NumberFormat(this.#locale, { style: "unit", unit: "minute", maximumFractionDigits: 0 }).format(
-      minutes,
-    );
+    return this.#measure("minute", minutes, 0);
   }
 
   /** "Mon 2 Mar". */
@@ -70,6 +67,15 @@ export class Formats {
   /** Minutes since midnight as a time of the day: "18:05". */
   clock(minutes: number): string {
     return this.#date({ hour: "2-digit", minute: "2-digit" }).format(new Date(Date.UTC(2000, 0, 1, 0, minutes)));
+  }
+
+  /** A figure with its unit, which no end of a line parts. */
+  #measure(unit: "gram" | "kilogram" | "minute", value: number, most: number): string {
+    const format =
+      this.#measures.get(unit) ??
+      new Intl.NumberFormat(this.#locale, { style: "unit", unit, maximumFractionDigits: most });
+    this.#measures.set(unit, format);
+    return format.format(value).replaceAll(" ", "\u00a0");
   }
 
   #date(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {

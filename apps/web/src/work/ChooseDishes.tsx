@@ -1,10 +1,14 @@
-import { type ReactNode, useId, useState } from "react";
+import { remindersOf } from "halfloaf/kitchen/record";
+import { type ReactNode, useId, useMemo, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import type { DishWanted } from "../thinking/Thinker.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import { cookingsOf } from "./cookingsOf.ts";
 
-/** Dishes to be cooked together: those the menu has for today first, any other by name. */
+const MOST_FOUND = 8;
+
+/** Dishes to be cooked together: those of today's next sitting are chosen already, any other can be found by name. */
 export function ChooseDishes({
   onChoose,
 }: {
@@ -12,38 +16,37 @@ export function ChooseDishes({
 }): ReactNode {
   const { words } = useWords();
   const { view } = useKitchen();
-  const names = useNames();
   const field = useId();
-  const [wanted, setWanted] = useState<readonly DishWanted[]>([]);
+  const cookings = useMemo(() => {
+    const reminders = remindersOf(view.edited, view.state, view.tables, view.day);
+    return cookingsOf(reminders.flatMap((reminder) => (reminder.kind === "job" ? [reminder.job] : [])));
+  }, [view]);
+  const [wanted, setWanted] = useState(cookings[0]?.wanted ?? []);
   const [text, setText] = useState("");
-  const planned = (view.menu?.week.batches ?? []).filter(({ date, putBy }) => date === view.day && putBy === undefined);
+  const isWanted = (dish: string): boolean => wanted.some((each) => each.dish === dish);
+  const toggle = (choice: DishWanted): void =>
+    setWanted(isWanted(choice.dish) ? wanted.filter(({ dish }) => dish !== choice.dish) : [...wanted, choice]);
+  const planned = new Set(cookings.flatMap((each) => each.wanted.map(({ dish }) => dish)));
   const found = view.tables.dishes.filter(
     ({ title }) => text.length > 1 && title.toLowerCase().includes(text.toLowerCase()),
   );
-  const isWanted = (dish: string): boolean => wanted.some((each) => each.dish === dish);
-  const toggle = (dish: string, portions: number): void =>
-    setWanted(isWanted(dish) ? wanted.filter((each) => each.dish !== dish) : [...wanted, { dish, portions }]);
-  const choices = [
-    ...planned.map(({ dish, portions }) => ({ dish, portions })),
-    ...found.slice(0, 8).map(({ id }) => ({ dish: id, portions: view.kitchen.eaters.length })),
+  const others = [
+    ...found.slice(0, MOST_FOUND).map(({ id }) => ({ dish: id, portions: view.kitchen.eaters.length })),
     ...wanted,
-  ].filter(({ dish }, at, all) => all.findIndex((each) => each.dish === dish) === at);
+  ].filter(({ dish }, at, all) => !planned.has(dish) && all.findIndex((each) => each.dish === dish) === at);
   return (
     <div className="stack">
+      {cookings.map(({ sitting, wanted: dishes }) => (
+        <fieldset key={sitting} className="choice">
+          <legend className="soft small">{words.sittings[sitting]}</legend>
+          <DishTicks dishes={dishes} isWanted={isWanted} onToggle={toggle} />
+        </fieldset>
+      ))}
       <label className="field" htmlFor={field}>
         {words.work.find}
         <input id={field} type="search" value={text} onChange={(event) => setText(event.target.value)} />
       </label>
-      <ul className="lines">
-        {choices.map(({ dish, portions }) => (
-          <li key={dish}>
-            <label className="tick">
-              <input type="checkbox" checked={isWanted(dish)} onChange={() => toggle(dish, portions)} />
-              <span>{names.dish(dish)}</span>
-            </label>
-          </li>
-        ))}
-      </ul>
+      {others.length > 0 && <DishTicks dishes={others} isWanted={isWanted} onToggle={toggle} />}
       <div>
         <button
           type="button"
@@ -55,5 +58,27 @@ export function ChooseDishes({
         </button>
       </div>
     </div>
+  );
+}
+
+interface DishTicksProps {
+  readonly dishes: readonly DishWanted[];
+  readonly isWanted: (dish: string) => boolean;
+  readonly onToggle: (choice: DishWanted) => void;
+}
+
+function DishTicks({ dishes, isWanted, onToggle }: DishTicksProps): ReactNode {
+  const names = useNames();
+  return (
+    <ul className="lines">
+      {dishes.map((choice) => (
+        <li key={choice.dish}>
+          <label className="tick">
+            <input type="checkbox" checked={isWanted(choice.dish)} onChange={() => onToggle(choice)} />
+            <span>{names.dish(choice.dish)}</span>
+          </label>
+        </li>
+      ))}
+    </ul>
   );
 }

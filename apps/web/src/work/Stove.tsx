@@ -5,6 +5,7 @@ import { useNames } from "../kitchen/useNames.ts";
 import { startThinker } from "../thinking/startThinker.ts";
 import type { StepTold } from "../thinking/Thinker.ts";
 import { useFurther } from "../words/useFurther.ts";
+import { BeginAt } from "./BeginAt.tsx";
 import { cookingRun, minutesSince, type Running, type RunningTimer, timersOf } from "./CookingRun.ts";
 import { NextStep } from "./NextStep.tsx";
 import { readyToRing } from "./ring.ts";
@@ -46,14 +47,17 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
         {running.wanted.map(({ dish }) => names.dish(dish)).join(" + ")} — {ready}
       </p>
       {begunMs === undefined ? (
-        <div className="row">
-          <button type="button" className="button main large" onClick={begin}>
-            {words.work.begin}
-          </button>
-          <button type="button" className="button large" onClick={() => cookingRun.set(undefined)}>
-            {words.work.other}
-          </button>
-        </div>
+        <>
+          <BeginAt serveMinutes={sheet.serveMinutes} />
+          <div className="row">
+            <button type="button" className="button main large" onClick={begin}>
+              {words.work.begin}
+            </button>
+            <button type="button" className="button large" onClick={() => cookingRun.set(undefined)}>
+              {words.work.other}
+            </button>
+          </div>
+        </>
       ) : (
         next !== undefined && (
           <NextStep

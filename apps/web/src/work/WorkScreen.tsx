@@ -9,6 +9,7 @@ import { ChooseDishes } from "./ChooseDishes.tsx";
 import { cookingRun } from "./CookingRun.ts";
 import { Finish } from "./Finish.tsx";
 import { Stove } from "./Stove.tsx";
+import { parseWorkSearch } from "./workPath.ts";
 import "../kitchen/fields/fields.css";
 import "./work.css";
 
@@ -25,13 +26,17 @@ export default function WorkScreen(): ReactNode {
     if (told.kind === "sheet") cookingRun.set({ wanted, sheet: told.sheet, told: [] });
     setRefused(told.kind === "sheet" ? undefined : told);
   };
-  const asked = search.get("dish");
-  const portions = Number(search.get("portions") ?? 1);
+  const [kept, setKept] = useState(false);
+  const asked = search.toString();
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the address asks for is ordered once.
   useEffect(() => {
-    if (asked === null) return;
+    const wanted = parseWorkSearch(search);
+    if (wanted.length === 0) return;
     setSearch({});
-    void order([{ dish: asked, portions: portions > 0 ? portions : 1 }]);
+    // A cooking that has begun is not put away for another by a touch elsewhere.
+    const isCooking = running?.begunMs !== undefined;
+    setKept(isCooking);
+    if (!isCooking) void order(wanted);
   }, [asked]);
   return (
     <div className="stack">
@@ -43,6 +48,7 @@ export default function WorkScreen(): ReactNode {
             : words.work.none}
         </p>
       )}
+      {kept && running !== undefined && <p role="status">{words.work.kept}</p>}
       {running === undefined ? (
         <ChooseDishes onChoose={order} />
       ) : running.isOver ? (

@@ -12,8 +12,9 @@ export const pricesDe: typeof pricesEn = {
     none: "Kein Preis passt dazu.",
     noneYet: "Noch keine Packungen. Hol eine Küche mit Packungen herein, oder beginne mit einer Probeküche.",
     perKg: (money: string) => `${money} das kg`,
-    seenAt: (day: string, where: string) => `gesehen ${day}, ${where}`,
-    agedAt: (day: string, where: string) => `gesehen ${day}, ${where}: lange her, sieh noch einmal nach`,
+    seenAt: (day: string, where?: string) => `gesehen ${day}${where === undefined ? "" : `, ${where}`}`,
+    agedAt: (day: string, where?: string) =>
+      `gesehen ${day}${where === undefined ? "" : `, ${where}`}: lange her, sieh noch einmal nach`,
     neverSeen: "geschätzt, nie gesehen",
     cheapest: "nach Gewicht am billigsten",
     massUnknown: "Grundpreis unbekannt",

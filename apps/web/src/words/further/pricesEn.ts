@@ -11,8 +11,9 @@ export const pricesEn = {
     none: "No price fits that.",
     noneYet: "No packs yet. Bring in a kitchen with packs, or begin with a demo kitchen.",
     perKg: (money: string) => `${money} a kg`,
-    seenAt: (day: string, where: string) => `seen ${day}, ${where}`,
-    agedAt: (day: string, where: string) => `seen ${day}, ${where}: long ago, look again`,
+    seenAt: (day: string, where?: string) => `seen ${day}${where === undefined ? "" : `, ${where}`}`,
+    agedAt: (day: string, where?: string) =>
+      `seen ${day}${where === undefined ? "" : `, ${where}`}: long ago, look again`,
     neverSeen: "estimate, never seen",
     cheapest: "cheapest by weight",
     massUnknown: "unit price unknown",
