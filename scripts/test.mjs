@@ -11,7 +11,7 @@ const stages = [
   ["Lint and formatting", tool("@biomejs", "biome", "bin", "biome"), "ci", "."],
   ["House: import direction, purity, cycles", join(root, "scripts", "checkHouse.mjs")],
   ["Dead code", tool("knip", "bin", "knip.js"), "--no-progress"],
-  ["PostgreSQL and Redis for the tests of the server", join(root, "scripts", "installServices.mjs")],
+  ["PostgreSQL, Redis and HAProxy for the tests of the server", join(root, "scripts", "installServices.mjs")],
   ["Tests", tool("vitest", "vitest.mjs"), "run"],
 ];
 

@@ -1,6 +1,6 @@
 import { openSqliteHost } from "@halfloaf/server/host";
+import { ServerProcess } from "@halfloaf/server/testing/process";
 import { Phone } from "./Phone.ts";
-import { ServerProcess } from "./ServerProcess.ts";
 import { settleKitchen } from "./settle.ts";
 
 /** What sockets that do nothing cost. */

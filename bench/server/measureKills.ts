@@ -2,11 +2,11 @@ import { KeptKitchen } from "@halfloaf/keep";
 import { KitchenSync, type Membership, type Socket, type SyncMark } from "@halfloaf/keep/sync";
 import { openMemoryStore } from "@halfloaf/keep/testing/memory";
 import { type HostStore, isFault, openPostgresHost, openSqliteHost } from "@halfloaf/server/host";
+import { ServerProcess } from "@halfloaf/server/testing/process";
 import { findPostgres, findRedis, startPostgres, startRedis } from "@halfloaf/server/testing/services";
 import { toCanonicalText } from "halfloaf/kitchen/record";
 import type { RandomSource } from "halfloaf/quantity";
 import { WebSocket } from "ws";
-import { ServerProcess } from "./ServerProcess.ts";
 import { settleKitchen } from "./settle.ts";
 
 /** What came of devices that went on writing while what they write to was killed again and again. */

@@ -1,7 +1,7 @@
 import { statSync } from "node:fs";
 import { openSqliteHost } from "@halfloaf/server/host";
+import { ServerProcess } from "@halfloaf/server/testing/process";
 import { Phone } from "./Phone.ts";
-import { ServerProcess } from "./ServerProcess.ts";
 import { settleKitchen } from "./settle.ts";
 
 /** Times in milliseconds. */

@@ -8,8 +8,12 @@ import { type SocketOptions, takeSockets } from "./sync/takeSockets.ts";
 /** A server that listens. */
 export interface Serving {
   readonly port: number;
+  /** Takes nothing new any more, tells devices to come again, and ends once the requests under way are answered. */
   close(): Promise<void>;
 }
+
+/** How long requests under way have to be answered at the end, and how often it is looked for those that are, in milliseconds. */
+const DRAIN_MS = { most: 5_000, look: 50 };
 
 export interface ServeOptions extends AppOptions {
   readonly host?: HostOptions & SocketOptions;
@@ -32,9 +36,8 @@ export function serve(options: ServeOptions, port: number, hostname: string): Pr
         resolve({
           port: taken,
           close: async () => {
-            const closed = new Promise<void>((done) => server.close(() => done()));
+            const closed = close(server);
             await host?.hub.close();
-            if ("closeAllConnections" in server) server.closeAllConnections();
             await closed;
           },
         }),
@@ -42,4 +45,14 @@ export function serve(options: ServeOptions, port: number, hostname: string): Pr
     if (host !== undefined) takeSockets(server, host.hub, host);
     server.on("error", reject);
   });
+}
+
+async function close(server: Server): Promise<void> {
+  const closed = new Promise<void>((done) => server.close(() => done()));
+  // A connection that rests between two requests keeps nobody waiting.
+  const looking = setInterval(() => server.closeIdleConnections(), DRAIN_MS.look);
+  const cutting = setTimeout(() => server.closeAllConnections(), DRAIN_MS.most);
+  await closed;
+  clearInterval(looking);
+  clearTimeout(cutting);
 }

@@ -1,3 +1,4 @@
+import { connect } from "node:net";
 import { parseInvitationLink, toInvitationLink } from "@halfloaf/keep/sync";
 import { afterEach, describe, expect, it } from "vitest";
 import {
@@ -149,6 +150,26 @@ describe("Questions over HTTP", () => {
     await makeKitchen({ url });
     await makeKitchen({ url });
     expect(await desk.makeKitchen(url, "Phone")).toEqual({ ok: false, reason: "too-many-kitchens" });
+  });
+
+  it("that are under way when the server ends are answered still, and new ones are not taken", async () => {
+    const { port, stop } = await startHost();
+    const body = JSON.stringify({ device: "Phone" });
+    const head = `POST /api/v1/kitchens HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: ${body.length}\r\n\r\n`;
+    const socket = connect(port, "127.0.0.1");
+    let answer = "";
+    socket.on("data", (data) => {
+      answer += data.toString();
+    });
+    const ended = new Promise((resolve) => socket.once("close", resolve));
+    await new Promise<void>((resolve) => socket.write(`${head}${body.slice(0, 5)}`, () => resolve()));
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    const stopped = stop();
+    await expect(fetch(`http://127.0.0.1:${port}/health`)).rejects.toThrow();
+    socket.write(body.slice(5));
+    await ended;
+    await stopped;
+    expect(answer).toMatch(/^HTTP\/1.1 201/);
   });
 });
 

@@ -24,9 +24,12 @@ export function findPostgres(): string | undefined {
 
 /** The program of Redis; undefined where there is none. */
 export function findRedis(): string | undefined {
-  return pathFolders()
-    .map((folder) => join(folder, "redis-server"))
-    .find((path) => existsSync(path));
+  return findProgram("redis-server");
+}
+
+/** A program by its name, also one that is for administrators alone; undefined where there is none. */
+export function findProgram(name: string): string | undefined {
+  return [...pathFolders(), "/usr/sbin", "/usr/local/sbin"].map((folder) => join(folder, name)).find(existsSync);
 }
 
 /** Starts a PostgreSQL of its own on a socket in a temporary folder, so that no port is taken. */
@@ -63,13 +66,19 @@ export async function startRedis(program: string): Promise<Service> {
   return keepRunning(`redis://127.0.0.1:${port}`, folder, run, /Ready to accept connections/i);
 }
 
-async function keepRunning(url: string, folder: string, run: () => ChildProcess, ready: RegExp): Promise<Service> {
+/** Runs a program until it is stopped; `ready` is what it says once it can be used, absent where it says nothing. */
+export async function keepRunning(
+  url: string,
+  folder: string,
+  run: () => ChildProcess,
+  ready: RegExp | (() => Promise<boolean>),
+): Promise<Service> {
   let child: ChildProcess | undefined;
   // What was killed may still hold its folder or port for a moment.
   const start = async (left = 40): Promise<void> => {
     child = run();
     try {
-      await untilSaid(child, ready);
+      await (ready instanceof RegExp ? untilSaid(child, ready) : untilTrue(child, ready));
     } catch (error) {
       if (left === 0) throw error;
       await new Promise((resolve) => setTimeout(resolve, 250));
@@ -96,6 +105,13 @@ async function keepRunning(url: string, folder: string, run: () => ChildProcess,
   };
 }
 
+async function untilTrue(child: ChildProcess, isReady: () => Promise<boolean>): Promise<void> {
+  while (!(await isReady())) {
+    if (child.exitCode !== null) throw new Error(`It ended with ${child.exitCode}`);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+}
+
 function untilSaid(child: ChildProcess, ready: RegExp): Promise<void> {
   return new Promise((resolve, reject) => {
     let said = "";
@@ -112,7 +128,8 @@ function untilSaid(child: ChildProcess, ready: RegExp): Promise<void> {
   });
 }
 
-function findFreePort(): Promise<number> {
+/** A port of this machine that nothing listens on. */
+export function findFreePort(): Promise<number> {
   return new Promise((resolve) => {
     const server = createServer().listen(0, "127.0.0.1", () => {
       const address = server.address();

@@ -1,9 +1,9 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { readFileSync } from "node:fs";
-import { createServer } from "node:net";
 import { fileURLToPath } from "node:url";
+import { findFreePort } from "./startServices.testing.ts";
 
-const main = fileURLToPath(new URL("../../apps/server/src/main.ts", import.meta.url));
+const main = fileURLToPath(new URL("../main.ts", import.meta.url));
 
 /** Bytes of a page of memory and ticks of a second, as Linux on x86 and ARM servers has them. */
 const PAGE_BYTES = 4_096;
@@ -20,8 +20,9 @@ export class ServerProcess {
     this.#environment = environment;
   }
 
-  static async start(environment: Readonly<Record<string, string>>): Promise<ServerProcess> {
-    const server = new ServerProcess(await findFreePort(), environment);
+  /** `port` is a free one where none is given. */
+  static async start(environment: Readonly<Record<string, string>>, port?: number): Promise<ServerProcess> {
+    const server = new ServerProcess(port ?? (await findFreePort()), environment);
     await server.start();
     return server;
   }
@@ -85,13 +86,4 @@ async function isReady(url: string): Promise<boolean> {
   } catch {
     return false;
   }
-}
-
-function findFreePort(): Promise<number> {
-  return new Promise((resolve) => {
-    const server = createServer().listen(0, "127.0.0.1", () => {
-      const address = server.address();
-      server.close(() => resolve(typeof address === "object" && address !== null ? address.port : 0));
-    });
-  });
 }
