@@ -47,7 +47,7 @@ export function DishList(): ReactNode {
     [found],
   );
   return (
-    <div className="stack">
+    <div className="stack broad-page">
       <div className="row spread">
         <h1>{words.screens.dishes}</h1>
       </div>
@@ -63,7 +63,7 @@ export function DishList(): ReactNode {
       <p className="soft" role="status">
         {found.length === 0 ? further.dishes.noneFound : further.dishes.count(found.length)}
       </p>
-      <ul className="lines">{list}</ul>
+      <ul className="lines broad-lines">{list}</ul>
     </div>
   );
 }

@@ -30,7 +30,7 @@ export function DishPage({ id }: { readonly id: string }): ReactNode {
       </div>
     );
   return (
-    <article className="stack">
+    <article className="stack broad-page">
       <div className="row spread">
         <Link href="/dishes" className="way-back">
           {further.dishes.all}
@@ -48,8 +48,10 @@ export function DishPage({ id }: { readonly id: string }): ReactNode {
           {further.edit}
         </Link>
       </div>
-      <Makings dish={dish} portions={portions} />
-      <Method dish={dish} portions={portions} />
+      <div className="stack beside">
+        <Makings dish={dish} portions={portions} />
+        <Method dish={dish} portions={portions} />
+      </div>
       <Costing dish={dish} portions={portions} />
       <DishIntake dish={dish} />
       <DishCare dish={dish} />

@@ -30,14 +30,14 @@ export function PriceList(): ReactNode {
       packs,
       words: [names.food(food), ...packs.map(({ pack }) => pack.label)].join(" ").toLowerCase(),
     }));
-    return prices.sort((a, b) => (a.name < b.name ? -1 : 1));
+    return prices.sort((a, b) => a.name.localeCompare(b.name));
   }, [kitchen, tables.foods, day, names]);
   const found = foods
     .map((each) => ({ ...each, packs: each.packs.filter(({ pack }) => shop === "" || pack.shop === shop) }))
     .filter(({ words: each, packs }) => packs.length > 0 && each.includes(text.toLowerCase()));
   const shown = isAll ? found : found.slice(0, SHOWN);
   return (
-    <div className="stack">
+    <div className="stack broad-page">
       <h1>{words.screens.prices}</h1>
       <div>
         <Link href="/prices/read-in" className="button way">
@@ -55,7 +55,7 @@ export function PriceList(): ReactNode {
         />
       </search>
       {found.length === 0 && foods.length > 0 && <p className="soft">{further.prices.none}</p>}
-      <ul className="lines">
+      <ul className="lines broad-lines">
         {shown.map(({ food, name, packs }) => (
           <li key={food} className="stack tight">
             <Link href={`/prices/${food}`} className="food-way">

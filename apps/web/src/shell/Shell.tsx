@@ -10,6 +10,7 @@ import { useWords } from "../words/WordsContext.tsx";
 import { Broken } from "./Broken.tsx";
 import { LoadNewer } from "./LoadNewer.tsx";
 import { SCREENS, type Screen } from "./screens.ts";
+import { useArrival } from "./useArrival.ts";
 import "./shell.css";
 
 const JoinScreen = lazy(() => import("../sharing/JoinScreen.tsx"));
@@ -21,6 +22,8 @@ export function Shell(): ReactNode {
   const { words } = useWords();
   const opening = useOpening();
   const [location] = useLocation();
+  const here = SCREENS.find((screen) => isAt(screen, location));
+  useArrival(location, here === undefined ? "Halfloaf" : `${words.screens[here.name]} – Halfloaf`);
   return (
     <div className="shell">
       <a className="skip" href="#page">

@@ -22,15 +22,17 @@ export default function StoresScreen(): ReactNode {
   );
   const worth = lots.reduce((sum, { leftMinor }) => sum + leftMinor, 0);
   return (
-    <div className="stack">
+    <div className="stack broad-page">
       <div className="row spread">
         <h1>{words.screens.stores}</h1>
         <Undo />
       </div>
       <p className="soft">{words.stores.worth(formats.money(worth, view.kitchen.currency))}</p>
-      {PLACES.map((place) => (
-        <Place key={place} name={words.stores.places[place]} lots={lots.filter((lot) => lot.place === place)} />
-      ))}
+      <div className="stack beside">
+        {PLACES.map((place) => (
+          <Place key={place} name={words.stores.places[place]} lots={lots.filter((lot) => lot.place === place)} />
+        ))}
+      </div>
       <PrintOrSave>
         <TableButtons tables={["stores", "movements"]} />
       </PrintOrSave>

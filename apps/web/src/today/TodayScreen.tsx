@@ -23,44 +23,50 @@ export default function TodayScreen(): ReactNode {
   const cookings = cookingsOf(jobs);
   const counts = reminders.flatMap((reminder) => (reminder.kind === "to-count" ? [reminder.count] : []));
   return (
-    <div className="stack">
+    <div className="stack broad-page">
       <div className="row spread">
         <h1>{formats.longDay(day)}</h1>
         <Undo />
       </div>
-      {menu === undefined ? (
-        <p className="sheet">
-          {words.today.noMenu} <Link href="/menu">{words.menu.plan}</Link>
-        </p>
-      ) : (
-        <section className="stack tight" aria-labelledby="jobs">
-          <h2 id="jobs">{words.today.next}</h2>
-          {jobs.length === 0 && <p className="soft">{words.today.allDone}</p>}
-          <ul className="lines">
-            {jobs.map((job) => (
-              <li key={`${job.kind} ${job.date} ${job.sitting} ${job.dish} ${"step" in job ? job.step : ""}`}>
-                <Job
-                  job={job}
-                  week={menu.week}
-                  together={cookings.find(({ sitting }) => sitting === job.sitting)?.wanted ?? []}
-                />
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
-      <Follow />
-      <UseUp lines={useUp} />
-      {counts.length > 0 && (
-        <section className="stack tight" aria-labelledby="counts">
-          <h2 id="counts">{words.today.toCount}</h2>
-          <ul className="lines">
-            {counts.map(({ lot, shortG }) => (
-              <li key={lot}>{words.today.short(names.food(state.lots.get(lot)?.food ?? lot), formats.mass(shortG))}</li>
-            ))}
-          </ul>
-        </section>
-      )}
+      <div className="stack beside">
+        {menu === undefined ? (
+          <p className="sheet">
+            {words.today.noMenu} <Link href="/menu">{words.menu.plan}</Link>
+          </p>
+        ) : (
+          <section className="stack tight" aria-labelledby="jobs">
+            <h2 id="jobs">{words.today.next}</h2>
+            {jobs.length === 0 && <p className="soft">{words.today.allDone}</p>}
+            <ul className="lines">
+              {jobs.map((job) => (
+                <li key={`${job.kind} ${job.date} ${job.sitting} ${job.dish} ${"step" in job ? job.step : ""}`}>
+                  <Job
+                    job={job}
+                    week={menu.week}
+                    together={cookings.find(({ sitting }) => sitting === job.sitting)?.wanted ?? []}
+                  />
+                </li>
+              ))}
+            </ul>
+          </section>
+        )}
+        <div className="stack">
+          <Follow />
+          <UseUp lines={useUp} />
+          {counts.length > 0 && (
+            <section className="stack tight" aria-labelledby="counts">
+              <h2 id="counts">{words.today.toCount}</h2>
+              <ul className="lines">
+                {counts.map(({ lot, shortG }) => (
+                  <li key={lot}>
+                    {words.today.short(names.food(state.lots.get(lot)?.food ?? lot), formats.mass(shortG))}
+                  </li>
+                ))}
+              </ul>
+            </section>
+          )}
+        </div>
+      </div>
     </div>
   );
 }

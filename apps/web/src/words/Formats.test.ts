@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { Formats } from "./Formats.ts";
 
@@ -19,4 +20,34 @@ test.each([
 test("minutes after midnight are a time of the day, past midnight too", () => {
   expect(new Formats("en-IE").clock(18 * 60 + 5)).toBe("18:05");
   expect(new Formats("en-IE").clock(24 * 60 + 5)).toBe("00:05");
+});
+
+test.each([
+  [0.5, "½"],
+  [1.33, "1⅓"],
+  [0.67, "⅔"],
+  [0.17, "⅙"],
+  [2, "2"],
+  [1.99, "2"],
+  [0.94, "0.94"],
+  [133.3, "133"],
+])("%d of a spoon is %s", (value, told) => {
+  expect(new Formats("en-IE").parts(value)).toBe(told);
+});
+
+test("a part never stands for a number further than a thirtieth away", () => {
+  const shares: Record<string, number> = Object.fromEntries(
+    [..."⅛⅙¼⅓⅜½⅝⅔¾⅚⅞"].map((sign) => {
+      const [over = 0, under = 1] = sign.normalize("NFKD").split("\u2044").map(Number);
+      return [sign, over / under];
+    }),
+  );
+  fc.assert(
+    fc.property(fc.double({ min: 0.1, max: 9.9, noNaN: true }), (value) => {
+      const told = new Formats("en-IE").parts(value);
+      const sign = told.at(-1) ?? "";
+      const said = sign in shares ? Number(told.slice(0, -1)) + (shares[sign] as number) : Number(told);
+      expect(Math.abs(said - value)).toBeLessThanOrEqual(value / 30 + 0.005);
+    }),
+  );
 });

@@ -1,5 +1,22 @@
 import type { CivilDate } from "halfloaf/quantity";
 
+const PARTS: readonly (readonly [string, number])[] = [
+  ["⅛", 1 / 8],
+  ["⅙", 1 / 6],
+  ["¼", 1 / 4],
+  ["⅓", 1 / 3],
+  ["⅜", 3 / 8],
+  ["½", 1 / 2],
+  ["⅝", 5 / 8],
+  ["⅔", 2 / 3],
+  ["¾", 3 / 4],
+  ["⅚", 5 / 6],
+  ["⅞", 7 / 8],
+];
+
+/** A part may stand for a number this share of it away: less than a hand that fills a spoon errs. Common practice, no source. */
+const WITHIN = 0.03;
+
 /** Numbers, money, masses, minutes and days as a locale writes them. */
 export class Formats {
   readonly #locale: string;
@@ -23,6 +40,16 @@ export class Formats {
     const format = this.#numbers.get(most) ?? new Intl.NumberFormat(this.#locale, { maximumFractionDigits: most });
     this.#numbers.set(most, format);
     return format.format(value);
+  }
+
+  /** As spoons and halves are counted: "1⅓"; a number that is no such part is told in figures. */
+  parts(value: number): string {
+    if (value >= 10) return this.number(value, 0);
+    const whole = Math.floor(value + WITHIN * value);
+    const part = value - whole;
+    if (whole > 0 && Math.abs(part) <= WITHIN * value) return this.number(whole, 0);
+    const found = PARTS.find(([, share]) => Math.abs(part - share) <= WITHIN * value);
+    return found === undefined ? this.number(value, 2) : `${whole || ""}${found[0]}`;
   }
 
   /** A share from 0 to 1 in percent. */
