@@ -1,5 +1,4 @@
-import { StrictMode } from "react";
-import { createRoot } from "react-dom/client";
+import { createRoot } from "preact/compat/client";
 import "./look/faces.css";
 import "./look/tokens.css";
 import "./look/base.css";
@@ -12,13 +11,11 @@ import { WordsProvider } from "./words/WordsContext.tsx";
 const place = document.getElementById("app");
 if (place === null) throw new Error("the page has no place for the app");
 createRoot(place).render(
-  <StrictMode>
-    <WordsProvider>
-      <KitchenProvider>
-        <Shell />
-      </KitchenProvider>
-    </WordsProvider>
-  </StrictMode>,
+  <WordsProvider>
+    <KitchenProvider>
+      <Shell />
+    </KitchenProvider>
+  </WordsProvider>,
 );
 
 // In the workshop, where sources change all the time, nothing is kept.

@@ -1,4 +1,4 @@
-import { type DishChoices, type DishDraft, draftDish, FoodIndex, readDishTexts, toDish } from "@halfloaf/reading";
+import type { DishChoices, DishDraft } from "@halfloaf/reading";
 import type { Dish } from "halfloaf/dish";
 import {
   type Happening,
@@ -149,7 +149,7 @@ export class Thinker {
 
   /** The dishes that a text or a page tells, as far as they are understood; none where it tells none. */
   async read(kitchen: Kitchen, { form, content }: DishSource): Promise<readonly DishDraft[]> {
-    const { foods } = await tablesOf(kitchen);
+    const [{ foods }, { draftDish, FoodIndex, readDishTexts }] = await Promise.all([tablesOf(kitchen), loadReader()]);
     const options = { foods, index: new FoodIndex(foods.values()), english: kitchen.english };
     const { dishes } = readDishTexts(content, form === "text" ? "dish" : "page");
     return dishes.map((text) => draftDish(text, options));
@@ -157,9 +157,14 @@ export class Thinker {
 
   /** The dish of a draft with what was settled, or all that is still in doubt. */
   async settle(kitchen: Kitchen, draft: DishDraft, choices: DishChoices): Promise<Parsed<Dish>> {
-    const { foods } = await tablesOf(kitchen);
+    const [{ foods }, { toDish }] = await Promise.all([tablesOf(kitchen), loadReader()]);
     return toDish(draft, choices, { foods, english: kitchen.english });
   }
+}
+
+/** The reader is half of what this worker weighs, and few thoughts need it. */
+function loadReader(): Promise<typeof import("@halfloaf/reading")> {
+  return import("@halfloaf/reading");
 }
 
 async function tablesOf(kitchen: Kitchen): Promise<Tables> {
