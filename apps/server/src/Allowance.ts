@@ -53,6 +53,7 @@ const MOST_REMEMBERED = 10_000;
 export class Allowances {
   readonly #rate: Rate;
   readonly #of = new Map<string, Allowance>();
+  #most = MOST_REMEMBERED;
 
   constructor(rate: Rate) {
     this.#rate = rate;
@@ -69,10 +70,15 @@ export class Allowances {
   #find(name: string, nowMs: number): Allowance {
     const known = this.#of.get(name);
     if (known !== undefined) return known;
-    if (this.#of.size >= MOST_REMEMBERED)
-      for (const [each, allowance] of this.#of) if (allowance.isFull(nowMs)) this.#of.delete(each);
+    if (this.#of.size >= this.#most) this.#forgetFull(nowMs);
     const fresh = new Allowance(this.#rate, nowMs);
     this.#of.set(name, fresh);
     return fresh;
+  }
+
+  /** Where few are full, the next look is later, so that many names together cost little each. */
+  #forgetFull(nowMs: number): void {
+    for (const [each, allowance] of this.#of) if (allowance.isFull(nowMs)) this.#of.delete(each);
+    this.#most = Math.max(MOST_REMEMBERED, 2 * this.#of.size);
   }
 }

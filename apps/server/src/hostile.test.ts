@@ -1,8 +1,10 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { gzipSync } from "node:zlib";
 import fc from "fast-check";
 import { afterEach, describe, expect, it } from "vitest";
+import { WebSocket } from "ws";
 import { comeIn, hello, openSpeaker, openTaken, sendRaw } from "./testing/speak.testing.ts";
 import {
   answered,
@@ -53,8 +55,8 @@ const SECRET = "A".repeat(43);
 const row = (id: string, over: object = {}) => ({ id, atMs: 5, tick: 0, ...boughtOats(`lot-${id}`), ...over });
 
 describe("A forged credential", () => {
-  it("lets nobody in, on the socket as over HTTP, is written down, and too many of them shut the door", async () => {
-    const { host, keeper, isHarmless } = await settle({ limits: { mistakes: { burst: 6, perSecond: 0.001 } } });
+  it("lets nobody in, on the socket as over HTTP, is written down, and too many for one name are not heard any more", async () => {
+    const { host, keeper, guest, isHarmless } = await settle({ limits: { mistakes: { burst: 6, perSecond: 0.001 } } });
     for (const credential of [`${keeper.device}.${SECRET}`, `${"a".repeat(20)}.${SECRET}`]) {
       const speaker = await openTaken(host);
       speaker.say(hello({ ...keeper, credential }));
@@ -67,7 +69,15 @@ describe("A forged credential", () => {
       const { status } = await fetch(url, { headers: { Authorization: header } });
       expect([401, 429]).toContain(status);
     }
-    expect(await openSpeaker(host)).toBe(429);
+    const forged = { ...keeper, credential: `${keeper.device}.${SECRET}` };
+    for (let count = 0; count < 6; count++) await desk.listDevices(forged);
+    expect(await desk.listDevices(forged)).toEqual({ ok: false, reason: "too-many-mistakes" });
+    const shut = await openTaken(host);
+    shut.say(hello(forged));
+    expect((await shut.next("bye")).reason).toBe("full");
+    // Neighbours behind the same address come in as before.
+    await comeIn(host, guest);
+    expect((await desk.listDevices(guest)).ok).toBe(true);
     expect(events(host)).toContain("farewell unknown");
     expect(events(host)).toContain("request-refused too-many-mistakes");
     expect(JSON.stringify(host.journal)).not.toContain(SECRET);
@@ -191,6 +201,22 @@ describe("A message", () => {
   });
 });
 
+describe("Something packed", () => {
+  it("is not unpacked, whether it comes by a socket or by HTTP", async () => {
+    const { host, guest, isHarmless } = await settle();
+    const socket = new WebSocket(`ws://127.0.0.1:${host.port}/sync`, { perMessageDeflate: true });
+    await new Promise((resolve) => socket.once("open", resolve));
+    expect(socket.extensions).toBe("");
+    socket.terminate();
+    const body = gzipSync(JSON.stringify({ role: "cook" }));
+    const headers = { "Content-Type": "application/json", "Content-Encoding": "gzip" };
+    const url = `${host.url}/api/v1/kitchens`;
+    expect((await fetch(url, { method: "POST", headers, body })).status).toBe(400);
+    await comeIn(host, guest);
+    await isHarmless();
+  });
+});
+
 describe("An update", () => {
   it("that breaks the schema goes back with what is wrong; what is sound beside it is kept", async () => {
     const { host, guest, phone, isHarmless } = await settle();
@@ -267,6 +293,14 @@ describe("Flooding", () => {
     await isHarmless();
     expect(speaker.heard.filter(({ say }) => say === "answer").length).toBe(1);
     speaker.socket.terminate();
+  });
+
+  it("with sockets that come and go is not taken in any more for a while", async () => {
+    const { host, isHarmless } = await settle({ limits: { arrivals: { burst: 10, perSecond: 0.001 } } });
+    for (let count = 0; count < 8; count++) (await openTaken(host)).socket.terminate();
+    expect(await openSpeaker(host)).toBe(429);
+    expect(events(host)).toContain("socket-refused arrivals");
+    await isHarmless();
   });
 
   it("with sockets gets no more of them", async () => {
@@ -386,7 +420,17 @@ describe("Tricks with headers", () => {
       expect(headers.get("strict-transport-security")).toMatch(/max-age=\d{8}/);
       expect(headers.get("access-control-allow-origin")).toBeNull();
       expect(headers.get("set-cookie")).toBeNull();
-      expect(headers.get("x-powered-by")).toBeNull();
+      for (const name of ["x-powered-by", "server", "location"]) expect(headers.get(name)).toBeNull();
+      expect(headers.get("content-type")).toMatch(/^(application\/json|text\/(html|plain); ?charset=utf-8)/i);
+    }
+  });
+
+  it("keep an answer of the API from being shown as a page", async () => {
+    const { host, keeper } = await settle();
+    const headers = { Authorization: `Bearer ${keeper.credential}` };
+    for (const path of ["/nothing", `/kitchens/${keeper.kitchen}`, `/kitchens/${keeper.kitchen}/export`]) {
+      const answer = await fetch(`${host.url}/api/v1${path}`, { headers });
+      expect(answer.headers.get("content-disposition")).toMatch(/^attachment; filename="[a-z0-9-]+\.json"$/);
     }
   });
 });

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { HostStore } from "./host/HostStore.ts";
 import { openPostgresHost } from "./host/openPostgresHost.ts";
 import { openSqliteHost } from "./host/openSqliteHost.ts";
-import { USUAL_LIMITS } from "./limits.ts";
+import { type Limits, USUAL_LIMITS } from "./limits.ts";
 import type { ServerParts } from "./ServerParts.ts";
 import { makeName } from "./secrets.ts";
 import type { Settings } from "./settings.ts";
@@ -26,14 +26,18 @@ export async function openParts(settings: Settings): Promise<ServerParts> {
     store: await openStore(settings),
     wire: openWire(settings, server),
     server,
-    limits:
-      settings.socketsOfAddress === undefined
-        ? USUAL_LIMITS
-        : { ...USUAL_LIMITS, socketsOfAddress: settings.socketsOfAddress },
+    limits: toLimits(settings),
     journal: openJournal(settings.logLevel),
     measures: new Measures({ isWhole: true }),
     now: Date.now,
   };
+}
+
+/** Where more may be open, more may come at once. */
+function toLimits({ socketsOfAddress }: Settings): Limits {
+  if (socketsOfAddress === undefined) return USUAL_LIMITS;
+  const arrivals = { ...USUAL_LIMITS.arrivals, burst: socketsOfAddress };
+  return { ...USUAL_LIMITS, socketsOfAddress, arrivals };
 }
 
 function openWire({ redisUrl, databaseUrl }: Settings, server: string): Wire {

@@ -48,15 +48,15 @@ export class ApiDesk {
     return context.json({ reason }, status);
   }
 
-  /** Counts a mistake against the address, and refuses. */
-  refuseMistake(context: Context<ApiContext>, status: 401 | 403, reason: string) {
-    this.hub.mistakes.take(this.addressOf(context), this.parts.now());
+  /** Counts a wrong secret for that name against the address, and refuses. */
+  refuseMistake(context: Context<ApiContext>, status: 401 | 403, reason: string, name: string) {
+    this.hub.mistakes.note(this.addressOf(context), name, this.parts.now());
     return this.refuse(context, status, reason);
   }
 
-  /** True where the address has made too many mistakes. */
-  isShut(context: Context<ApiContext>): boolean {
-    return this.hub.mistakes.isSpent(this.addressOf(context), this.parts.now());
+  /** True where the address has shown too many wrong secrets for that name. */
+  isShut(context: Context<ApiContext>, name: string): boolean {
+    return this.hub.mistakes.isShut(this.addressOf(context), name, this.parts.now());
   }
 
   /** Answers that the store could not be asked. */

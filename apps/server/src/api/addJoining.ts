@@ -7,6 +7,9 @@ import { hashSecret, isSecret, makeName, makeSecret, splitCredential } from "../
 import { type ApiContext, type ApiDesk, readBody } from "./ApiDesk.ts";
 import { Joining, NewKitchen } from "./requests.ts";
 
+/** What wrong codes of registration are counted under: no name that the server gives has an upper case letter. */
+const REGISTRATION = "Registration";
+
 /** What needs no credential and gives one: a new kitchen, and coming in by an invitation. */
 export function addJoining(api: Hono<ApiContext>, desk: ApiDesk): void {
   const { store, limits, journal, now } = desk.parts;
@@ -16,11 +19,12 @@ export function addJoining(api: Hono<ApiContext>, desk: ApiDesk): void {
     const read = await readBody(context, NewKitchen);
     if (read === undefined) return desk.refuse(context, 400, "malformed");
     const { registration } = desk.options;
+    if (desk.isShut(context, REGISTRATION)) return desk.refuse(context, 429, "too-many-mistakes");
     const isLetIn =
       registration.kind === "open" ||
       (registration.kind === "code" && isSecret(read.code ?? "", hashSecret(registration.code)));
-    if (!isLetIn)
-      return desk.refuse(context, 403, registration.kind === "code" ? "code-needed" : "registration-closed");
+    if (!isLetIn && registration.kind === "closed") return desk.refuse(context, 403, "registration-closed");
+    if (!isLetIn) return desk.refuseMistake(context, 403, "code-needed", REGISTRATION);
     if (!kitchens.take(desk.addressOf(context), now())) return desk.refuse(context, 429, "too-many-kitchens");
     const kitchen = makeName();
     const { device, credential } = makeDevice(kitchen, read.device, "keeper", now());
@@ -31,14 +35,14 @@ export function addJoining(api: Hono<ApiContext>, desk: ApiDesk): void {
   });
 
   api.post("/join", async (context) => {
-    if (desk.isShut(context)) return desk.refuse(context, 429, "too-many-mistakes");
     const read = await readBody(context, Joining);
     if (read === undefined) return desk.refuse(context, 400, "malformed");
     const { name, secret } = splitCredential(read.code);
+    if (desk.isShut(context, name)) return desk.refuse(context, 429, "too-many-mistakes");
     const invitation = v.is(GivenName, name) ? await store.findInvitation(name) : undefined;
     if (isFault(invitation)) return desk.fail(context, invitation);
     const isGenuine = isSecret(secret, invitation?.secretHash) && invitation?.kitchen === read.kitchen;
-    if (!isGenuine || invitation === undefined) return desk.refuseMistake(context, 403, "no-such-invitation");
+    if (!isGenuine || invitation === undefined) return desk.refuseMistake(context, 403, "no-such-invitation", name);
     const devices = await store.listDevices(invitation.kitchen);
     if (isFault(devices)) return desk.fail(context, devices);
     if (devices.length >= limits.devicesOfKitchen) return desk.refuse(context, 409, "too-many-devices");

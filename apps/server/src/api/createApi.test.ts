@@ -115,6 +115,15 @@ describe("Registration", () => {
     expect((await letIn(keeper, "cook")).kitchen).toBe(keeper.kitchen);
   });
 
+  it("is shut to an address that guesses the code", async () => {
+    const registration = { kind: "code", code: "open-sesame-2026" } as const;
+    const { url, journal } = await start({ registration, limits: { mistakes: { burst: 5, perSecond: 0.001 } } });
+    for (let guess = 0; guess < 5; guess++)
+      expect(await desk.makeKitchen(url, "Phone", `open-sesame-${guess}`)).toMatchObject({ reason: "code-needed" });
+    expect(await desk.makeKitchen(url, "Phone", "open-sesame-2026")).toMatchObject({ reason: "too-many-mistakes" });
+    expect(JSON.stringify(journal)).not.toContain("open-sesame");
+  });
+
   it("can be closed", async () => {
     const { url } = await start({ registration: { kind: "closed" } });
     expect(await desk.makeKitchen(url, "Phone")).toEqual({ ok: false, reason: "registration-closed" });
@@ -123,7 +132,7 @@ describe("Registration", () => {
 
 describe("Questions over HTTP", () => {
   it("are answered with 400 where they are malformed, with 413 where they are too large, with 404 where there is nothing", async () => {
-    const { url } = await start();
+    const { url, journal } = await start();
     const kitchens = `${url}/api/v1/kitchens`;
     for (const body of ["", "{", "[]", { device: "" }, { device: "x", admin: true }, { device: "x".repeat(61) }])
       expect((await post(kitchens, body)).status).toBe(400);
@@ -131,7 +140,8 @@ describe("Questions over HTTP", () => {
     expect((await post(kitchens, { device: "Phone" }, "text/plain")).status).toBe(415);
     const nothing = await fetch(`${url}/api/v1/nothing`);
     expect([nothing.status, nothing.headers.get("cache-control")]).toEqual([404, "no-store"]);
-    expect((await fetch(kitchens, { method: "PATCH" })).status).toBe(404);
+    for (const method of ["PATCH", "OPTIONS", "PROPFIND"]) expect((await fetch(kitchens, { method })).status).toBe(404);
+    expect(journal.at(-1)).toMatchObject({ event: "request-refused", facts: { reason: "missing" } });
   });
 
   it("from one address are answered with 429 where they are too many, and other addresses are not touched", async () => {

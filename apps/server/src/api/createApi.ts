@@ -22,6 +22,9 @@ export function createApi(desk: ApiDesk): Hono<ApiContext> {
   api.use(async (context, next) => {
     await next();
     context.header("Cache-Control", "no-store");
+    // A page that is led here shows nothing of it.
+    if (!context.res.headers.has("Content-Disposition"))
+      context.header("Content-Disposition", 'attachment; filename="answer.json"');
   });
   api.use(async (context, next) => {
     const isTooMuch = !requests.take(desk.addressOf(context), now());
@@ -46,16 +49,21 @@ export function createApi(desk: ApiDesk): Hono<ApiContext> {
 
 /** Lets on who shows the credential of a device of the kitchen that is asked about. */
 async function authenticate(desk: ApiDesk, context: Context<ApiContext>, next: () => Promise<void>) {
-  if (desk.isShut(context)) return desk.refuse(context, 429, "too-many-mistakes");
   const [, credential = ""] = /^Bearer ([A-Za-z0-9._-]{1,200})$/.exec(context.req.header("Authorization") ?? "") ?? [];
   const { name, secret } = splitCredential(credential);
+  if (desk.isShut(context, name)) return desk.refuse(context, 429, "too-many-mistakes");
   const kitchen = context.req.param("kitchen") ?? "";
   const areNames = v.is(GivenName, name) && v.is(GivenName, kitchen);
   const device = areNames ? await desk.parts.store.findDevice(kitchen, name) : undefined;
   if (isFault(device)) return desk.fail(context, device);
   if (!isSecret(secret, device?.secretHash) || device === undefined) {
-    return desk.refuseMistake(context, 401, "unknown");
+    return desk.refuseMistake(context, 401, "unknown", name);
   }
+  const { method, path } = context.req;
+  desk.parts.journal.info(
+    { address: desk.addressOf(context), kitchen, device: device.id, method, path },
+    "device-asked",
+  );
   context.set("device", device);
   return next();
 }

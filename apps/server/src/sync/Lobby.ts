@@ -1,13 +1,12 @@
-import type { Allowances } from "../Allowance.ts";
 import type { HostedRow } from "../host/HostStore.ts";
+import type { Mistakes } from "../Mistakes.ts";
 import type { ServerParts } from "../ServerParts.ts";
 import type { Guest } from "./Guest.ts";
 
 /** What a talk asks of the hub that it belongs to. */
 export interface Lobby {
   readonly parts: ServerParts;
-  /** Wrong credentials, by address. */
-  readonly mistakes: Allowances;
+  readonly mistakes: Mistakes;
   /** Lets a device in that has shown who it is; `upTo` is how far its log goes. */
   enter(guest: Guest, upTo: number): void;
   /** How many rows a kitchen's log has as far as is known here. */

@@ -2,6 +2,7 @@ import type { Farewell, Present } from "@halfloaf/keep/sync";
 import type { WebSocket } from "ws";
 import { Allowances } from "../Allowance.ts";
 import { type HostedDevice, type HostedRow, isFault } from "../host/HostStore.ts";
+import { Mistakes } from "../Mistakes.ts";
 import type { ServerParts } from "../ServerParts.ts";
 import type { WireMessage } from "../wire/Wire.ts";
 import type { Guest } from "./Guest.ts";
@@ -21,7 +22,8 @@ const KITCHENS_ASKED = 1_000;
 /** The sockets of a server: who is in which kitchen, and what each is to be told. No kitchen is bound to a server. */
 export class SyncHub implements Lobby {
   readonly parts: ServerParts;
-  readonly mistakes: Allowances;
+  readonly mistakes: Mistakes;
+  readonly #arrivals: Allowances;
   readonly #rooms = new Map<string, Room>();
   readonly #talks = new Set<Talk>();
   readonly #talksOf = new Map<string, number>();
@@ -32,7 +34,8 @@ export class SyncHub implements Lobby {
 
   constructor(parts: ServerParts) {
     this.parts = parts;
-    this.mistakes = new Allowances(parts.limits.mistakes);
+    this.mistakes = new Mistakes(parts.limits.mistakes);
+    this.#arrivals = new Allowances(parts.limits.arrivals);
     parts.wire.listen((message) => (message === undefined ? void this.lookIntoAll() : this.#hear(message)));
     this.#timers = [
       setInterval(() => this.#look(), LOOK_MS),
@@ -43,11 +46,11 @@ export class SyncHub implements Lobby {
   }
 
   /** True where another socket from this address can't be taken. */
-  isFull(address: string): "sockets" | "address" | "mistakes" | undefined {
+  isFull(address: string): "sockets" | "address" | "arrivals" | undefined {
     const { limits, now } = this.parts;
     if (this.isClosing || this.#talks.size >= limits.sockets) return "sockets";
     if ((this.#talksOf.get(address) ?? 0) >= limits.socketsOfAddress) return "address";
-    return this.mistakes.isSpent(address, now()) ? "mistakes" : undefined;
+    return this.#arrivals.take(address, now()) ? undefined : "arrivals";
   }
 
   /** Takes a socket: from now on it is spoken to. */

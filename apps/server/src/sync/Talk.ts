@@ -145,10 +145,11 @@ export class Talk {
     if (protocol !== SYNC_PROTOCOL) return this.end("protocol");
     const { store, limits, now } = this.#hub.parts;
     const { name, secret } = splitCredential(credential);
+    if (this.#hub.mistakes.isShut(this.#address, name, now())) return this.end("full");
     const [device, found] = await Promise.all([store.findDevice(kitchen, name), store.findKitchen(kitchen)]);
     if (isFault(device) || isFault(found)) return this.#failStore(isFault(device) ? device : (found as StoreFault));
     if (!isSecret(secret, device?.secretHash) || device === undefined || found === undefined) {
-      this.#hub.mistakes.take(this.#address, now());
+      this.#hub.mistakes.note(this.#address, name, now());
       return this.end("unknown");
     }
     if (now() - device.seenAtMs > SEEN_MS) void store.noteSeen(kitchen, device.id, now());

@@ -58,7 +58,7 @@ export async function startHost(options: TestHostOptions = {}): Promise<TestHost
     store,
     wire: options.wire ?? openNoWire(),
     server: makeName(),
-    limits: { ...USUAL_LIMITS, requests: FREE, kitchens: FREE, mistakes: FREE, ...options.limits },
+    limits: { ...USUAL_LIMITS, requests: FREE, kitchens: FREE, mistakes: FREE, arrivals: FREE, ...options.limits },
     journal: { info: note("info"), warn: note("warn"), error: note("error") },
     measures: new Measures(),
     now: options.now ?? Date.now,

@@ -7,7 +7,8 @@ export interface Journal {
   error(facts: Readonly<Record<string, unknown>>, event: string): void;
 }
 
-/** A journal to the standard output. */
-export function openJournal(level: string): Journal {
-  return pino({ level, base: null, timestamp: pino.stdTimeFunctions.isoTime });
+/** A journal to the standard output, or to what takes its lines; each line tells its time in UTC. */
+export function openJournal(level: string, lines?: { write(line: string): void }): Journal {
+  const options = { level, base: null, timestamp: pino.stdTimeFunctions.isoTime };
+  return lines === undefined ? pino(options) : pino(options, lines);
 }
