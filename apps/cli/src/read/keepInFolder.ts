@@ -1,6 +1,6 @@
+import { newObservations } from "@halfloaf/reading";
 import { checkKitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import { type EditedKitchen, type EventBody, editsBetween, toKitchen } from "halfloaf/kitchen/record";
-import type { Observation } from "halfloaf/price";
 import { type OpenKeep, openKeep } from "../keep/openKeep.ts";
 import { closeAfter } from "../keep/runKeep.ts";
 import type { Terminal } from "../output/Terminal.ts";
@@ -41,21 +41,14 @@ async function write(findings: Findings, open: OpenKeep, starter: Tables): Promi
 }
 
 function listPrices({ observations }: Findings, { state, kitchen }: OpenKeep): EventBody[] {
-  const known = [
-    ...state.prices,
-    ...kitchen.packs.flatMap(({ id, priceMinor, offer, seen }) =>
-      seen === undefined ? [] : [{ pack: id, priceMinor, ...(offer && { offer }), seen }],
-    ),
-  ].map(keyOf);
-  const there = new Set(known);
-  return observations.flatMap((observation): EventBody[] => {
-    const { pack, priceMinor, offer, seen } = observation;
-    if (there.has(keyOf(observation))) return [];
-    there.add(keyOf(observation));
-    return [{ kind: "price-seen", on: seen.on, pack, priceMinor, ...(offer && { offer }), at: seen.at }];
-  });
-}
-
-function keyOf({ pack, priceMinor, offer, seen }: Observation): string {
-  return JSON.stringify([pack, priceMinor, offer?.count, offer?.priceMinor, seen.on, seen.at]);
+  return newObservations(observations, state.prices, kitchen.packs).map(
+    ({ pack, priceMinor, offer, seen }): EventBody => ({
+      kind: "price-seen",
+      on: seen.on,
+      pack,
+      priceMinor,
+      ...(offer && { offer }),
+      at: seen.at,
+    }),
+  );
 }

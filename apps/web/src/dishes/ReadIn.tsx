@@ -1,7 +1,8 @@
 import type { DishDraft } from "@halfloaf/reading";
-import { type DragEvent, type ReactNode, useId, useState } from "react";
+import { type ReactNode, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { TextSource } from "../source/TextSource.tsx";
 import { startThinker } from "../thinking/startThinker.ts";
 import type { DishSource } from "../thinking/Thinker.ts";
 import { useFurther } from "../words/useFurther.ts";
@@ -37,16 +38,21 @@ export function ReadIn({ shared = "" }: { readonly shared?: string }): ReactNode
       {draft === undefined && (
         <>
           <p className="soft">{further.reading.about}</p>
-          <Sources
-            shared={shared}
-            onSource={read}
+          <TextSource
+            label={further.reading.text}
+            hint={further.reading.textHint}
+            initial={shared}
+            fileLabel={further.reading.file}
+            accept=".txt,.html,.htm,.json,text/plain,text/html,application/json"
             isBusy={reading.kind === "busy"}
-            onFailed={() => setReading({ kind: "failed" })}
+            onText={({ text, name }) =>
+              void read({ form: name === undefined ? formOfText(text) : formOf(name), content: text })
+            }
           />
           <p role="status">
-            {reading.kind === "busy" && further.reading.busy}
+            {reading.kind === "busy" && further.source.busy}
             {reading.kind === "none" && further.reading.noDish}
-            {reading.kind === "failed" && further.reading.failed}
+            {reading.kind === "failed" && further.source.failed}
           </p>
         </>
       )}
@@ -67,75 +73,6 @@ export function ReadIn({ shared = "" }: { readonly shared?: string }): ReactNode
         </fieldset>
       )}
       {draft !== undefined && <SettleDish key={chosen} draft={draft} onAgain={() => setReading({ kind: "idle" })} />}
-    </div>
-  );
-}
-
-interface SourcesProps {
-  /** Text that another app shared. */
-  readonly shared: string;
-  readonly isBusy: boolean;
-  readonly onSource: (source: DishSource) => Promise<void>;
-  readonly onFailed: () => void;
-}
-
-function Sources({ shared, isBusy, onSource, onFailed }: SourcesProps): ReactNode {
-  const { further } = useFurther("dishes");
-  const [field, chooser] = [useId(), useId()];
-  const [text, setText] = useState(shared);
-  const [isOver, setOver] = useState(false);
-  const take = async (file: File | undefined): Promise<void> => {
-    if (file === undefined) return;
-    try {
-      await onSource({ form: formOf(file.name), content: await file.text() });
-    } catch {
-      onFailed();
-    }
-  };
-  const drop = (event: DragEvent): void => {
-    event.preventDefault();
-    setOver(false);
-    void take(event.dataTransfer.files[0]);
-  };
-  return (
-    <div className="stack">
-      <label className="field" htmlFor={field}>
-        {further.reading.text}
-        <span className="small soft">{further.reading.textHint}</span>
-        <textarea id={field} value={text} onChange={(event) => setText(event.target.value)} />
-      </label>
-      <div>
-        <button
-          type="button"
-          className="button main"
-          disabled={isBusy || text.trim() === ""}
-          onClick={() => void onSource({ form: formOfText(text), content: text })}
-        >
-          {further.reading.read}
-        </button>
-      </div>
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: dropping a file is one way more; the field in it is for all. */}
-      <div
-        className={isOver ? "drop over" : "drop"}
-        onDragOver={(event) => {
-          event.preventDefault();
-          setOver(true);
-        }}
-        onDragLeave={() => setOver(false)}
-        onDrop={drop}
-      >
-        <label className="field" htmlFor={chooser}>
-          {further.reading.file}
-          <input
-            id={chooser}
-            className="file"
-            type="file"
-            accept=".txt,.html,.htm,.json,text/plain,text/html,application/json"
-            onChange={(event) => void take(event.target.files?.[0])}
-          />
-        </label>
-        <p className="small soft">{further.reading.drop}</p>
-      </div>
     </div>
   );
 }

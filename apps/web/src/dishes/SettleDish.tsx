@@ -100,7 +100,7 @@ export function SettleDish({ draft, onAgain }: SettleDishProps): ReactNode {
           {further.reading.save}
         </button>
         <button type="button" className="button" onClick={onAgain}>
-          {further.reading.again}
+          {further.source.again}
         </button>
       </div>
     </div>
@@ -151,7 +151,7 @@ function Unread({ draft }: { readonly draft: DishDraft }): ReactNode {
   if (draft.unread.length === 0) return null;
   return (
     <section className="stack tight">
-      <h2>{further.reading.unread}</h2>
+      <h2>{further.source.unread}</h2>
       <ul className="lines close soft">
         {draft.unread.map(({ text, path }) => (
           <li key={path.join(" ")} className="written">

@@ -58,7 +58,7 @@ export function WriteDish(): ReactNode {
             <textarea id={methodField} value={method} onChange={(event) => setMethod(event.target.value)} />
           </label>
           <p role="status">
-            {draft === "busy" && reading.busy}
+            {draft === "busy" && further.source.busy}
             {draft === "none" && reading.noDish}
           </p>
           <div>

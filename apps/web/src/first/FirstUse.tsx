@@ -1,9 +1,10 @@
 import { daysBetween, moveDates } from "halfloaf/quantity";
-import { lazy, type ReactNode, useId, useState } from "react";
+import { lazy, type ReactNode, useState } from "react";
 import { Link } from "wouter";
 import { useDevice, useMakeKitchen } from "../kitchen/KitchenProvider.tsx";
 import { loadStarter } from "../kitchen/loadStarter.ts";
 import { today } from "../kitchen/today.ts";
+import { FileDrop } from "../source/FileDrop.tsx";
 import { useWords } from "../words/WordsContext.tsx";
 import "./first.css";
 
@@ -82,10 +83,8 @@ function Demos(): ReactNode {
 function Restore(): ReactNode {
   const { words } = useWords();
   const make = useMakeKitchen();
-  const field = useId();
   const [isFailed, setFailed] = useState(false);
-  const restore = async (file: File | undefined): Promise<void> => {
-    if (file === undefined) return;
+  const restore = async (file: File): Promise<void> => {
     const isMade = await file
       .text()
       .then((text) => make(JSON.parse(text)))
@@ -95,15 +94,11 @@ function Restore(): ReactNode {
   return (
     <section className="stack tight">
       <h2>{words.first.restore}</h2>
-      <label className="field" htmlFor={field}>
-        {words.first.restoreChoose}
-        <input
-          id={field}
-          type="file"
-          accept=".json,application/json"
-          onChange={(event) => void restore(event.target.files?.[0])}
-        />
-      </label>
+      <FileDrop
+        label={words.first.restoreChoose}
+        accept=".json,application/json"
+        onFile={(file) => void restore(file)}
+      />
       <p role="status">{isFailed ? words.first.restoreFailed : ""}</p>
     </section>
   );

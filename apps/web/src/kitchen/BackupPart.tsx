@@ -1,4 +1,5 @@
-import { type ReactNode, useId, useState } from "react";
+import { type ReactNode, useState } from "react";
+import { FileDrop } from "../source/FileDrop.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { Fold } from "./Fold.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
@@ -8,12 +9,10 @@ import { saveBackup } from "./saveBackup.ts";
 export function BackupPart(): ReactNode {
   const { further } = useFurther("kitchen");
   const { session, view } = useKitchen();
-  const field = useId();
   const [told, setTold] = useState("");
   const { kitchen } = further;
   const download = (): void => saveBackup(session.kept, view.edited.name, view.day);
-  const restore = async (file: File | undefined): Promise<void> => {
-    if (file === undefined) return;
+  const restore = async (file: File): Promise<void> => {
     const before = session.kept.rawRows().length;
     const became = await file
       .text()
@@ -30,16 +29,7 @@ export function BackupPart(): ReactNode {
           {kitchen.download}
         </button>
       </div>
-      <label className="field" htmlFor={field}>
-        {kitchen.restore}
-        <input
-          id={field}
-          className="file"
-          type="file"
-          accept=".json,application/json"
-          onChange={(event) => void restore(event.target.files?.[0])}
-        />
-      </label>
+      <FileDrop label={kitchen.restore} accept=".json,application/json" onFile={(file) => void restore(file)} />
       <p className="small soft">{kitchen.restoreNote}</p>
       <p role="status">{told}</p>
     </Fold>

@@ -112,6 +112,11 @@ export class KitchenSession {
     this.#mayWrite = mayWrite;
   }
 
+  /** Whether this device may write rows of that kind in a shared kitchen. */
+  may(kind: string): boolean {
+    return this.#mayWrite?.({ kind }) ?? true;
+  }
+
   subscribe = (hearer: () => void): (() => void) => {
     this.#hearers.add(hearer);
     return () => this.#hearers.delete(hearer);
@@ -174,7 +179,7 @@ export class KitchenSession {
   }
 
   #isAllowed(rows: readonly { readonly kind: string }[]): boolean {
-    const isAllowed = rows.every((row) => this.#mayWrite?.(row) ?? true);
+    const isAllowed = rows.every(({ kind }) => this.may(kind));
     this.#tellForbidden(!isAllowed);
     return isAllowed;
   }

@@ -39,9 +39,12 @@ export function PriceList(): ReactNode {
   return (
     <div className="stack broad-page">
       <h1>{words.screens.prices}</h1>
-      <div>
+      <div className="row">
         <Link href="/prices/read-in" className="button way">
-          {further.receipt.title}
+          {further.prices.readReceipt}
+        </Link>
+        <Link href="/prices/read-list" className="button way">
+          {further.prices.readList}
         </Link>
       </div>
       {foods.length === 0 && <p className="sheet">{further.prices.noneYet}</p>}

@@ -5,7 +5,8 @@ import "./prices.css";
 import { FoodPrices } from "./FoodPrices.tsx";
 import { PriceList } from "./PriceList.tsx";
 
-const ReadReceipt = lazy(() => import("./ReadReceipt.tsx"));
+const ReadReceipt = lazy(() => import("./reading/ReadReceipt.tsx"));
+const ReadPriceList = lazy(() => import("./reading/ReadPriceList.tsx"));
 
 /** What things cost where, how sure that is, and how it has moved. */
 export default function PricesScreen(): ReactNode {
@@ -16,6 +17,9 @@ export default function PricesScreen(): ReactNode {
       </Route>
       <Route path="/prices/read-in">
         <ReadReceipt />
+      </Route>
+      <Route path="/prices/read-list">
+        <ReadPriceList />
       </Route>
       <Route path="/prices/:food">{({ food }) => <FoodPrices key={food} food={food} />}</Route>
     </Switch>

@@ -62,6 +62,16 @@ export class Formats {
     return massG < 999.5 ? this.#measure("gram", massG, 0) : this.#measure("kilogram", massG / 1000, 2);
   }
 
+  /** ml below a litre, else l. */
+  volume(volumeMl: number): string {
+    const [value, unit, most] = volumeMl < 999.5 ? [volumeMl, "milliliter", 0] : [volumeMl / 1000, "liter", 2];
+    return new Intl.NumberFormat(this.#locale, {
+      style: "unit",
+      unit: unit as string,
+      maximumFractionDigits: most as number,
+    }).format(value as number);
+  }
+
   minutes(minutes: number): string {
     return this.#measure("minute", minutes, 0);
   }

@@ -19,6 +19,9 @@ export const de: Words = {
       "Was gespeichert war, ist noch da. Lade die Seite neu; bricht sie wieder zusammen, speichere unter Küche eine Sicherung.",
     loadAgain: "Seite neu laden",
   },
+  source: {
+    drop: "oder hier ablegen",
+  },
   screens: {
     today: "Heute",
     menu: "Speise\u00ADplan",
@@ -118,8 +121,8 @@ export const de: Words = {
     cooked: "Gekocht",
     eaten: "Gegessen",
     skipped: "Nicht hier gegessen",
-    undo: "Zurück",
-    redo: "Noch einmal",
+    undo: "Rückgängig",
+    redo: "Wiederholen",
     useUp: "Aufbrauchen",
     toCount: "Nachsehen",
     throwOff: "Verdorbenes wegwerfen",

@@ -17,6 +17,9 @@ export const en = {
     brokenRemedy: "Nothing that was kept is lost. Load the page again; if it breaks again, save a backup in Kitchen.",
     loadAgain: "Load the page again",
   },
+  source: {
+    drop: "or drop it here",
+  },
   screens: {
     today: "Today",
     menu: "Menu",

@@ -2,12 +2,14 @@ import { isGtin, type Observation, type Offer, type Pack, type Seen, type Shop }
 import { type CivilDate, CURRENCY_EXPONENTS, type Issue } from "halfloaf/quantity";
 import type { FileSource, ReadingWatch } from "../table/FileSource.ts";
 import { IssueLog, plain, quote } from "../table/IssueLog.ts";
+import { foldText } from "../table/nearness.ts";
 import { type Row, visitRows } from "../table/visitRows.ts";
 import { findShop } from "./findShop.ts";
 import { type PackCandidate, toObservation } from "./PackCandidate.ts";
 import type { PackIndex, PackMatch } from "./PackIndex.ts";
 import { isSameContent, parseContent } from "./parseContent.ts";
 import type { PriceListMapping } from "./priceListMapping.ts";
+import type { PriceColumn } from "./priceListWords.ts";
 import { readDay } from "./readDay.ts";
 import { readPrice } from "./readPrice.ts";
 
@@ -60,7 +62,22 @@ export async function readPriceList(
   };
 }
 
-type Column = keyof PriceListMapping["columns"];
+/** The rows whose goods are called so, matched anew: after a person has said which pack they are. */
+export function rematch(rows: readonly PriceRow[], text: string, index: PackIndex): PriceRow[] {
+  const folded = foldText(text);
+  return rows.map((row) =>
+    foldText(row.candidate.label) === folded ? toPriceRow(row.line, row.candidate, index) : row,
+  );
+}
+
+function toPriceRow(line: number, candidate: PackCandidate, index: PackIndex): PriceRow {
+  const { label: text, brand, shop, gtin, content } = candidate;
+  const match = index.match({ text, brand, shop, gtin });
+  const isOtherContent = match.kind === "known" && content !== undefined && isOther(content, match.pack.content);
+  const isSure = match.kind === "known" && match.pack.shop === shop && !isOtherContent;
+  const observation = isSure ? toObservation(match.pack, candidate) : undefined;
+  return { line, candidate, match, isOtherContent, ...(observation && { observation }) };
+}
 
 /** What a cell holds is taken apart in ways that cost more than its length; no label is as long as this. */
 const MOST_CELL = 500;
@@ -92,7 +109,7 @@ class PriceListReader {
   }
 
   addRow(row: Row): undefined {
-    const columns = Object.keys(this.context.mapping.columns) as Column[];
+    const columns = Object.keys(this.context.mapping.columns) as PriceColumn[];
     const long = columns.find((column) => this.cell(row, column).length > MOST_CELL);
     if (long !== undefined) return this.fault("cell-long", row, long, `a cell of at most ${MOST_CELL} characters`);
     const label = this.cell(row, "label");
@@ -118,19 +135,10 @@ class PriceListReader {
       ...(seen && { seen }),
     };
     this.checkUnitPrice(row, candidate);
-    this.rows.push(this.matchRow(row.line, candidate));
+    this.rows.push(toPriceRow(row.line, candidate, this.context.index));
   }
 
-  private matchRow(line: number, candidate: PackCandidate): PriceRow {
-    const { label: text, brand, shop, gtin, content } = candidate;
-    const match = this.context.index.match({ text, brand, shop, gtin });
-    const isOtherContent = match.kind === "known" && content !== undefined && isOther(content, match.pack.content);
-    const isSure = match.kind === "known" && match.pack.shop === shop && !isOtherContent;
-    const observation = isSure ? toObservation(match.pack, candidate) : undefined;
-    return { line, candidate, match, isOtherContent, ...(observation && { observation }) };
-  }
-
-  private readMoney(row: Row, column: Column, text: string): number | undefined {
+  private readMoney(row: Row, column: PriceColumn, text: string): number | undefined {
     const { mapping } = this.context;
     const price = readPrice(text, mapping.currency, mapping.csv);
     if (price.ok) return price.value;
@@ -206,12 +214,12 @@ class PriceListReader {
     this.fault("unit-price", row, "unitPrice", `about ${Math.round(expected)} minor units by price and content`);
   }
 
-  private cell(row: Row, column: Column): string {
+  private cell(row: Row, column: PriceColumn): string {
     const name = this.context.mapping.columns[column];
     return name === undefined ? "" : (row.cell(name) ?? "").trim();
   }
 
-  private fault(code: string, row: Row, column: Column, expected: string): undefined {
+  private fault(code: string, row: Row, column: PriceColumn, expected: string): undefined {
     const path = [this.file, row.line, this.context.mapping.columns[column] as string];
     this.log.tell({ code, path, expected: plain(expected), received: quote(this.cell(row, column)) });
   }

@@ -76,6 +76,32 @@ export const ENGLISH_RECEIPT: ReceiptWords = {
   ],
 };
 
+/** The words of tills in German, folded as texts are compared: without marks above letters. */
+export const GERMAN_RECEIPT: ReceiptWords = {
+  total: ["summe", "gesamt", "gesamtbetrag", "gesamtsumme", "zu zahlen", "total", "endbetrag"],
+  subtotal: ["zwischensumme", "zw summe"],
+  tax: ["mwst", "ust", "mehrwertsteuer", "steuer", "netto", "brutto"],
+  payment: [
+    "bar",
+    "bargeld",
+    "karte",
+    "girocard",
+    "kartenzahlung",
+    "ec",
+    "gegeben",
+    "ruckgeld",
+    "kontaktlos",
+    "lastschrift",
+  ],
+  discount: ["rabatt", "aktion", "angebot", "nachlass", "preisvorteil", "reduziert", "ermaßigung"],
+  wholeDiscount: ["gutschein", "coupon", "bonrabatt", "mitarbeiterrabatt", "kundenrabatt", "treuerabatt"],
+  deposit: ["pfand", "leergut", "einwegpfand", "mehrwegpfand"],
+  rounding: ["rundung", "rundungsdifferenz"],
+  note: ["gespart", "sie sparen", "ersparnis", "punkte"],
+  cancelled: ["storno", "storniert", "ruckgabe"],
+  beside: ["eur", "inkl", "davon", "von", "auf", "aus", "betrag", "satz", "a", "b", "c", "artikel", "posten", "dank"],
+};
+
 /** What a line with an amount says, by its words alone. */
 export type LineKind = "item" | Exclude<keyof ReceiptWords, "beside">;
 

@@ -1,25 +1,25 @@
 import {
-  observeReceipt,
+  linesOfList,
+  linesOfReceipt,
+  type Measured,
+  newPackOf,
   type PackCandidate,
   PackIndex,
   type PackMatch,
+  type PricedLine,
   type PriceListMapping,
-  type PriceRow,
   parseContent,
   type ReadingWatch,
   type Receipt,
-  type ReceiptItem,
   readPriceList,
   readReceipt,
   rememberMatch,
   type SaidMatch,
-  toCandidate,
   toId,
-  toPack,
 } from "@halfloaf/reading";
 import type { FoodTable } from "halfloaf/food";
 import type { Kitchen } from "halfloaf/kitchen";
-import type { Observation, Pack } from "halfloaf/price";
+import type { Pack } from "halfloaf/price";
 import { type Fault, type Found, refuse } from "../../words/Fault.ts";
 import { tellMisfit } from "../../words/readWords.ts";
 import { findFoodNamed } from "../dish/settleDish.ts";
@@ -44,15 +44,6 @@ export interface PriceContext {
   readonly kitchen: Kitchen;
   readonly foods: FoodTable;
   readonly watch: ReadingWatch;
-}
-
-/** A line of a receipt or list, whichever it is, before it is settled. */
-interface PricedLine {
-  readonly line: number;
-  readonly text: string;
-  readonly candidate: PackCandidate | undefined;
-  readonly observation: Observation | undefined;
-  readonly row: ReadPrice;
 }
 
 /** A price list by its mapping, with the packs of the kitchen that its rows are. */
@@ -85,14 +76,14 @@ export async function readPriceFile(
   }
   const matches = matchesOf(
     wish,
-    first.rows.map(toPricedRow),
+    linesOfList(first.rows),
     (line) => first.rows.find((row) => row.line === line)?.candidate.shop,
     kitchen,
   );
   if (!matches.ok) return matches;
   const again =
     matches.value.length === 0 ? first : await read(matches.value.reduce(rememberMatch, [...kitchen.packs]));
-  const lines = again.rows.map(toPricedRow);
+  const lines = linesOfList(again.rows);
   const { issues, issueCount } = again;
   const part = (rows: readonly ReadPrice[]): PartOf<"prices"> => ({
     kind: "prices",
@@ -102,7 +93,14 @@ export async function readPriceFile(
     issueCount,
     issues: issues.map(({ code, path, expected, received }) => ({ code, path: [...path], expected, received })),
   });
-  const finished = finish(lines, matches.value, wish, context, part, mapping.customary);
+  const finished = finish(
+    { lines, toRow: (priced) => toReadPrice(priced, priced.candidate) },
+    matches.value,
+    wish,
+    context,
+    part,
+    mapping.customary,
+  );
   if (!finished.ok || mapping.currency === kitchen.currency) return finished;
   return { ok: true, value: { ...finished.value, open: [tellForeign(input.name, kitchen.currency)] } };
 }
@@ -122,7 +120,7 @@ export function readReceiptFile(name: string, text: string, wish: ReadWish, cont
     return wish.on === undefined ? receipt : { ...receipt, date: wish.on };
   };
   const first = readWith(kitchen.packs);
-  const matches = matchesOf(wish, toPricedLines(first, kitchen), () => first.shop, kitchen);
+  const matches = matchesOf(wish, linesOfReceipt(first, kitchen.shops), () => first.shop, kitchen);
   if (!matches.ok) return matches;
   const receipt = readWith(matches.value.reduce(rememberMatch, [...kitchen.packs]));
   const { shop, shopText, date, totalMinor, balance } = receipt;
@@ -140,7 +138,18 @@ export function readReceiptFile(name: string, text: string, wish: ReadWish, cont
     unread: receipt.unread.map((line) => ({ ...line })),
     issues: receipt.issues.map(({ code, path, expected, received }) => ({ code, path: [...path], expected, received })),
   });
-  const read = finish(toPricedLines(receipt, kitchen), matches.value, wish, context, part, undefined);
+  const toRow = (priced: PricedLine): ReadPrice => {
+    const { offer, seen } = priced.observation ?? {};
+    return toReadPrice(priced, { ...(shop !== undefined && { shop }), ...(offer && { offer }), ...(seen && { seen }) });
+  };
+  const read = finish(
+    { lines: linesOfReceipt(receipt, kitchen.shops), toRow },
+    matches.value,
+    wish,
+    context,
+    part,
+    undefined,
+  );
   if (!read.ok) return read;
   const isForeign = receipt.issues.some(({ code }) => code === "currency");
   const open = [
@@ -150,65 +159,30 @@ export function readReceiptFile(name: string, text: string, wish: ReadWish, cont
   return { ok: true, value: { ...read.value, open } };
 }
 
-function toPricedRow({ line, candidate, match, isOtherContent, observation }: PriceRow): PricedLine {
-  const { label, priceMinor, shop, content, gtin, offer, seen } = candidate;
-  const without = isOtherContent ? "content-unlike" : shop === undefined ? "shop-unknown" : "day-unknown";
-  const row: ReadPrice = {
+/** What is shown of a line: a list tells of goods that are not known what a receipt tells of those that are. */
+function toReadPrice(priced: PricedLine, told: Partial<PackCandidate> | undefined): ReadPrice {
+  const { line, text, priceMinor, discountMinor, measured, gtin, match, fate } = priced;
+  const { shop, content, offer, seen } = told ?? {};
+  return {
     line,
-    label,
+    label: text,
     priceMinor,
+    ...(discountMinor !== undefined && { discountMinor }),
+    ...(measured && { measure: tellMeasured(measured) }),
     ...(shop !== undefined && { shop }),
     ...(content && { content }),
     ...(gtin !== undefined && { gtin }),
     ...(offer && { offer }),
     ...(seen && { seen }),
     ...toMatched(match),
-    outcome: match.kind === "open" ? "pack-open" : observation === undefined ? without : "price",
+    outcome: fate,
   };
-  return { line, text: label, candidate, observation, row };
 }
 
-function toPricedLines(receipt: Receipt, { shops }: Kitchen): PricedLine[] {
-  const { observations, without } = observeReceipt(receipt, shops);
-  let next = 0;
-  return receipt.items.map((item) => {
-    const reason = without.find((each) => each.item === item)?.reason;
-    const observation = reason === undefined ? observations[next++] : undefined;
-    return {
-      line: item.line,
-      text: item.name,
-      candidate: toCandidate(item, receipt, shops),
-      observation,
-      row: toItemRow(item, receipt, observation, reason ?? "price"),
-    };
-  });
-}
-
-function toItemRow(
-  item: ReceiptItem,
-  { shop }: Receipt,
-  observation: Observation | undefined,
-  outcome: ReadPrice["outcome"],
-): ReadPrice {
-  const { line, name, gtin, measured, priceMinor, discountMinor, match } = item;
-  return {
-    line,
-    label: name,
-    priceMinor,
-    ...(discountMinor !== 0 && { discountMinor }),
-    ...(measured && {
-      measure:
-        measured.kind === "count"
-          ? `${measured.count} x`
-          : `${measured.value} ${measured.unit.replace(/[[\]]|_av/g, "")}`,
-    }),
-    ...(shop !== undefined && { shop }),
-    ...(gtin !== undefined && { gtin }),
-    ...(observation?.offer && { offer: observation.offer }),
-    ...(observation && { seen: observation.seen }),
-    ...toMatched(match),
-    outcome,
-  };
+function tellMeasured(measured: Measured): string {
+  return measured.kind === "count"
+    ? `${measured.count} x`
+    : `${measured.value} ${measured.unit.replace(/[[\]]|_av/g, "")}`;
 }
 
 function toMatched(match: PackMatch): Pick<ReadPrice, "pack" | "nearest"> {
@@ -242,7 +216,7 @@ function matchesOf(
 
 /** Makes the new packs that `--food "LINE=ID"` says, and gathers what can be kept. */
 function finish(
-  lines: readonly PricedLine[],
+  { lines, toRow }: { readonly lines: readonly PricedLine[]; readonly toRow: (line: PricedLine) => ReadPrice },
   matches: readonly SaidMatch[],
   wish: ReadWish,
   { kitchen, foods }: PriceContext,
@@ -259,25 +233,23 @@ function finish(
     if (!food.ok) faults.push(...food.faults);
     if (line?.candidate === undefined || !food.ok) continue;
     const amount = wish.amounts.find((each) => each.of === of)?.value ?? "";
-    const content =
-      parseContent(amount, customary)?.content ?? line.candidate.content ?? contentOf(line.text, customary);
-    const id = toFreeId(line.text, taken);
-    const section = line.candidate.section ?? "not told";
-    const made = toPack(line.candidate, { id, food: food.value.food, section, ...(content && { content }) });
+    const said = {
+      id: toFreeId(line.text, taken),
+      food: food.value.food,
+      content: parseContent(amount, customary)?.content,
+    };
+    const made = newPackOf({ text: line.text, candidate: line.candidate }, said, customary);
     if (made.ok) newPacks.set(line.line, made.value);
     else faults.push(...made.issues.map((issue) => tellNewPack(line, issue)));
   }
   if (faults.length > 0) return { ok: false, faults };
-  const rows = lines.map(({ line, row }) => (newPacks.has(line) ? { ...row, outcome: "new-pack" as const } : row));
+  const rows = lines.map((line) => ({
+    ...toRow(line),
+    ...(newPacks.has(line.line) && { outcome: "new-pack" as const }),
+  }));
   const observations = lines.flatMap(({ observation }) => observation ?? []);
   const findings = { ...NO_FINDINGS, observations, newPacks: [...newPacks.values()], matches };
   return { ok: true, value: { part: toPart(rows), findings, open: [] } };
-}
-
-/** The content that stands at the end of a label: "OATS 500G". */
-function contentOf(label: string, customary: PriceListMapping["customary"]): Pack["content"] | undefined {
-  const at = /(?:\d+ ?x ?)?\d+(?:[.,]\d+)? ?(?:g|kg|ml|cl|l|lb|oz|pcs|pk)\b.*$/i.exec(label)?.[0];
-  return at === undefined ? undefined : parseContent(at, customary)?.content;
 }
 
 function toFreeId(label: string, taken: Set<string>): string {

@@ -8,6 +8,7 @@ import type { kitchenEn } from "./kitchenEn.ts";
 import type { mendedEn } from "./mendedEn.ts";
 import type { menuEn } from "./menuEn.ts";
 import type { pricesEn } from "./pricesEn.ts";
+import type { readPricesEn } from "./readPricesEn.ts";
 import type { sharingEn } from "./sharingEn.ts";
 import type { sheetsEn } from "./sheetsEn.ts";
 import type { storesEn } from "./storesEn.ts";
@@ -25,6 +26,7 @@ interface FurtherParts {
   readonly mended: typeof mendedEn;
   readonly menu: typeof menuEn;
   readonly prices: typeof pricesEn;
+  readonly readPrices: typeof readPricesEn;
   readonly sharing: { readonly sharing: typeof sharingEn };
   readonly sheets: typeof sheetsEn;
   readonly stores: typeof storesEn;
@@ -81,6 +83,10 @@ export const FURTHER_LOADERS: { readonly [Part in FurtherPart]: Loader<Part> } =
   prices: {
     en: () => import("./pricesEn.ts").then((loaded) => loaded.pricesEn),
     de: () => import("./pricesDe.ts").then((loaded) => loaded.pricesDe),
+  },
+  readPrices: {
+    en: () => import("./readPricesEn.ts").then((loaded) => loaded.readPricesEn),
+    de: () => import("./readPricesDe.ts").then((loaded) => loaded.readPricesDe),
   },
   sharing: {
     en: () => import("./sharingEn.ts").then((loaded) => ({ sharing: loaded.sharingEn })),

@@ -37,6 +37,15 @@ export const commonDe: typeof commonEn = {
     "tree-nuts": "Baumnüsse (USA)",
     wheat: "Weizen (USA)",
   },
+  source: {
+    read: "Lesen",
+    busy: "Wird gelesen …",
+    stop: "Anhalten",
+    failed: "Die Datei ließ sich nicht lesen.",
+    large: "Die Datei ist größer als 32 MB. Teil sie, oder nimm eine kleinere.",
+    again: "Noch eines einlesen",
+    unread: "Gefunden und nicht verwendet",
+  },
   issues: {
     title: "Noch nicht gespeichert:",
     number: (field: string) => `${field}: hier gehört eine Zahl hin.`,

@@ -35,6 +35,15 @@ export const commonEn = {
     "tree-nuts": "tree nuts (US)",
     wheat: "wheat (US)",
   },
+  source: {
+    read: "Read it",
+    busy: "Reading …",
+    stop: "Stop",
+    failed: "The file could not be read.",
+    large: "The file is larger than 32 MB. Split it, or take a smaller one.",
+    again: "Read another",
+    unread: "Found and not used",
+  },
   issues: {
     title: "Not saved yet:",
     number: (field: string) => `${field}: a number is needed.`,

@@ -7,6 +7,7 @@ import { kitchenEn } from "./kitchenEn.ts";
 import { mendedEn } from "./mendedEn.ts";
 import { menuEn } from "./menuEn.ts";
 import { pricesEn } from "./pricesEn.ts";
+import { readPricesEn } from "./readPricesEn.ts";
 import { sharingEn } from "./sharingEn.ts";
 import { sheetsEn } from "./sheetsEn.ts";
 import { storesEn } from "./storesEn.ts";
@@ -24,6 +25,7 @@ export const furtherEn = {
   ...mendedEn,
   ...menuEn,
   ...pricesEn,
+  ...readPricesEn,
   ...sheetsEn,
   ...storesEn,
   ...todayEn,

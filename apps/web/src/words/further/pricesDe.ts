@@ -6,6 +6,8 @@ const counted = toCounted("de");
 /** Texts of Prices in German. */
 export const pricesDe: typeof pricesEn = {
   prices: {
+    readReceipt: "Kassenzettel einlesen",
+    readList: "Preisliste einlesen",
     find: "Lebensmittel oder Packung suchen",
     shop: "Laden",
     allShops: "alle Läden",
@@ -43,31 +45,5 @@ export const pricesDe: typeof pricesEn = {
     notMoney: "Das ist kein Preis.",
     lost: "Dieses Lebensmittel kauft die Küche nicht.",
     all: "Alle Preise",
-  },
-  receipt: {
-    title: "Kassenzettel einlesen",
-    about:
-      "Füg den Text eines Kassenzettels ein, oder wähl eine Textdatei. Er wird auf diesem Gerät gelesen und nirgendwohin geschickt.",
-    shopOnIt: "wie darauf steht",
-    text: "Text des Kassenzettels",
-    file: "Oder eine Textdatei wählen",
-    found: (items, prices, day) => {
-      const lines = counted(items, { one: "1 Zeile gelesen", other: `${items} Zeilen gelesen` });
-      const known = counted(prices, {
-        one: "1 Preis einer bekannten Packung",
-        other: `${prices} Preise bekannter Packungen`,
-      });
-      return `${lines}, ${known}, gesehen am ${day}.`;
-    },
-    balance: {
-      equal: "Die Zeilen ergeben die Summe.",
-      "tax-added": "Die Zeilen und die Steuer ergeben die Summe.",
-      apart: "Die Zeilen ergeben nicht die Summe: sieh sie an.",
-      "no-total": "Eine Summe, an der sie sich messen ließen, steht nicht darauf.",
-    },
-    pack: "Packung",
-    choose: "wählen",
-    leaveOut: "weglassen",
-    keep: (count) => counted(count, { one: "1 Preis vermerken", other: `${count} Preise vermerken` }),
   },
 };

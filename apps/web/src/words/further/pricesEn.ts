@@ -5,6 +5,8 @@ const counted = toCounted("en");
 /** Texts of Prices in English; the other languages have the same keys. */
 export const pricesEn = {
   prices: {
+    readReceipt: "Read a receipt in",
+    readList: "Read a price list in",
     find: "Find a food or a pack",
     shop: "Shop",
     allShops: "all shops",
@@ -42,27 +44,5 @@ export const pricesEn = {
     notMoney: "That is no price.",
     lost: "This kitchen buys no such food.",
     all: "All prices",
-  },
-  receipt: {
-    title: "Read a receipt in",
-    about: "Paste the text of a receipt, or choose a text file. It is read on this device and sent nowhere.",
-    shopOnIt: "as it says on it",
-    text: "Text of the receipt",
-    file: "Or choose a text file",
-    found: (items: number, prices: number, day: string) => {
-      const lines = counted(items, { one: "1 line read", other: `${items} lines read` });
-      const known = counted(prices, { one: "1 price for a known pack", other: `${prices} prices for known packs` });
-      return `${lines}, ${known}, as seen on ${day}.`;
-    },
-    balance: {
-      equal: "The lines add up to the total.",
-      "tax-added": "The lines and the tax add up to the total.",
-      apart: "The lines do not add up to the total: look at them.",
-      "no-total": "It names no total to hold the lines against.",
-    },
-    pack: "Pack",
-    choose: "choose",
-    leaveOut: "leave it out",
-    keep: (count: number) => counted(count, { one: "Note 1 price", other: `Note ${count} prices` }),
   },
 };
