@@ -171,7 +171,7 @@ export const TWO_DAYS: WeekPlan = {
       code: "label-first",
       dishes: ["lentil-pot", "oat-pan"],
       text: "Read the label.",
-      authority: "rule of this library",
+      authority: "Halfloaf's own rule",
     },
     { code: "eat-within", dishes: ["lentil-pot"], text: "Eaten within 2 days.", authority: "UK FSA" },
   ],

@@ -4,11 +4,11 @@ import { useFurther } from "../words/useFurther.ts";
 import type { ChoicesShown } from "./ChoicesShown.ts";
 import type { ChoiceTold } from "./reasoning/Told.ts";
 
-const HEIGHT = 260;
+const HEIGHT = 290;
 /** Room for the figures of the axes. */
 const LEFT = 64;
-const FOOT = 36;
-const HEAD = 16;
+const FOOT = 32;
+const HEAD = 52;
 const LINES = 4;
 const TICKS = 2;
 

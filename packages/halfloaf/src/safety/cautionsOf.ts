@@ -76,7 +76,7 @@ export function cautionsOf(
   const ids = new Set(dish.makings.flatMap((making) => choose(making)?.food ?? []));
   const used = [...ids].flatMap((id) => foods.get(id) ?? []);
   return [
-    { code: "label-first", text: PLAIN_TEXTS["label-first"], authority: "rule of this library", foods: [] },
+    { code: "label-first", text: PLAIN_TEXTS["label-first"], authority: "Halfloaf's own rule", foods: [] },
     ...SIGNS.flatMap(([code, authority, fits]): Caution[] => {
       const about = used.filter(fits).map(({ id }) => id);
       return about.length > 0 ? [{ code, text: PLAIN_TEXTS[code], authority, foods: about }] : [];
