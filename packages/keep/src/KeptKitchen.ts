@@ -176,6 +176,11 @@ export class KeptKitchen {
     return this.#writer;
   }
 
+  /** True where this device wrote the row of that id, in this opening or an earlier one. */
+  isOwn(id: string): boolean {
+    return this.#isOurs(deviceOf(id));
+  }
+
   /** How many changes are not on disk yet. */
   get waiting(): number {
     return this.#waiting.length;

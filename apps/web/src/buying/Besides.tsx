@@ -5,7 +5,9 @@ import { NumberField } from "../kitchen/fields/NumberField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { useFurther } from "../words/useFurther.ts";
+import { tickedBy } from "./tickedBy.ts";
 import { untick } from "./untick.ts";
 
 interface BesidesProps {
@@ -41,7 +43,12 @@ export function Besides({ shop, fareMinor, scanned }: BesidesProps): ReactNode {
     return pack.shop === shop && asked.length > 1 && words.includes(asked);
   });
   const offered = asked === "" && scanned !== undefined ? [scanned] : found.slice(0, OFFERED);
+  const mayBuy = useMayWrite("bought");
   const isCount = count !== undefined && Number.isSafeInteger(count) && count >= 1;
+  const mayRemove = (lot: string): boolean => {
+    const other = tickedBy(session.kept.events.events, [lot], (id) => session.kept.isOwn(id));
+    return session.mayWrite({ kind: "withdrawn", events: other === undefined ? [] : [other.id] });
+  };
   const buy = (pack: Pack): void => {
     if (!isCount) return;
     setText("");
@@ -51,6 +58,7 @@ export function Besides({ shop, fareMinor, scanned }: BesidesProps): ReactNode {
       return written.ok ? written.value : [];
     });
   };
+  if (!mayBuy && bought.length === 0) return null;
   return (
     <section className="stack tight" aria-labelledby="besides">
       <h2 id="besides">{further.besides.title}</h2>
@@ -59,26 +67,31 @@ export function Besides({ shop, fareMinor, scanned }: BesidesProps): ReactNode {
           <li key={lot.id} className="row spread">
             <span>{kitchen.packs.find(({ id }) => id === lot.pack)?.label ?? names.food(lot.food ?? "")}</span>
             <span className="figure">{formats.money(lot.broughtMinor, kitchen.currency)}</span>
-            <button type="button" className="button" onClick={() => void untick(session, [lot.id], day)}>
-              {further.remove}
-            </button>
+            {mayRemove(lot.id) && (
+              <button type="button" className="button" onClick={() => void untick(session, [lot.id], day)}>
+                {further.remove}
+              </button>
+            )}
           </li>
         ))}
       </ul>
-      <div className="fields">
-        <TextField label={further.besides.find} type="search" value={text} onChange={setText} />
-        <NumberField label={further.besides.count} value={1} onChange={setCount} isWhole />
-      </div>
+      {mayBuy && (
+        <div className="fields">
+          <TextField label={further.besides.find} type="search" value={text} onChange={setText} />
+          <NumberField label={further.besides.count} value={1} onChange={setCount} isWhole />
+        </div>
+      )}
       <ul className="lines">
-        {offered.map((pack) => (
-          <li key={pack.id} className="row spread">
-            <span>{pack.label}</span>
-            <span className="figure">{formats.money(pack.priceMinor, kitchen.currency)}</span>
-            <button type="button" className="button" disabled={!isCount} onClick={() => buy(pack)}>
-              {further.besides.bought}
-            </button>
-          </li>
-        ))}
+        {mayBuy &&
+          offered.map((pack) => (
+            <li key={pack.id} className="row spread">
+              <span>{pack.label}</span>
+              <span className="figure">{formats.money(pack.priceMinor, kitchen.currency)}</span>
+              <button type="button" className="button" disabled={!isCount} onClick={() => buy(pack)}>
+                {further.besides.bought}
+              </button>
+            </li>
+          ))}
       </ul>
     </section>
   );

@@ -3,6 +3,7 @@ import type { CivilDate } from "halfloaf/quantity";
 import { type ReactNode, useMemo } from "react";
 import { useDevice, useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useShared } from "../sharing/shared.ts";
+import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { AtShelf } from "./AtShelf.tsx";
 import type { TickedLine } from "./linesOf.ts";
@@ -27,9 +28,10 @@ export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineP
   const { line, planned, paidMinor } = tick;
   const { device } = useDevice();
   const shared = useShared(device.open);
-  const isReading = shared?.role === "reader";
+  const mayBuy = useMayWrite("bought");
   const other = useOtherHand(tick, shared !== undefined);
   const isBought = paidMinor !== undefined;
+  const mayTurn = isBought ? session.mayWrite({ kind: "withdrawn", events: other?.rows ?? [] }) : mayBuy;
   const buy = (): void => {
     void session.write((pen) => {
       const lines = [{ pack: line.pack, count: line.count, planned }];
@@ -44,7 +46,7 @@ export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineP
         <input
           type="checkbox"
           checked={isBought}
-          disabled={isReading}
+          disabled={!mayTurn}
           onChange={() => (isBought ? void untick(session, tick.lots, view.day) : buy())}
         />
         <span className="tick-words">
@@ -55,25 +57,31 @@ export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineP
           <span className="small soft">
             {formats.mass(line.massG)}
             {line.estimate && !isBought && `, ${words.buying.estimate}`}
-            {other !== undefined && `, ${further.sharing.tickedBy(other)}`}
+            {other !== undefined && `, ${further.sharing.tickedBy(other.name)}`}
           </span>
         </span>
         <span className="figure">{formats.money(paidMinor ?? line.priceMinor, view.kitchen.currency)}</span>
       </label>
-      {!isBought && !isReading && <AtShelf tick={tick} shop={shop} week={week} />}
+      {!isBought && mayBuy && <AtShelf tick={tick} shop={shop} week={week} />}
     </div>
   );
 }
 
-/** What to call whoever else ticked the line, in a shared kitchen; undefined where nobody else did. */
-function useOtherHand({ lots }: TickedLine, isShared: boolean): string | undefined {
+/** The rows by which somebody else ticked the line in a shared kitchen, and what to call them; undefined where nobody did. */
+function useOtherHand(
+  { lots }: TickedLine,
+  isShared: boolean,
+): { readonly name: string; readonly rows: readonly string[] } | undefined {
   const { further } = useFurther("sharing");
   const { session, view } = useKitchen();
-  const { device } = useDevice();
   const found = useMemo(
-    () => (isShared && lots.length > 0 ? tickedBy(session.kept.events.events, lots, device.name) : undefined),
-    [session, isShared, lots, device.name],
+    () =>
+      isShared && lots.length > 0
+        ? tickedBy(session.kept.events.events, lots, (id) => session.kept.isOwn(id))
+        : undefined,
+    [session, isShared, lots],
   );
   if (found === undefined) return undefined;
-  return view.edited.eaters.find(({ id }) => id === found.by)?.name ?? further.sharing.otherDevice;
+  const name = view.edited.eaters.find(({ id }) => id === found.by)?.name ?? further.sharing.otherDevice;
+  return { name, rows: [found.id] };
 }

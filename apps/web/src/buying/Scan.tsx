@@ -4,6 +4,8 @@ import { type FormEvent, type ReactNode, useState } from "react";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { Allowed } from "../sharing/Allowed.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { useCamera } from "./useCamera.ts";
 
@@ -64,14 +66,16 @@ export default function Scan({ shop, onPack }: ScanProps): ReactNode {
         {told.kind === "unknown" && <p>{scan.unknown(told.digits)}</p>}
       </div>
       {told.kind === "unknown" && (
-        <Remember
-          digits={told.digits}
-          shop={shop}
-          onPack={(pack) => {
-            setTold({ kind: "found", label: pack.label });
-            onPack(pack);
-          }}
-        />
+        <Allowed to="edited" otherwise={<RoleNote />}>
+          <Remember
+            digits={told.digits}
+            shop={shop}
+            onPack={(pack) => {
+              setTold({ kind: "found", label: pack.label });
+              onPack(pack);
+            }}
+          />
+        </Allowed>
       )}
       <form className="row end" onSubmit={type}>
         <TextField label={scan.typed} value={typed} onChange={setTyped} />

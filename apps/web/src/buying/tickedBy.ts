@@ -1,12 +1,12 @@
-import { deviceOf, type RecordEvent } from "halfloaf/kitchen/record";
+import type { RecordEvent } from "halfloaf/kitchen/record";
 
-/** Who bought a lot where that was not this device: the eater's id, or `undefined` in `by` where nobody is named. */
+/** The row by which another device bought a lot, with the id of the eater who did where one is named; undefined where we did. */
 export function tickedBy(
   events: readonly RecordEvent[],
   lots: readonly string[],
-  device: string,
-): { readonly by: string | undefined } | undefined {
+  isOwn: (id: string) => boolean,
+): { readonly id: string; readonly by: string | undefined } | undefined {
   const event = events.findLast((each) => each.kind === "bought" && lots.includes(each.lot));
-  if (event === undefined || deviceOf(event.id).startsWith(`${device}-`)) return undefined;
-  return { by: event.by };
+  if (event === undefined || isOwn(event.id)) return undefined;
+  return { id: event.id, by: event.by };
 }

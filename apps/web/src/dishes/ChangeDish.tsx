@@ -9,6 +9,8 @@ import { TickField } from "../kitchen/fields/TickField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { newId } from "../kitchen/newId.ts";
 import { useNames } from "../kitchen/useNames.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 
 const SITTINGS = ["morning", "midday", "between", "evening"] as const;
@@ -34,7 +36,7 @@ export function ChangeDish({ id }: { readonly id: string }): ReactNode {
   const issues = read.ok ? checkDish(read.value, tables.foods) : read.issues;
   const save = (event: FormEvent): void => {
     event.preventDefault();
-    if (!read.ok || issues.length > 0) return;
+    if (!read.ok || issues.length > 0 || !session.mayWrite({ kind: "edited" })) return;
     const taken = tables.dishes.map((each) => each.id);
     const saved = isOwn ? read.value : { ...read.value, id: newId(dish.title, taken, "dish") };
     void session.edit((edited) => {
@@ -96,11 +98,13 @@ export function ChangeDish({ id }: { readonly id: string }): ReactNode {
           ))}
         </ul>
       )}
-      <div>
-        <button type="submit" className="button main" disabled={issues.length > 0}>
-          {further.save}
-        </button>
-      </div>
+      <Allowed to="edited" otherwise={<RoleNote />}>
+        <div>
+          <button type="submit" className="button main" disabled={issues.length > 0}>
+            {further.save}
+          </button>
+        </div>
+      </Allowed>
     </form>
   );
 }

@@ -6,6 +6,7 @@ import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { TickField } from "../kitchen/fields/TickField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { Allowed } from "../sharing/Allowed.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { type DishFacts, dishFacts } from "./dishFacts.ts";
 import { tellCost } from "./tellCost.ts";
@@ -51,14 +52,16 @@ export function DishList(): ReactNode {
       <div className="row spread">
         <h1>{words.screens.dishes}</h1>
       </div>
-      <div className="row">
-        <Link href="/dishes/read-in" className="button main way">
-          {further.dishes.readIn}
-        </Link>
-        <Link href="/dishes/write" className="button way">
-          {further.dishes.write}
-        </Link>
-      </div>
+      <Allowed to="edited">
+        <div className="row">
+          <Link href="/dishes/read-in" className="button main way">
+            {further.dishes.readIn}
+          </Link>
+          <Link href="/dishes/write" className="button way">
+            {further.dishes.write}
+          </Link>
+        </div>
+      </Allowed>
       <Sifting sieve={sieve} onSieve={setSieve} hasOwn={kitchen.dishes.length > 0} />
       <p className="soft" role="status">
         {found.length === 0 ? further.dishes.noneFound : further.dishes.count(found.length)}

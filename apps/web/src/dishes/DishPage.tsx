@@ -3,6 +3,7 @@ import { lazy, type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
@@ -44,9 +45,11 @@ export function DishPage({ id }: { readonly id: string }): ReactNode {
         <Link href={workPath([{ dish: dish.id, portions }])} className="button main way">
           {further.dishes.toWork}
         </Link>
-        <Link href={`/dishes/${dish.id}/change`} className="button way">
-          {further.edit}
-        </Link>
+        <Allowed to="edited">
+          <Link href={`/dishes/${dish.id}/change`} className="button way">
+            {further.edit}
+          </Link>
+        </Allowed>
       </div>
       <div className="stack beside">
         <Makings dish={dish} portions={portions} />

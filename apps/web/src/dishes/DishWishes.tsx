@@ -4,6 +4,7 @@ import { useLocation } from "wouter";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TickField } from "../kitchen/fields/TickField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { useFurther } from "../words/useFurther.ts";
 
 const POINTS = ["0", "1", "2", "3", "4", "5", "6", "7", "8", "9", "10"] as const;
@@ -14,6 +15,7 @@ export function DishWishes({ dish }: { readonly dish: Dish }): ReactNode {
   const { session, view } = useKitchen();
   const [, go] = useLocation();
   const { kitchen, day } = view;
+  const [mayRate, mayEdit] = [useMayWrite("rated"), useMayWrite("edited")];
   const points = kitchen.ratings.find((rating) => rating.dish === dish.id)?.points;
   const isOwn = kitchen.dishes.some(({ id }) => id === dish.id);
   const rate = (value: string): void => {
@@ -37,7 +39,7 @@ export function DishWishes({ dish }: { readonly dish: Dish }): ReactNode {
   };
   return (
     <section className="stack tight">
-      <div className="fields">
+      <fieldset className="bare fields" disabled={!mayRate}>
         <ChoiceField
           label={further.dishes.rating}
           value={points === undefined ? "" : String(Math.round(points))}
@@ -47,9 +49,15 @@ export function DishWishes({ dish }: { readonly dish: Dish }): ReactNode {
           ]}
           onChange={rate}
         />
-      </div>
-      <TickField label={further.dishes.refused} isTicked={kitchen.refusedDishes.includes(dish.id)} onChange={refuse} />
-      {isOwn && (
+      </fieldset>
+      <fieldset className="bare" disabled={!mayEdit}>
+        <TickField
+          label={further.dishes.refused}
+          isTicked={kitchen.refusedDishes.includes(dish.id)}
+          onChange={refuse}
+        />
+      </fieldset>
+      {isOwn && mayEdit && (
         <div>
           <button type="button" className="button" onClick={remove}>
             {further.dishes.removeOwn}

@@ -7,6 +7,8 @@ import { NumberField } from "../kitchen/fields/NumberField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { newId } from "../kitchen/newId.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
 import { startThinker } from "../thinking/startThinker.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { SettleMaking } from "./SettleMaking.tsx";
@@ -49,8 +51,8 @@ export function SettleDish({ draft, onAgain }: SettleDishProps): ReactNode {
   const save = async (): Promise<void> => {
     if (settled?.ok !== true) return;
     const dish = settled.value;
-    await session.edit((edited) => ({ ...edited, dishes: [...edited.dishes, dish] }));
-    go(`/dishes/${dish.id}`);
+    const { rows } = await session.edit((edited) => ({ ...edited, dishes: [...edited.dishes, dish] }));
+    if (rows.length > 0) go(`/dishes/${dish.id}`);
   };
   const choose = (at: number, choice: MakingChoice | undefined): void => {
     const { [at]: _, ...others } = makings;
@@ -96,9 +98,11 @@ export function SettleDish({ draft, onAgain }: SettleDishProps): ReactNode {
         )}
       </div>
       <div className="row">
-        <button type="button" className="button main" disabled={settled?.ok !== true} onClick={() => void save()}>
-          {further.reading.save}
-        </button>
+        <Allowed to="edited" otherwise={<RoleNote />}>
+          <button type="button" className="button main" disabled={settled?.ok !== true} onClick={() => void save()}>
+            {further.reading.save}
+          </button>
+        </Allowed>
         <button type="button" className="button" onClick={onAgain}>
           {further.source.again}
         </button>

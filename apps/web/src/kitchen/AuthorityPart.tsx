@@ -1,5 +1,7 @@
 import type { Kitchen } from "halfloaf/kitchen";
 import type { ReactNode } from "react";
+import { RoleNote } from "../sharing/RoleNote.tsx";
+import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { chooseLanguage, LANGUAGES } from "../words/WordsContext.tsx";
 import { Fold } from "./Fold.tsx";
@@ -14,6 +16,7 @@ export function AuthorityPart(): ReactNode {
   const { session, view } = useKitchen();
   const { authorities, english } = view.edited;
   const { kitchen } = further;
+  const mayEdit = useMayWrite("edited");
   const setAuthorities = (changed: Partial<Authorities>): void => {
     void session.edit((edited) => ({ ...edited, authorities: { ...edited.authorities, ...changed } }));
   };
@@ -22,7 +25,7 @@ export function AuthorityPart(): ReactNode {
   ): readonly (readonly [Value, string])[] => Object.entries(names) as [Value, string][];
   return (
     <Fold title={kitchen.authorities} brief={kitchen.safeties[authorities.safety]}>
-      <div className="fields">
+      <fieldset className="bare fields" disabled={!mayEdit}>
         <ChoiceField
           label={kitchen.intake}
           value={authorities.intake}
@@ -41,6 +44,9 @@ export function AuthorityPart(): ReactNode {
           choices={entries<Kitchen["english"]>(kitchen.englishes)}
           onChange={(chosen) => void session.edit((edited) => ({ ...edited, english: chosen }))}
         />
+      </fieldset>
+      <RoleNote />
+      <div className="fields">
         <ChoiceField
           label={kitchen.language}
           value={language}

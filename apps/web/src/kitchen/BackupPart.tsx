@@ -1,4 +1,6 @@
 import { type ReactNode, useState } from "react";
+import { Allowed } from "../sharing/Allowed.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
 import { FileDrop } from "../source/FileDrop.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { Fold } from "./Fold.tsx";
@@ -29,8 +31,10 @@ export function BackupPart(): ReactNode {
           {kitchen.download}
         </button>
       </div>
-      <FileDrop label={kitchen.restore} accept=".json,application/json" onFile={(file) => void restore(file)} />
-      <p className="small soft">{kitchen.restoreNote}</p>
+      <Allowed to="edited" otherwise={<RoleNote />}>
+        <FileDrop label={kitchen.restore} accept=".json,application/json" onFile={(file) => void restore(file)} />
+        <p className="small soft">{kitchen.restoreNote}</p>
+      </Allowed>
       <p role="status">{told}</p>
     </Fold>
   );

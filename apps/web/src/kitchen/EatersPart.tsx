@@ -2,6 +2,8 @@ import { energyNeed } from "halfloaf/intake";
 import type { Eater } from "halfloaf/kitchen";
 import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { type ReactNode, useState } from "react";
+import { Allowed } from "../sharing/Allowed.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { type EaterDraft, newEater } from "./EaterDraft.ts";
 import { EaterFields } from "./EaterFields.tsx";
@@ -49,11 +51,13 @@ export function EatersPart(): ReactNode {
           {eaters.length === 1 && <p className="small soft">{kitchen.lastEater}</p>}
           <Issues issues={issues} />
           {gone !== undefined && <p role="status">{kitchen.removed(gone)}</p>}
-          <div>
-            <button type="button" className="button" onClick={() => setOpen(newEater("", ""))}>
-              {kitchen.addEater}
-            </button>
-          </div>
+          <Allowed to="edited" otherwise={<RoleNote />}>
+            <div>
+              <button type="button" className="button" onClick={() => setOpen(newEater("", ""))}>
+                {kitchen.addEater}
+              </button>
+            </div>
+          </Allowed>
         </>
       ) : (
         <PartForm issues={issues} onSave={() => take(open)} onCancel={close}>
@@ -91,18 +95,20 @@ function EaterLine({ eater, onEdit, onRemove }: EaterLineProps): ReactNode {
           {[diets[eater.diet], ...avoided.map((each) => `− ${each}`), energy].join(", ")}
         </div>
       </div>
-      <div className="row">
-        <button type="button" className="button" onClick={onEdit}>
-          {further.edit}
-          <span className="unseen"> {eater.name}</span>
-        </button>
-        {onRemove !== undefined && (
-          <button type="button" className="button" onClick={onRemove}>
-            {further.remove}
+      <Allowed to="edited">
+        <div className="row">
+          <button type="button" className="button" onClick={onEdit}>
+            {further.edit}
             <span className="unseen"> {eater.name}</span>
           </button>
-        )}
-      </div>
+          {onRemove !== undefined && (
+            <button type="button" className="button" onClick={onRemove}>
+              {further.remove}
+              <span className="unseen"> {eater.name}</span>
+            </button>
+          )}
+        </div>
+      </Allowed>
     </div>
   );
 }

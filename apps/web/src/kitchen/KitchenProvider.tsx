@@ -76,12 +76,15 @@ async function openSession(
   { name, by }: Pick<Device, "name"> & { readonly by: string | undefined },
   expected: boolean,
 ): Promise<KitchenSession | OpeningFault> {
-  const [{ KitchenSession }, { loadStarter }] = await Promise.all([
+  const [{ KitchenSession }, { guardOf }, { loadStarter }] = await Promise.all([
     import("./KitchenSession.ts"),
+    import("../sharing/guardOf.ts"),
     import("./loadStarter.ts"),
   ]);
   const { tables } = await loadStarter();
-  return KitchenSession.open(id, { starter: tables, device: name, by, expected });
+  const session = await KitchenSession.open(id, { starter: tables, device: name, by, expected });
+  if (!("ok" in session)) session.guard(guardOf(id));
+  return session;
 }
 
 /** The device with a new kitchen made from what was given; undefined where that holds no kitchen. */

@@ -9,6 +9,7 @@ import {
   type Written,
 } from "@halfloaf/keep";
 import { openIndexedDbStore } from "@halfloaf/keep/browser";
+import type { RowAsked } from "@halfloaf/keep/sync";
 import { type Kitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import {
   type AcceptedMenu,
@@ -40,6 +41,9 @@ export type OpeningFault =
   | StoreFault
   | { readonly ok: false; readonly reason: "newer" | "damaged" | "missing" | "unopenable"; readonly detail: string };
 
+/** Tells whether a row may be written here; `isOwn` whether this device wrote a row that is taken back. */
+export type Guard = (row: RowAsked, isOwn: (id: string) => boolean) => boolean;
+
 /** An open kitchen: what screens look at and write to. */
 export class KitchenSession {
   readonly kept: KeptKitchen;
@@ -49,7 +53,7 @@ export class KitchenSession {
   #by: string | undefined;
   #refused: StoreFault | undefined;
   #mended: Mended | undefined;
-  #mayWrite: ((row: { readonly kind: string }) => boolean) | undefined;
+  #guard: Guard | undefined;
   #isForbidden = false;
 
   private constructor(kept: KeptKitchen, starter: Tables, by: string | undefined) {
@@ -107,14 +111,14 @@ export class KitchenSession {
     this.#tellForbidden(false);
   }
 
-  /** Sets which rows may be written here; undefined = all. */
-  guard(mayWrite: ((row: { readonly kind: string }) => boolean) | undefined): void {
-    this.#mayWrite = mayWrite;
+  /** Sets which rows may be written here; until then all may. */
+  guard(guard: Guard): void {
+    this.#guard = guard;
   }
 
-  /** Whether this device may write rows of that kind in a shared kitchen. */
-  may(kind: string): boolean {
-    return this.#mayWrite?.({ kind }) ?? true;
+  /** True where such a row may be written here. */
+  mayWrite(row: RowAsked): boolean {
+    return this.#guard?.(row, (id) => this.kept.isOwn(id)) ?? true;
   }
 
   subscribe = (hearer: () => void): (() => void) => {
@@ -137,24 +141,28 @@ export class KitchenSession {
   }
 
   async undo(): Promise<void> {
-    if (!this.#isAllowed(reversalOf(this.undoable().undo))) return;
+    if (this.undoable().undo === undefined) return;
     const written = await this.kept.undo(this.#by);
     if (written !== undefined) this.#hear(written);
   }
 
   async redo(): Promise<void> {
-    if (!this.#isAllowed(reversalOf(this.undoable().redo))) return;
+    if (this.undoable().redo === undefined) return;
     const written = await this.kept.redo(this.#by);
     if (written !== undefined) this.#hear(written);
   }
 
-  /** What this device could take back and do again. */
+  /** What this device could take back and do again, as far as it may. */
   undoable(): Undoable {
-    return this.kept.undoable();
+    const { undo, redo } = this.kept.undoable();
+    const isAllowed = (act: Act | undefined): act is Act =>
+      act !== undefined && reversalOf(act).every((row) => this.mayWrite(row));
+    return { ...(isAllowed(undo) ? { undo } : {}), ...(isAllowed(redo) ? { redo } : {}) };
   }
 
   /** Brings in a backup, or into a kitchen that has nothing yet a kitchen's file; one of a kitchen that began apart is left. */
-  async bringIn(content: unknown): Promise<"brought" | "unreadable" | "other"> {
+  async bringIn(content: unknown): Promise<"brought" | "unreadable" | "other" | "forbidden"> {
+    if (!this.#isAllowed([{ kind: "edited" }])) return "forbidden";
     const rows = parseBackup(content);
     if (!rows.ok) return "unreadable";
     if (this.kept.isOther(rows.value)) return "other";
@@ -178,8 +186,8 @@ export class KitchenSession {
     else this.#hear({ rows: [], kept: mended });
   }
 
-  #isAllowed(rows: readonly { readonly kind: string }[]): boolean {
-    const isAllowed = rows.every(({ kind }) => this.may(kind));
+  #isAllowed(rows: readonly RowAsked[]): boolean {
+    const isAllowed = rows.every((row) => this.mayWrite(row));
     this.#tellForbidden(!isAllowed);
     return isAllowed;
   }
@@ -216,6 +224,6 @@ export class KitchenSession {
 }
 
 /** The kinds of rows that take an act back: an edit is edited again, all else is withdrawn. */
-function reversalOf(act: Act | undefined): { readonly kind: string }[] {
-  return act?.rows.map(({ kind }) => ({ kind: kind === "edited" ? kind : "withdrawn" })) ?? [];
+function reversalOf(act: Act): RowAsked[] {
+  return act.rows.map(({ kind, id }) => (kind === "edited" ? { kind } : { kind: "withdrawn", events: [id] }));
 }

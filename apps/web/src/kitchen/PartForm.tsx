@@ -1,5 +1,7 @@
 import type { Issue } from "halfloaf/quantity";
 import type { ReactNode } from "react";
+import { RoleNote } from "../sharing/RoleNote.tsx";
+import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { Issues } from "./Issues.tsx";
 
@@ -19,26 +21,32 @@ interface PartFormProps {
 /** A form for one thing of the kitchen: its fields, what is wrong with them, and the ways out. */
 export function PartForm({ issues, isSaved = false, onSave, onCancel, onRemove, children }: PartFormProps): ReactNode {
   const { further } = useFurther();
+  const mayEdit = useMayWrite("edited");
   return (
     <form
       className="stack tight"
       onSubmit={(event) => {
         event.preventDefault();
-        onSave();
+        if (mayEdit) onSave();
       }}
     >
-      {children}
+      <fieldset className="bare stack tight" disabled={!mayEdit}>
+        {children}
+      </fieldset>
       <Issues issues={issues} isSaved={isSaved} />
+      {!mayEdit && <RoleNote />}
       <div className="row">
-        <button type="submit" className="button main">
-          {further.save}
-        </button>
+        {mayEdit && (
+          <button type="submit" className="button main">
+            {further.save}
+          </button>
+        )}
         {onCancel !== undefined && (
           <button type="button" className="button" onClick={onCancel}>
             {further.cancel}
           </button>
         )}
-        {onRemove !== undefined && (
+        {mayEdit && onRemove !== undefined && (
           <button type="button" className="button" onClick={onRemove}>
             {further.remove}
           </button>

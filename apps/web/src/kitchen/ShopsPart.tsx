@@ -2,6 +2,8 @@ import { SITTING_KINDS } from "halfloaf/dish";
 import type { EditedKitchen } from "halfloaf/kitchen/record";
 import type { Shop } from "halfloaf/price";
 import { type ReactNode, useState } from "react";
+import { Allowed } from "../sharing/Allowed.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { DaysField } from "./DaysField.tsx";
 import { Fold } from "./Fold.tsx";
@@ -66,19 +68,23 @@ export function ShopsPart(): ReactNode {
                     ].join("; ")}
                   </div>
                 </div>
-                <button type="button" className="button" onClick={() => setOpen(shop)}>
-                  {further.edit}
-                  <span className="unseen"> {shop.name}</span>
-                </button>
+                <Allowed to="edited">
+                  <button type="button" className="button" onClick={() => setOpen(shop)}>
+                    {further.edit}
+                    <span className="unseen"> {shop.name}</span>
+                  </button>
+                </Allowed>
               </li>
             ))}
           </ul>
           {gone !== undefined && <p role="status">{kitchen.removed(gone)}</p>}
-          <div>
-            <button type="button" className="button" onClick={() => setOpen(NEW)}>
-              {kitchen.addShop}
-            </button>
-          </div>
+          <Allowed to="edited" otherwise={<RoleNote />}>
+            <div>
+              <button type="button" className="button" onClick={() => setOpen(NEW)}>
+                {kitchen.addShop}
+              </button>
+            </div>
+          </Allowed>
         </>
       ) : (
         <PartForm

@@ -2,6 +2,8 @@ import { SITTING_KINDS } from "halfloaf/dish";
 import type { WeeklySitting } from "halfloaf/kitchen";
 import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { type ReactNode, useState } from "react";
+import { Allowed } from "../sharing/Allowed.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { DaysField } from "./DaysField.tsx";
 import { Fold } from "./Fold.tsx";
@@ -65,21 +67,25 @@ export function SittingsPart(): ReactNode {
                   {words.sittings[sitting.kind]}
                   <div className="small soft">{tell(sitting)}</div>
                 </div>
-                <button type="button" className="button" onClick={() => setOpen({ at, sitting })}>
-                  {further.edit}
-                  <span className="unseen">
-                    {" "}
-                    {words.sittings[sitting.kind]} {tell(sitting)}
-                  </span>
-                </button>
+                <Allowed to="edited">
+                  <button type="button" className="button" onClick={() => setOpen({ at, sitting })}>
+                    {further.edit}
+                    <span className="unseen">
+                      {" "}
+                      {words.sittings[sitting.kind]} {tell(sitting)}
+                    </span>
+                  </button>
+                </Allowed>
               </li>
             ))}
           </ul>
-          <div>
-            <button type="button" className="button" onClick={() => setOpen({ at: sittings.length, sitting: fresh })}>
-              {further.kitchen.addSitting}
-            </button>
-          </div>
+          <Allowed to="edited" otherwise={<RoleNote />}>
+            <div>
+              <button type="button" className="button" onClick={() => setOpen({ at: sittings.length, sitting: fresh })}>
+                {further.kitchen.addSitting}
+              </button>
+            </div>
+          </Allowed>
         </>
       ) : (
         <PartForm

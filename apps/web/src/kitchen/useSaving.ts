@@ -18,10 +18,11 @@ export function useSaving(): {
     const read = parseWith(EditedKitchen, change(view.edited));
     const found = read.ok ? findNew(view.edited, read.value) : read.issues;
     setIssues(found);
-    setSaved(found.length === 0);
+    const isAllowed = session.mayWrite({ kind: "edited" });
+    setSaved(found.length === 0 && isAllowed);
     if (found.length > 0 || !read.ok) return false;
     void session.edit(() => read.value);
-    return true;
+    return isAllowed;
   };
   return { issues, isSaved, save };
 

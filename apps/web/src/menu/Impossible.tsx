@@ -3,6 +3,8 @@ import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { type ReactNode, useEffect, useId, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import type { ImpossibleTold, Knob, WayOut } from "./reasoning/Told.ts";
 import { nameKnob } from "./reasoning/toKnobs.ts";
@@ -113,11 +115,13 @@ function Way({ way, at, onChange }: WayProps): ReactNode {
           {impossible.otherwise(way.otherwise.map((limit) => impossible.limits[limit]).join(", "))}
         </p>
       )}
-      <div>
-        <button type="button" className="button main" onClick={apply}>
-          {impossible.apply}
-        </button>
-      </div>
+      <Allowed to="edited" otherwise={<RoleNote />}>
+        <div>
+          <button type="button" className="button main" onClick={apply}>
+            {impossible.apply}
+          </button>
+        </div>
+      </Allowed>
     </fieldset>
   );
 }

@@ -3,6 +3,8 @@ import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { lazy, type ReactNode, useEffect, useState } from "react";
 import "../kitchen/fields/fields.css";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { Allowed } from "../sharing/Allowed.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { Choices } from "./Choices.tsx";
@@ -76,9 +78,11 @@ export default function MenuScreen(): ReactNode {
       )}
       {toTake !== undefined && (
         <div className="row">
-          <button type="button" className="button main" onClick={() => void accept(toTake)}>
-            {words.menu.accept}
-          </button>
+          <Allowed to="menu-accepted" otherwise={<RoleNote />}>
+            <button type="button" className="button main" onClick={() => void accept(toTake)}>
+              {words.menu.accept}
+            </button>
+          </Allowed>
           <button type="button" className="button" onClick={leave}>
             {words.menu.leave}
           </button>

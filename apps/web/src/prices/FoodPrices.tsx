@@ -3,6 +3,7 @@ import { lazy, type ReactNode, useMemo } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
@@ -52,7 +53,11 @@ export function FoodPrices({ food }: { readonly food: string }): ReactNode {
           <PriceSheets food={food} histories={histories} />
         </PrintOrSave>
       )}
-      {packs.length > 0 && <NotePrice packs={packs.map(({ pack }) => pack)} />}
+      {packs.length > 0 && (
+        <Allowed to="price-seen">
+          <NotePrice packs={packs.map(({ pack }) => pack)} />
+        </Allowed>
+      )}
     </div>
   );
 }

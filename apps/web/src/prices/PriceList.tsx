@@ -4,6 +4,7 @@ import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { foodPrices } from "./foodPrices.ts";
@@ -39,14 +40,16 @@ export function PriceList(): ReactNode {
   return (
     <div className="stack broad-page">
       <h1>{words.screens.prices}</h1>
-      <div className="row">
-        <Link href="/prices/read-in" className="button way">
-          {further.prices.readReceipt}
-        </Link>
-        <Link href="/prices/read-list" className="button way">
-          {further.prices.readList}
-        </Link>
-      </div>
+      <Allowed to="price-seen">
+        <div className="row">
+          <Link href="/prices/read-in" className="button way">
+            {further.prices.readReceipt}
+          </Link>
+          <Link href="/prices/read-list" className="button way">
+            {further.prices.readList}
+          </Link>
+        </div>
+      </Allowed>
       {foods.length === 0 && <p className="sheet">{further.prices.noneYet}</p>}
       <search className="fields">
         <TextField label={further.prices.find} type="search" value={text} onChange={setText} />

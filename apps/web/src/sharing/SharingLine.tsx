@@ -21,7 +21,9 @@ export default function SharingLine(): ReactNode {
         {sharing.states[view?.state.kind ?? "joining"]}
       </Link>
       <Others />
-      {view?.state.kind === "apart" && view.unsent > 0 && <span>{sharing.unsent(view.unsent)}</span>}
+      {view !== undefined && view.state.kind !== "together" && view.unsent > 0 && (
+        <span>{sharing.unsent(view.unsent)}</span>
+      )}
       {view?.role !== undefined && view.role !== "keeper" && <span>{sharing.roleHere[view.role]}</span>}
       {view?.hasTrouble && <Reason reason="storage" />}
       {view?.state.kind === "refused" && <Reason reason={view.state.reason} />}

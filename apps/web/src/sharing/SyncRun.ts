@@ -1,4 +1,4 @@
-import { KitchenSync, mayWrite, type Role, type Socket, type SyncView, toSyncMemory } from "@halfloaf/keep/sync";
+import { KitchenSync, type Role, type Socket, type SyncView, toSyncMemory } from "@halfloaf/keep/sync";
 import type { KitchenSession } from "../kitchen/KitchenSession.ts";
 import { markKeyOf, readShared, type Shared, writeShared } from "./shared.ts";
 
@@ -45,7 +45,7 @@ class SyncRun {
     const channel = new BroadcastChannel(`halfloaf-sharing-${id}`);
     const show = (view: SyncView): void => {
       const role = view.role ?? readShared(id)?.role;
-      if (role !== undefined) this.#hold(session, id, role);
+      if (role !== undefined) remember(id, role);
       this.#set(role === undefined ? view : { ...view, role });
     };
     channel.onmessage = ({ data }: MessageEvent<SyncView | "tell">) => {
@@ -53,7 +53,6 @@ class SyncRun {
       else if (this.#sync !== undefined) channel.postMessage(this.#sync.view);
     };
     channel.postMessage("tell");
-    if (shared.role !== undefined) this.#hold(session, id, shared.role);
     addEventListener("online", this.tryNow, { signal });
     document.addEventListener("visibilitychange", this.tryNow, { signal });
     const talk = (): Promise<void> => {
@@ -84,22 +83,20 @@ class SyncRun {
     return () => {
       ending.abort();
       channel.close();
-      session.guard(undefined);
       this.#set(undefined);
     };
-  }
-
-  /** Keeps the session from what its role may not do, now and when it is opened next without a network. */
-  #hold(session: KitchenSession, id: string, role: Role): void {
-    session.guard(role === "keeper" ? undefined : (row) => mayWrite(role, row));
-    const known = readShared(id);
-    if (known !== undefined && known.role !== role) writeShared(id, { ...known, role });
   }
 
   #set(view: SyncView | undefined): void {
     this.#view = view;
     for (const hearer of this.#hearers) hearer();
   }
+}
+
+/** Remembers what this device may do, which holds also when the kitchen is opened next without a network. */
+function remember(id: string, role: Role): void {
+  const known = readShared(id);
+  if (known !== undefined && known.role !== role) writeShared(id, { ...known, role });
 }
 
 /** The one talk that there is, since one kitchen is open at a time. */

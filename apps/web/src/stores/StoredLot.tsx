@@ -4,6 +4,7 @@ import type { LotState } from "halfloaf/stores";
 import { type ReactNode, useId, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
 import { useWords } from "../words/WordsContext.tsx";
 import { LotActs } from "./LotActs.tsx";
 
@@ -28,9 +29,27 @@ export function StoredLot({ lot }: { readonly lot: LotState }): ReactNode {
   );
 }
 
-/** So many grams were used, thrown away or found. */
 function Telling({ lot }: { readonly lot: LotState }): ReactNode {
   const { words, formats } = useWords();
+  const { view } = useKitchen();
+  return (
+    <div className="stack tight telling">
+      <p className="small soft">
+        {words.stores.bought(formats.day(lot.boughtOn))}
+        {lot.openedOn !== undefined && ` ${words.stores.opened(formats.day(lot.openedOn))}`}{" "}
+        {words.stores.left(formats.money(lot.leftMinor, view.kitchen.currency))}
+      </p>
+      <LotActs lot={lot} />
+      <Allowed to="used">
+        <TellGrams lot={lot} />
+      </Allowed>
+    </div>
+  );
+}
+
+/** So many grams were used, thrown away or found. */
+function TellGrams({ lot }: { readonly lot: LotState }): ReactNode {
+  const { words } = useWords();
   const { session, view } = useKitchen();
   const field = useId();
   const [text, setText] = useState("");
@@ -47,13 +66,7 @@ function Telling({ lot }: { readonly lot: LotState }): ReactNode {
   const base = { on: view.day, lot: lot.id };
   const isSome = isMass && massG > 0 && massG <= lot.leftG;
   return (
-    <div className="stack tight telling">
-      <p className="small soft">
-        {words.stores.bought(formats.day(lot.boughtOn))}
-        {lot.openedOn !== undefined && ` ${words.stores.opened(formats.day(lot.openedOn))}`}{" "}
-        {words.stores.left(formats.money(lot.leftMinor, view.kitchen.currency))}
-      </p>
-      <LotActs lot={lot} />
+    <>
       <label className="field" htmlFor={field}>
         {words.stores.grams}
         <input id={field} inputMode="decimal" value={text} onChange={(event) => setText(event.target.value)} />
@@ -79,6 +92,6 @@ function Telling({ lot }: { readonly lot: LotState }): ReactNode {
           {words.stores.counted}
         </button>
       </div>
-    </div>
+    </>
   );
 }

@@ -7,6 +7,7 @@ import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import "../kitchen/fields/fields.css";
+import { Allowed } from "../sharing/Allowed.tsx";
 import { Stocktake } from "./Stocktake.tsx";
 import { StoredLot } from "./StoredLot.tsx";
 
@@ -48,9 +49,11 @@ function Place({ name, lots }: { readonly name: string; readonly lots: readonly 
       <div className="row spread">
         <h2>{name}</h2>
         {lots.length > 0 && !isCounting && (
-          <button type="button" className="button" onClick={() => setCounting(true)}>
-            {further.stocktake.begin}
-          </button>
+          <Allowed to="counted">
+            <button type="button" className="button" onClick={() => setCounting(true)}>
+              {further.stocktake.begin}
+            </button>
+          </Allowed>
         )}
       </div>
       {lots.length === 0 && <p className="soft">{words.stores.empty}</p>}

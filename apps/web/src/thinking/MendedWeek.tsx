@@ -1,6 +1,8 @@
 import type { ReactNode } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import type { Mending } from "./useMending.ts";
 import type { DishSwap, WeekMended } from "./WeekMender.ts";
@@ -40,11 +42,13 @@ export function MendedWeek({ mending, same, onAccept }: MendedWeekProps): ReactN
       )}
       <Buying answer={answer} />
       {!isSame && (
-        <div className="row">
-          <button type="button" className="button main" onClick={() => onAccept(answer)}>
-            {mended.accept}
-          </button>
-        </div>
+        <Allowed to="menu-accepted" otherwise={<RoleNote />}>
+          <div className="row">
+            <button type="button" className="button main" onClick={() => onAccept(answer)}>
+              {mended.accept}
+            </button>
+          </div>
+        </Allowed>
       )}
     </div>
   );

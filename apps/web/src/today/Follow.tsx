@@ -1,6 +1,7 @@
 import { weekChanges } from "halfloaf/kitchen/record";
 import { type ReactNode, useEffect, useMemo } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { MendedWeek } from "../thinking/MendedWeek.tsx";
 import { useMending } from "../thinking/useMending.ts";
 import { useFurther } from "../words/useFurther.ts";
@@ -10,6 +11,7 @@ export function Follow(): ReactNode {
   const { further } = useFurther("mended", "today");
   const { session, view } = useKitchen();
   const { state, menu, day } = view;
+  const mayTake = useMayWrite("menu-accepted");
   const news = useMemo(() => {
     const changes = menu === undefined ? [] : weekChanges(state, menu.week, day);
     return changes.filter(({ kind }) => kind !== "bought" && kind !== "want");
@@ -30,7 +32,7 @@ export function Follow(): ReactNode {
           onAccept={({ week }) => void session.write((pen) => [pen.write({ kind: "menu-accepted", on: day, week })])}
         />
       </div>
-      {mending.kind !== "answered" && (
+      {mending.kind !== "answered" && mayTake && (
         <div>
           <button
             type="button"

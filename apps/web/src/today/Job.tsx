@@ -4,6 +4,7 @@ import type { ReactNode } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
 import type { DishWanted } from "../thinking/Thinker.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import { workPath } from "../work/workPath.ts";
@@ -68,16 +69,20 @@ export function Job({ job, week, together }: JobProps): ReactNode {
           </p>
         ))}
       <div className="row">
-        <button type="button" className="button main" onClick={done}>
-          {job.kind === "cook" ? words.today.cooked : words.today.eaten}
-        </button>
+        <Allowed to="cooked">
+          <button type="button" className="button main" onClick={done}>
+            {job.kind === "cook" ? words.today.cooked : words.today.eaten}
+          </button>
+        </Allowed>
         {job.kind === "cook" && (
           <Link className="button way" href={workPath(together)}>
             {words.screens.work}
           </Link>
         )}
       </div>
-      <Otherwise job={job} eaters={eaters} />
+      <Allowed to="skipped">
+        <Otherwise job={job} eaters={eaters} />
+      </Allowed>
     </div>
   );
 }

@@ -2,6 +2,7 @@ import { throwAway, type UseUpLine } from "halfloaf/kitchen/record";
 import type { ReactNode } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
 import { LotActs } from "../stores/LotActs.tsx";
 import { useWords } from "../words/WordsContext.tsx";
 
@@ -25,11 +26,13 @@ export function UseUp({ lines }: { readonly lines: readonly UseUpLine[] }): Reac
         ))}
       </ul>
       {isOff && (
-        <div>
-          <button type="button" className="button" onClick={throwOff}>
-            {words.today.throwOff}
-          </button>
-        </div>
+        <Allowed to="wasted">
+          <div>
+            <button type="button" className="button" onClick={throwOff}>
+              {words.today.throwOff}
+            </button>
+          </div>
+        </Allowed>
       )}
     </section>
   );

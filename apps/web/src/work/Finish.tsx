@@ -2,6 +2,8 @@ import { cook, type RecordEvent } from "halfloaf/kitchen/record";
 import { type ReactNode, useState } from "react";
 import { useLocation } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { RoleNote } from "../sharing/RoleNote.tsx";
+import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { Cautions } from "./Cautions.tsx";
 import { cookingRun, type Running } from "./CookingRun.ts";
@@ -13,6 +15,7 @@ export function Finish({ running }: { readonly running: Running }): ReactNode {
   const { further } = useFurther("work");
   const { session, view } = useKitchen();
   const [, go] = useLocation();
+  const mayBook = useMayWrite("cooked");
   const [told, setTold] = useState<Readonly<Record<string, CookedDish>>>({});
   const book = (): void => {
     void session.write((pen): readonly RecordEvent[] =>
@@ -23,27 +26,40 @@ export function Finish({ running }: { readonly running: Running }): ReactNode {
         return eaten === undefined ? [cooked] : [cooked, eaten];
       }),
     );
+    end();
+  };
+  const end = (): void => {
     cookingRun.set(undefined);
     go("/");
   };
   const isSound = Object.values(told).every(({ isSound }) => isSound);
   return (
     <div className="stack">
-      <h2>{further.finish.title}</h2>
-      <p className="soft">{further.finish.about}</p>
-      {running.wanted.map(({ dish, portions }) => (
-        <FinishDish
-          key={dish}
-          dish={dish}
-          portions={portions}
-          onTell={(cooked) => setTold((before) => ({ ...before, [dish]: cooked }))}
-        />
-      ))}
+      <h2>{mayBook ? further.finish.title : further.stove.allDone}</h2>
+      {mayBook && <p className="soft">{further.finish.about}</p>}
+      {mayBook ? (
+        running.wanted.map(({ dish, portions }) => (
+          <FinishDish
+            key={dish}
+            dish={dish}
+            portions={portions}
+            onTell={(cooked) => setTold((before) => ({ ...before, [dish]: cooked }))}
+          />
+        ))
+      ) : (
+        <RoleNote />
+      )}
       <Cautions cautions={running.sheet.after} />
       <div className="row">
-        <button type="button" className="button main large" disabled={!isSound} onClick={book}>
-          {further.finish.book}
-        </button>
+        {mayBook ? (
+          <button type="button" className="button main large" disabled={!isSound} onClick={book}>
+            {further.finish.book}
+          </button>
+        ) : (
+          <button type="button" className="button main large" onClick={end}>
+            {further.finish.end}
+          </button>
+        )}
         <button type="button" className="button" onClick={() => cookingRun.set({ ...running, isOver: false })}>
           {further.finish.back}
         </button>

@@ -129,13 +129,16 @@ export class KitchenSync {
   }
 
   #connect(): void {
-    this.#show({ state: { kind: "joining" } });
+    // While tries fail one after the other, nothing flickers: it is apart until a server answers.
+    if (this.#tries === 0) this.#show({ state: { kind: "joining" } });
     this.#hasCompared = false;
     const socket = this.#options.openSocket(this.#membership.server.replace(/^http/, "ws") + SYNC_PATH);
     this.#socket = socket;
     const isOurs = () => this.#socket === socket;
     socket.onopen = () => {
-      if (isOurs()) this.#greet();
+      if (!isOurs()) return;
+      this.#show({ state: { kind: "joining" } });
+      this.#greet();
     };
     socket.onmessage = ({ data }) => {
       if (isOurs()) this.#hear(String(data), isOurs);

@@ -1,7 +1,7 @@
 export { type HostAnswer, HostDesk, type ListedDevice, type ListedInvitation } from "./HostDesk.ts";
 export { type Invitation, parseInvitationLink, toInvitationLink } from "./invitationLink.ts";
 export { KitchenSync, type SyncOptions, toSyncMemory } from "./KitchenSync.ts";
-export { mayWrite } from "./mayWrite.ts";
+export { mayWrite, type RowAsked } from "./mayWrite.ts";
 export {
   Credential,
   DeviceMessage,

@@ -1,5 +1,7 @@
 import type { PricedLine } from "@halfloaf/reading";
 import { type ReactNode, useState } from "react";
+import { Allowed } from "../../sharing/Allowed.tsx";
+import { RoleNote } from "../../sharing/RoleNote.tsx";
 import { useFurther } from "../../words/useFurther.ts";
 import { LineOfPrices } from "./LineOfPrices.tsx";
 import type { Settling, Standing } from "./useSettling.ts";
@@ -81,16 +83,18 @@ export function PricedLines({ lines, settling, shopOf, onMatch, refused }: Price
       )}
       <p className="small soft">{words.remembered}</p>
       {refused !== undefined && <p className="caution">{refused}</p>}
-      <div>
-        <button
-          type="button"
-          className="button main"
-          disabled={refused !== undefined || counts.prices + counts.packs + counts.matches === 0}
-          onClick={settling.keep}
-        >
-          {words.keep(counts.prices, counts.packs, counts.matches)}
-        </button>
-      </div>
+      <Allowed to="price-seen" otherwise={<RoleNote />}>
+        <div>
+          <button
+            type="button"
+            className="button main"
+            disabled={refused !== undefined || counts.prices + counts.packs + counts.matches === 0}
+            onClick={settling.keep}
+          >
+            {words.keep(counts.prices, counts.packs, counts.matches)}
+          </button>
+        </div>
+      </Allowed>
       <p role="status">
         {kept !== undefined && `${words.kept(kept.prices, kept.packs, kept.matches)}.`}
         {kept?.onlyPrices === true && ` ${words.notRemembered}`}

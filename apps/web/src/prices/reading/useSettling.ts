@@ -73,7 +73,7 @@ export function useSettling(lines: readonly PricedLine[], matches: readonly Said
     counts,
     kept: counts.prices + counts.packs + counts.matches === 0 || kept?.onlyPrices ? kept : undefined,
     keep() {
-      const mayEdit = session.may("edited");
+      const mayEdit = session.mayWrite({ kind: "edited" });
       const now = { ...edited, packs: names.reduce(rememberMatch, [...edited.packs, ...packs]) };
       const edits = mayEdit ? editsBetween(edited, now) : [];
       void session.write((pen) => [...edits, ...prices.map(toPriceSeen)].map((body) => pen.write(body)));

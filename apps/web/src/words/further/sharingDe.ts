@@ -22,11 +22,14 @@ export const sharingDe: typeof sharingEn = {
   unsent: (count) =>
     counted(count, { one: "1 Eintrag wartet auf das Senden", other: `${count} Einträge warten auf das Senden` }),
   roles: { keeper: "führt die Küche", cook: "kauft ein und kocht", reader: "liest nur" },
-  roleHere: { cook: "Dieses Gerät kauft ein und kocht.", reader: "Dieses Gerät liest nur." },
+  roleHere: {
+    cook: "Dieses Gerät kauft ein und kocht; Speisepläne, Gerichte und die Küche selbst ändert, wer sie führt.",
+    reader: "Dieses Gerät liest nur; wer die Küche führt, kann ihm mehr erlauben.",
+  },
   forbidden: {
     keeper: "Jetzt darf dieses Gerät das. Versuche es noch einmal.",
-    cook: "Nichts wurde geändert: Dieses Gerät kauft ein und kocht. Speisepläne und die Küche selbst ändert, wer sie führt.",
-    reader: "Nichts wurde geändert: Dieses Gerät liest nur. Wer die Küche führt, kann ihm unter Küche mehr erlauben.",
+    cook: "Nichts wurde geändert: Dieses Gerät kauft ein und kocht. Alles andere ändert, wer die Küche führt, oder das Gerät, das es eingetragen hat.",
+    reader: "Nichts wurde geändert: Dieses Gerät liest nur. Wer die Küche führt, kann ihm mehr erlauben.",
   },
   understood: "Verstanden",
   invite: "Einladen",

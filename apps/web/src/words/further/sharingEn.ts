@@ -21,11 +21,14 @@ export const sharingEn = {
   unsent: (count: number) =>
     counted(count, { one: "1 entry waits to be sent", other: `${count} entries wait to be sent` }),
   roles: { keeper: "keeps the kitchen", cook: "shops and cooks", reader: "reads only" },
-  roleHere: { cook: "This device shops and cooks.", reader: "This device reads only." },
+  roleHere: {
+    cook: "This device shops and cooks; menus, dishes and the kitchen itself are changed by whoever keeps it.",
+    reader: "This device reads only; whoever keeps the kitchen can let it do more.",
+  },
   forbidden: {
     keeper: "This device may do that now. Try it again.",
-    cook: "Nothing was changed: this device shops and cooks. Menus and the kitchen itself are for a keeper to change.",
-    reader: "Nothing was changed: this device reads only. A keeper can let it do more, in Kitchen.",
+    cook: "Nothing was changed: this device shops and cooks. The rest is changed by whoever keeps the kitchen, or by the device that noted it.",
+    reader: "Nothing was changed: this device reads only. Whoever keeps the kitchen can let it do more.",
   },
   understood: "I see",
   invite: "Invite",

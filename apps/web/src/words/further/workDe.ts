@@ -28,6 +28,7 @@ export const workDe: typeof workEn = {
   },
   finish: {
     title: "Den Vorräten sagen",
+    end: "Ablauf schließen",
     about:
       "Was hineinkam, verlässt die Vorräte; was gegessen ist, wird abgerechnet; was übrig bleibt, sind Portionen im Kühlschrank.",
     portions: "Gekochte Portionen",

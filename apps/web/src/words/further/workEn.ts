@@ -27,6 +27,7 @@ export const workEn = {
   },
   finish: {
     title: "Tell the stores",
+    end: "Close the order of work",
     about: "What went in leaves the stores, what is eaten is accounted, what is left becomes portions in the fridge.",
     portions: "Portions cooked",
     eatenAt: "Eaten at",
