@@ -22,7 +22,7 @@ import {
 } from "halfloaf/kitchen/record";
 import type { Issue, Parsed } from "halfloaf/quantity";
 import * as Y from "yjs";
-import { type Act, findUndoable, type LedgerRow, listActs, type Undoable } from "./acts.ts";
+import { type Act, ActLog, findUndoable, type LedgerRow, type Undoable } from "./acts.ts";
 import type { ChunkStore, DamagedChunk, Kept, StoreFault } from "./chunks/ChunkStore.ts";
 import { reverseAct } from "./reverseAct.ts";
 
@@ -95,6 +95,8 @@ export class KeptKitchen {
   #sinceSnapshot = 0;
   #number = 0;
   #latest: Stamp | undefined;
+  /** The acts as last asked for; undefined where rows have come since that belong among them. */
+  #acts: ActLog | undefined;
   #unwatch: () => void = () => {};
 
   private constructor(store: ChunkStore, { foods, device, now, chance }: OpeningOptions) {
@@ -224,8 +226,9 @@ export class KeptKitchen {
   }
 
   /** All acts in the order in which they were written. */
-  history(): Act[] {
-    return listActs(this.rows());
+  history(): readonly Act[] {
+    this.#acts ??= new ActLog(this.rows());
+    return this.#acts.acts;
   }
 
   /** All rows that this program understands, in the order in which they were written. */
@@ -328,6 +331,7 @@ export class KeptKitchen {
       else if (read.value.kind === "edited") edits.push(read.value);
       else events.push(read.value);
     }
+    this.#addActs([...events, ...edits].sort(compareWritten));
     this.edits.add(edits);
     this.#hasOwnFoods ||= edits.some(({ thing }) => thing.startsWith("foods/"));
     if (this.#hasOwnFoods && edits.length > 0) this.#takeFoods();
@@ -337,6 +341,15 @@ export class KeptKitchen {
       if (deviceOf(row.id) === this.#writer) this.#number = Math.max(this.#number, numberOf(row.id));
     }
     for (const hearer of this.#hearers) hearer();
+  }
+
+  #addActs(written: readonly LedgerRow[]): void {
+    const [first, latest] = [written[0], this.#latest];
+    if (first === undefined || this.#acts === undefined) return;
+    const isKnown = written.some(({ id }) => this.events.find(id) ?? this.edits.find(id));
+    const isLast = latest !== undefined && compareStamps(latest, first) < 0;
+    if (isLast && !isKnown && new Set(written.map(({ id }) => id)).size === written.length) this.#acts.add(written);
+    else this.#acts = undefined;
   }
 
   /** Reckons all that happened anew where the kitchen's own foods are others than before. */

@@ -17,20 +17,40 @@ export interface Act {
   readonly undoes?: string;
 }
 
-/** The acts among rows that stand in the order in which they were written. */
-export function listActs(written: readonly LedgerRow[]): Act[] {
-  const acts = new Map<string, LedgerRow[]>();
-  const actOfRow = new Map<string, string>();
-  for (const row of written) {
-    const id = row.act ?? row.id;
-    actOfRow.set(row.id, id);
-    const rows = acts.get(id);
-    if (rows === undefined) acts.set(id, [row]);
-    else rows.push(row);
+/** The acts of a record in the order in which they were written; rows that come last are added without a look at the others. */
+export class ActLog {
+  readonly #acts = new Map<string, Act>();
+  readonly #actOfRow = new Map<string, string>();
+  #listed: readonly Act[] | undefined;
+
+  /** Rows in the order in which they were written. */
+  constructor(written: readonly LedgerRow[]) {
+    this.add(written);
   }
-  return [...acts].map(([id, rows]) => {
+
+  /** All acts, the first written first. */
+  get acts(): readonly Act[] {
+    this.#listed ??= [...this.#acts.values()];
+    return this.#listed;
+  }
+
+  /** Adds rows that were written after all that are there, in their order. */
+  add(written: readonly LedgerRow[]): void {
+    const touched = new Map<string, LedgerRow[]>();
+    for (const row of written) {
+      const id = row.act ?? row.id;
+      this.#actOfRow.set(row.id, id);
+      const rows = touched.get(id);
+      if (rows === undefined) touched.set(id, [...(this.#acts.get(id)?.rows ?? []), row]);
+      else rows.push(row);
+    }
+    for (const [id, rows] of touched) this.#acts.set(id, this.#toAct(id, rows));
+    this.#listed = undefined;
+  }
+
+  #toAct(id: string, rows: readonly LedgerRow[]): Act {
     const first = rows[0] as LedgerRow;
-    const undoes = undoneBy(rows, actOfRow);
+    const undoes = this.#undoneBy(rows);
     return {
       id,
       writer: deviceOf(first.id),
@@ -39,16 +59,16 @@ export function listActs(written: readonly LedgerRow[]): Act[] {
       ...(first.by === undefined ? {} : { by: first.by }),
       ...(undoes === undefined ? {} : { undoes }),
     };
-  });
-}
-
-function undoneBy(rows: readonly LedgerRow[], actOfRow: ReadonlyMap<string, string>): string | undefined {
-  for (const row of rows) {
-    if (row.kind === "edited" && row.undoes !== undefined) return row.undoes;
-    const first = row.kind === "withdrawn" ? row.events[0] : undefined;
-    if (first !== undefined) return actOfRow.get(first) ?? first;
   }
-  return undefined;
+
+  #undoneBy(rows: readonly LedgerRow[]): string | undefined {
+    for (const row of rows) {
+      if (row.kind === "edited" && row.undoes !== undefined) return row.undoes;
+      const first = row.kind === "withdrawn" ? row.events[0] : undefined;
+      if (first !== undefined) return this.#actOfRow.get(first) ?? first;
+    }
+    return undefined;
+  }
 }
 
 /** What can be taken back next, and what was taken back last. */
@@ -65,12 +85,14 @@ export function findUndoable(acts: readonly Act[], isOurs: (writer: string) => b
   const done: Act[] = [];
   const undone: { readonly act: Act; readonly by: Act }[] = [];
   for (const act of acts.filter(({ writer }) => isOurs(writer))) {
-    const again = undone.findLastIndex(({ by }) => by.id === act.undoes);
-    const at = done.findLastIndex(({ id }) => id === act.undoes);
     if (act.undoes === undefined) {
       done.push(act);
       undone.length = 0;
-    } else if (again >= 0) done.push(...undone.splice(again, 1).map(({ act: back }) => back));
+      continue;
+    }
+    const again = undone.findLastIndex(({ by }) => by.id === act.undoes);
+    const at = done.findLastIndex(({ id }) => id === act.undoes);
+    if (again >= 0) done.push(...undone.splice(again, 1).map(({ act: back }) => back));
     else if (at >= 0) undone.push(...done.splice(at, 1).map((back) => ({ act: back, by: act })));
   }
   const [undo, redo] = [done.at(-1), undone.at(-1)?.by];

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { type EventBody, toCanonicalText } from "halfloaf/kitchen/record";
 import * as Y from "yjs";
+import { ActLog } from "./acts.ts";
 import type { KeptKitchen } from "./KeptKitchen.ts";
 import { boughtOats, demoKitchen, openKept } from "./keep.testing.ts";
 import { openMemoryStore } from "./memoryStore.testing.ts";
@@ -62,10 +63,18 @@ export async function converge(list: readonly Deed[]): Promise<void> {
     if (what === "reopen") await kept.retry();
     if (what === "reopen") devices[device] = await openAt(device);
     if (what === "reopen" && at(device).rows().length !== kept.rows().length) throw new Error("rows were lost");
+    checkHistory(at(device));
   }
   for (const one of devices) for (const other of devices) meet(one, other);
+  for (const kept of devices) checkHistory(kept);
   const [first, ...others] = devices.map(tell);
   for (const each of others) if (each !== first) throw new Error(`${each}\nis not\n${first}`);
+}
+
+/** Acts that were kept up row by row are those of all rows at once. */
+function checkHistory(kept: KeptKitchen): void {
+  const [told, anew] = [kept.history(), new ActLog(kept.rows()).acts].map((acts) => toCanonicalText(acts));
+  if (told !== anew) throw new Error(`${told}\nis not\n${anew}`);
 }
 
 const whole = demoKitchen("one-ring");
