@@ -36,11 +36,11 @@ export function keepState(context: BrowserContext): Promise<KeptState> {
   return context.storageState({ indexedDB: true });
 }
 
-/** Opens the app as a new visitor, or as one who has been there. */
+/** Opens the app as a new visitor, or as one who has been there; with `now`, its clock goes on from that local time. */
 export async function openApp(
   browser: Browser,
   url: string,
-  options: BrowserContextOptions & { readonly storageState?: KeptState } = {},
+  { now, ...options }: BrowserContextOptions & { readonly storageState?: KeptState; readonly now?: string } = {},
 ): Promise<OpenApp> {
   const context = await browser.newContext({
     baseURL: url,
@@ -50,6 +50,7 @@ export async function openApp(
     ...options,
   });
   context.setDefaultTimeout(60_000);
+  if (now !== undefined) await context.clock.install({ time: new Date(now) });
   const page = await context.newPage();
   const errors: string[] = [];
   page.on("pageerror", ({ message }) => errors.push(message));

@@ -20,7 +20,7 @@ import {
   toKitchen,
 } from "halfloaf/kitchen/record";
 import type { CivilDate } from "halfloaf/quantity";
-import { today } from "./today.ts";
+import { today, watchDay } from "./today.ts";
 
 /** The kitchen as a screen sees it: one picture for each state of it. */
 export interface KitchenView {
@@ -49,6 +49,7 @@ export class KitchenSession {
   readonly kept: KeptKitchen;
   readonly #starter: Tables;
   readonly #hearers = new Set<() => void>();
+  readonly #unwatch: () => void;
   #view: KitchenView | undefined;
   #by: string | undefined;
   #refused: StoreFault | undefined;
@@ -61,6 +62,7 @@ export class KitchenSession {
     this.#starter = starter;
     this.#by = by;
     kept.subscribe(() => this.#changed());
+    this.#unwatch = watchDay(() => this.#changed());
   }
 
   /** Opens the kitchen of that database; with `expected`, one that is not there any more is told. */
@@ -177,6 +179,7 @@ export class KitchenSession {
   }
 
   close(): Promise<unknown> {
+    this.#unwatch();
     return this.kept.close();
   }
 

@@ -1,5 +1,5 @@
 import type { WeekPlan } from "halfloaf/kitchen";
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useRef, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
@@ -27,6 +27,7 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
   const [isMoving, setMoving] = useState(false);
   const { answering, ask, stop } = useAnswer<DishReason>();
   const panel = useFocus();
+  const moveButton = useRef<HTMLButtonElement>(null);
   const planned = week.sittings[sitting];
   if (planned === undefined) return null;
   const { date, kind, dish, portions, elapsedMinutes, plateMinor, leftover, eaters } = planned;
@@ -34,6 +35,11 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
     plateMinor.reduce((sum, each) => sum + each, 0),
     week.currency,
   );
+  const leaveMove = (): void => {
+    setMoving(false);
+    // What had the focus goes with the form.
+    moveButton.current?.focus();
+  };
   return (
     <section ref={panel} tabIndex={-1} className="sheet stack tight panel" aria-label={names.dish(dish)}>
       <div>
@@ -55,7 +61,13 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
         >
           {further.week.why}
         </button>
-        <button type="button" className="button" aria-pressed={isMoving} onClick={() => setMoving(!isMoving)}>
+        <button
+          ref={moveButton}
+          type="button"
+          className="button"
+          aria-pressed={isMoving}
+          onClick={() => setMoving(!isMoving)}
+        >
           {further.week.move}
         </button>
         <Link href={`/dishes/${dish}`} className="button way">
@@ -65,7 +77,7 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
           {further.week.close}
         </button>
       </div>
-      {isMoving && <MoveDish week={week} sitting={sitting} onOffer={onOffer} onLeave={() => setMoving(false)} />}
+      {isMoving && <MoveDish week={week} sitting={sitting} onOffer={onOffer} onLeave={leaveMove} />}
       <Thinking answering={answering} onStop={stop} />
       {answering.kind === "answered" && answering.answer !== undefined && (
         <Reason reason={answering.answer} asked={planned} week={week} onOffer={onOffer} />

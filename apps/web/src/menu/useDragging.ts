@@ -25,6 +25,8 @@ const MOVE_PX = 6;
 /** So near the edge the picture begins to scroll. */
 const EDGE_PX = 40;
 const SCROLL_PX = 12;
+/** A hand that rests there scrolls on so often. */
+const SCROLL_MS = 40;
 
 /** Takes up plates with mouse, pen or finger, and tells over which sitting they are. Escape lets go. */
 export function useDragging({ onOver, onDrop, scroller }: DraggingOptions): {
@@ -47,30 +49,37 @@ export function useDragging({ onOver, onDrop, scroller }: DraggingOptions): {
     dragged.current = false;
     const { pointerId, pointerType, clientX, clientY } = event;
     let now: Held | undefined;
+    let scrolling: ReturnType<typeof setInterval> | undefined;
     const set = (next: Held | undefined): void => {
       now = next;
       setHeld(next);
     };
+    const isFar = (from: Pick<Held, "x" | "y">): boolean => Math.hypot(from.x - clientX, from.y - clientY) > MOVE_PX;
     const begin = (x: number, y: number): void => {
       clearTimeout(rest);
       dragged.current = true;
       set({ sitting, x, y });
+      scrolling = setInterval(() => {
+        if (now === undefined || !isFar(now)) return;
+        if (scrollAlong(scroller.current, now.x)) seek(now.x, now.y);
+      }, SCROLL_MS);
+    };
+    const seek = (x: number, y: number): void => {
+      const over = sittingAt(x, y);
+      const target = over === sitting ? undefined : over;
+      if (target !== undefined && target !== now?.over) latest.current.onOver(sitting, target);
+      set({ sitting, x, y, ...(target !== undefined && { over: target }) });
     };
     const rest = setTimeout(() => begin(clientX, clientY), pointerType === "mouse" ? 2 ** 30 : REST_MS);
     const move = (moved: PointerEvent): void => {
       if (moved.pointerId !== pointerId) return;
       const { clientX: x, clientY: y } = moved;
-      const isFar = Math.hypot(x - clientX, y - clientY) > MOVE_PX;
       if (now === undefined) {
-        if (isFar && pointerType === "mouse") begin(x, y);
-        else if (isFar) finish();
+        if (isFar({ x, y }) && pointerType === "mouse") begin(x, y);
+        else if (isFar({ x, y })) finish();
         return;
       }
-      scrollAlong(scroller.current, x);
-      const over = sittingAt(x, y);
-      const target = over === sitting ? undefined : over;
-      if (target !== undefined && target !== now.over) latest.current.onOver(sitting, target);
-      set({ sitting, x, y, ...(target !== undefined && { over: target }) });
+      seek(x, y);
     };
     const drop = (up: PointerEvent): void => {
       if (up.pointerId !== pointerId) return;
@@ -89,6 +98,7 @@ export function useDragging({ onOver, onDrop, scroller }: DraggingOptions): {
     };
     const finish = (): void => {
       clearTimeout(rest);
+      clearInterval(scrolling);
       removeEventListener("pointermove", move);
       removeEventListener("pointerup", drop);
       removeEventListener("pointercancel", finish);
@@ -113,9 +123,12 @@ function sittingAt(x: number, y: number): number | undefined {
   return sitting === null || sitting === undefined ? undefined : Number(sitting);
 }
 
-function scrollAlong(scroller: HTMLElement | null, x: number): void {
-  if (scroller === null) return;
+/** Scrolls a step where the hand is at an edge; true where it did. */
+function scrollAlong(scroller: HTMLElement | null, x: number): boolean {
+  if (scroller === null) return false;
   const { left, right } = scroller.getBoundingClientRect();
+  const before = scroller.scrollLeft;
   if (x < left + EDGE_PX) scroller.scrollLeft -= SCROLL_PX;
   else if (x > right - EDGE_PX) scroller.scrollLeft += SCROLL_PX;
+  return scroller.scrollLeft !== before;
 }

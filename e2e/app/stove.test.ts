@@ -1,0 +1,131 @@
+import { en } from "@halfloaf/web/words";
+import { furtherEn } from "@halfloaf/web/words/further";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { hasBrowser, openBrowser } from "../openBrowser.ts";
+import { goTo, type OpenApp, openApp } from "./openApp.ts";
+
+const { stove } = furtherEn;
+
+/** What the page has asked of the device. */
+interface Asked {
+  readonly shakes: { readonly pattern: readonly number[]; readonly isDone: boolean }[];
+  /** The state of the sound at each tone. */
+  readonly tones: string[];
+  /** How each request to keep the screen awake came out. */
+  readonly locks: string[];
+}
+
+describe.skipIf(!hasBrowser)("by the stove", () => {
+  let browser: Browser;
+  let app: OpenApp;
+  beforeAll(async () => {
+    browser = await openBrowser();
+    app = await openApp(browser, inject("appUrl"), {
+      storageState: inject("planned"),
+      permissions: ["screen-wake-lock"],
+      now: "2027-03-01T18:00:00",
+    });
+    await app.context.addInitScript(listen);
+  });
+  afterAll(() => browser?.close());
+
+  test("the screen is kept awake once the cook begins", async () => {
+    const { page } = app;
+    await page.goto("/work?dish=red-lentil-cumin-soup-pitta&portions=2");
+    await page.getByRole("button", { name: en.work.begin }).waitFor();
+    expect((await readAsked(page)).locks).toEqual([]);
+    await page.getByRole("button", { name: en.work.begin }).click();
+    await expect.poll(async () => (await readAsked(page)).locks).toEqual(["taken"]);
+  });
+
+  test("who is late has the rest timed anew, who is done early is ready sooner", async () => {
+    const { page } = app;
+    const before = await readReady(page);
+    await page.clock.fastForward("10:00");
+    await page.getByText(stove.behind(10)).waitFor();
+    await page.getByRole("button", { name: en.work.late }).click();
+    await expect.poll(() => readReady(page)).toBe(before + 10);
+    await page.getByRole("button", { name: en.work.done, exact: true }).click();
+    await expect.poll(() => readReady(page)).toBeLessThan(before + 10);
+  });
+
+  test("what goes on by itself rings and shakes while another screen is open, and again until it is told done", async () => {
+    const { page } = app;
+    const started = page.getByRole("button", { name: en.work.started });
+    const done = page.getByRole("button", { name: en.work.done, exact: true });
+    const text = page.locator(".next-text");
+    while (!(await started.isVisible())) {
+      const told = await text.textContent();
+      await done.first().click();
+      await expect.poll(() => text.textContent()).not.toBe(told);
+    }
+    await started.click();
+    const timer = page.getByRole("timer");
+    const [minutes = 0, seconds = 0] = ((await timer.textContent()) ?? "").split(":").map(Number);
+    expect(minutes * 60 + seconds).toBeGreaterThan(0);
+    await goTo(page, "buying");
+    const bar = page.getByRole("link", { name: en.work.goesOn });
+    expect((await readAsked(page)).shakes).toEqual([]);
+    await page.clock.fastForward((minutes * 60 + seconds) * 1000);
+    await bar.filter({ hasText: en.work.left(0) }).waitFor();
+    await expect.poll(async () => (await readAsked(page)).shakes.length).toBe(1);
+    const { shakes, tones } = await readAsked(page);
+    expect(shakes[0]?.isDone).toBe(true);
+    expect(tones).toEqual(["running", "running", "running"]);
+    await page.clock.fastForward("00:31");
+    await expect.poll(async () => (await readAsked(page)).shakes.length).toBe(2);
+    await bar.click();
+    await page.getByText(stove.over, { exact: true }).waitFor();
+    await page.getByRole("button", { name: stove.longer }).click();
+    await expect.poll(async () => (await timer.textContent()) ?? "").toMatch(/^(2:00|1:5\d)$/);
+    await page
+      .getByRole("listitem")
+      .filter({ has: timer })
+      .getByRole("button", { name: en.work.done, exact: true })
+      .click();
+    await timer.waitFor({ state: "detached" });
+    await page.clock.fastForward("05:00");
+    expect((await readAsked(page)).shakes.length).toBe(2);
+    expect(app.errors).toEqual([]);
+  });
+});
+
+/** Runs in the page before the app: notes what is asked of the device, and lets the device do it. */
+function listen(): void {
+  const asked: Asked = { shakes: [], tones: [], locks: [] };
+  Object.assign(window, { asked });
+  const shake = navigator.vibrate.bind(navigator);
+  navigator.vibrate = (pattern) => {
+    const times = typeof pattern === "number" ? [pattern] : [...pattern];
+    const isDone = shake(times);
+    asked.shakes.push({ pattern: times, isDone });
+    return isDone;
+  };
+  const start = OscillatorNode.prototype.start;
+  OscillatorNode.prototype.start = function (when) {
+    asked.tones.push(this.context.state);
+    start.call(this, when);
+  };
+  const request = navigator.wakeLock.request.bind(navigator.wakeLock);
+  navigator.wakeLock.request = async (type) => {
+    try {
+      const lock = await request(type);
+      asked.locks.push("taken");
+      return lock;
+    } catch (error) {
+      asked.locks.push(String(error));
+      throw error;
+    }
+  };
+}
+
+function readAsked(page: Page): Promise<Asked> {
+  return page.evaluate(() => (window as unknown as { asked: Asked }).asked);
+}
+
+/** When all is ready, in minutes since midnight. */
+async function readReady(page: Page): Promise<number> {
+  const [, hours, minutes] = (await page.getByRole("main").textContent())?.match(/ready at (\d+):(\d+)/) ?? [];
+  return Number(hours) * 60 + Number(minutes);
+}

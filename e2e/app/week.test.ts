@@ -1,0 +1,273 @@
+import { readFileSync } from "node:fs";
+import { loadStarterTables } from "@halfloaf/data";
+import { en } from "@halfloaf/web/words";
+import { furtherEn } from "@halfloaf/web/words/further";
+import { parseTables } from "halfloaf/kitchen";
+import { type AccountLine, accountsBy, parseEvents, RecordLedger, type RecordState } from "halfloaf/kitchen/record";
+import type { Browser, Locator, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { hasBrowser, openBrowser } from "../openBrowser.ts";
+import { goTo, makeDemo, type OpenApp, openApp, planDays } from "./openApp.ts";
+
+const { accounts, kitchen, mended, otherwise, shelf, stove } = furtherEn;
+const [MONDAY, SUNDAY] = ["2027-03-01", "2027-03-07"];
+
+describe.skipIf(!hasBrowser)(
+  "a week lived on a phone, from Monday to Sunday, by someone who notes what the screens say",
+  () => {
+    let browser: Browser;
+    let app: OpenApp;
+    /** What was noted by hand, in minor units: stock at hand, what the tills said, what was thrown away. */
+    const noted = { stockMinor: 0, paidMinor: 0, wastedMinor: 0 };
+    beforeAll(async () => {
+      browser = await openBrowser();
+      app = await openApp(browser, inject("appUrl"), { now: `${MONDAY}T08:00:00` });
+    });
+    afterAll(() => browser?.close());
+
+    test("the days are planned, and what is there already has its worth", async () => {
+      const { page } = app;
+      await makeDemo(page, "one-ring");
+      await planDays(page);
+      noted.stockMinor = await readStock(page);
+      expect(noted.stockMinor).toBeGreaterThan(0);
+    });
+
+    test("on the trip one pack has another price and one is not there; the till says what was paid", async () => {
+      const { page } = app;
+      await goTo(page, "buying");
+      const line = page.locator(".buying-line").first();
+      await line.getByRole("button", { name: shelf.kinds.price }).click();
+      const priceMinor = Math.round(Number(await line.getByLabel(shelf.price).inputValue()) * 100) + 7;
+      await line.getByLabel(shelf.price).fill((priceMinor / 100).toFixed(2));
+      const buy = line.getByRole("button", { name: /^Buy (it|\d+) like that$/ });
+      const count = Number((await buy.textContent())?.match(/\d+/)?.[0] ?? 1);
+      await buy.click();
+      await expect.poll(() => line.getByRole("checkbox").isChecked()).toBe(true);
+      noted.paidMinor += count * priceMinor;
+      expect(await readMinor(page.locator(".till"))).toBe(noted.paidMinor);
+
+      const gone = page.locator(".buying-line").last();
+      const label = (await gone.locator(".tick-words > span").first().textContent())?.replace(/^\d+ × /, "");
+      await gone.getByRole("button", { name: shelf.kinds.gone }).click();
+      await gone.getByRole("button", { name: mended.accept }).click();
+      await page.locator(".buying-line", { hasText: label ?? "" }).waitFor({ state: "detached" });
+      noted.paidMinor += await tickAll(page);
+      expect(await readMinor(page.locator(".till"))).toBe(noted.paidMinor);
+    });
+
+    test("a dish is cooked by the stove step by step, over a reload, and its plate is eaten", async () => {
+      const { page } = app;
+      await goTo(page, "today");
+      const jobs = page.locator("section[aria-labelledby=jobs] > ul > li");
+      const before = await jobs.getByRole("button", { name: en.today.cooked }).count();
+      await jobs.getByRole("link", { name: en.screens.work }).last().click();
+      await page.getByRole("button", { name: en.work.begin }).click();
+      const text = page.locator(".next-step .next-text");
+      const first = await text.textContent();
+      await page.reload();
+      expect(await text.textContent()).toBe(first);
+      const finish = page.getByRole("button", { name: stove.toStores });
+      const done = page.getByRole("button", { name: en.work.done, exact: true });
+      await finish.waitFor();
+      for (let told = await countTold(page); (await done.count()) > 0; told++) {
+        await done.first().click();
+        await expect.poll(() => countTold(page)).toBe(told + 1);
+      }
+      await page.getByText(stove.allDone).waitFor();
+      await finish.click();
+      await page.getByRole("button", { name: furtherEn.finish.book }).click();
+      await expect.poll(() => jobs.getByRole("button", { name: en.today.cooked }).count()).toBe(before - 1);
+      await cookAll(page);
+    });
+
+    test("the next morning it is another day without loading anew; a sitting is skipped, a pack thrown away in part and another whole", async () => {
+      const { page } = app;
+      await sleep(page);
+      await page.getByRole("heading", { level: 1, name: "Tuesday, 2 March" }).waitFor();
+      const midday = page
+        .locator("section[aria-labelledby=jobs] > ul > li")
+        .filter({ hasText: en.sittings.midday })
+        .first();
+      await midday.getByText(otherwise.title).click();
+      await midday.getByRole("button", { name: en.today.skipped }).click();
+      await midday.waitFor({ state: "detached" });
+      await cookAll(page);
+      await goTo(page, "stores");
+      const whole = page.locator("details.lot").first();
+      await whole.locator("summary").click();
+      noted.wastedMinor += await readMinor(whole.locator(".telling > p").first());
+      const count = await page.locator("details.lot").count();
+      await whole.getByRole("button", { name: en.stores.allWasted }).click();
+      await expect.poll(() => page.locator("details.lot").count()).toBe(count - 1);
+      const part = page.locator("details.lot").last();
+      await part.locator("summary").click();
+      const worth = part.locator(".telling > p").first();
+      const before = await readMinor(worth);
+      await part.getByLabel(en.stores.grams).fill("20");
+      await part.getByRole("button", { name: en.stores.wasted }).click();
+      await expect.poll(() => readMinor(worth)).toBeLessThan(before);
+      noted.wastedMinor += before - (await readMinor(worth));
+    });
+
+    test("the other days: bought, cooked, and thrown away what has gone off", async () => {
+      const { page } = app;
+      for (let day = 3; day <= 7; day++) {
+        await sleep(page);
+        await page.getByRole("heading", { level: 1, name: new RegExp(`, ${day} March$`) }).waitFor();
+        noted.wastedMinor += await throwOff(page);
+        await goTo(page, "buying");
+        noted.paidMinor += await tickAll(page, day);
+        await goTo(page, "today");
+        await cookAll(page);
+      }
+    });
+
+    test("the accounts say to the coin what was noted: there before + spent = eaten + thrown away + left in the stores", async () => {
+      const { page } = app;
+      const leftMinor = await readStock(page);
+      await goTo(page, "accounts");
+      const line = await readLine(page);
+      expect(line[accounts.opening]).toBe(noted.stockMinor);
+      expect(line[accounts.spent]).toBe(noted.paidMinor);
+      expect(line[accounts.wasted]).toBe(0 - noted.wastedMinor);
+      expect(line[accounts.carryOver]).toBe(leftMinor);
+      const eatenMinor = noted.stockMinor + noted.paidMinor - noted.wastedMinor - leftMinor;
+      expect(line[accounts.eaten]).toBe(0 - eatenMinor);
+      expect(await readPlates(page)).toBe(eatenMinor);
+      expect(noted.wastedMinor).toBeGreaterThan(0);
+      expect(eatenMinor).toBeGreaterThan(500);
+      const skipped = page.locator(".plate-line").filter({ hasText: "2 Mar" }).filter({ hasText: en.sittings.midday });
+      expect(await skipped.textContent()).toContain(accounts.nobody);
+    });
+
+    test("what is kept, added up apart from the app, says the same; of every lot all that came in is accounted for", async () => {
+      const { page } = app;
+      const state = foldRecord(await saveBackup(page));
+      const [kept] = accountsBy(state, "week", MONDAY, SUNDAY);
+      await goTo(page, "accounts");
+      const line = await readLine(page);
+      const own = kept as AccountLine;
+      expect(line).toEqual({
+        [accounts.opening]: own.openingMinor,
+        [accounts.spent]: own.tillMinor,
+        [accounts.eaten]: 0 - own.platesMinor,
+        [accounts.wasted]: 0 - own.wasteMinor,
+        [accounts.carryOver]: own.carryOverMinor,
+      });
+      for (const { id, broughtG, broughtMinor, outflows, leftG, leftMinor } of state.lots.values()) {
+        const outG = outflows.reduce((sum, { massG }) => sum + massG, 0);
+        expect(outG + leftG, id).toBeCloseTo(broughtG, 6);
+        expect(
+          outflows.reduce((sum, { costMinor }) => sum + costMinor, leftMinor),
+          id,
+        ).toBe(broughtMinor);
+      }
+    });
+
+    test("nothing went wrong unnoticed", () => {
+      expect(app.errors).toEqual([]);
+    });
+  },
+);
+
+/** Lets the night pass, the app open all the while. */
+async function sleep(page: Page): Promise<void> {
+  await goTo(page, "today");
+  await page.clock.fastForward("24:00:00");
+}
+
+/** Buys every open line of the trip of that day (by default the one shown) at the price of the list; what was paid. */
+async function tickAll(page: Page, day?: number): Promise<number> {
+  if (day !== undefined) {
+    const trip = page.getByRole("button", { name: new RegExp(`\\b${day} Mar, `) });
+    if ((await trip.count()) === 0) return 0;
+    await trip.click();
+  }
+  let paid = 0;
+  const lines = page.locator(".buying-line:has(input:not(:checked))");
+  for (let open = await lines.count(); open > 0; open--) {
+    paid += await readMinor(lines.first().locator("label > .figure"));
+    await lines.first().getByRole("checkbox").click();
+    await expect.poll(() => lines.count()).toBe(open - 1);
+  }
+  return paid;
+}
+
+/** Cooks and eats all that Today has left. */
+async function cookAll(page: Page): Promise<void> {
+  const ready = page.getByRole("button", { name: new RegExp(`^(${en.today.cooked}|${en.today.eaten})$`) });
+  for (let open = await ready.count(); open > 0; open--) {
+    await ready.first().click();
+    await expect.poll(() => ready.count()).toBe(open - 1);
+  }
+}
+
+/** Throws away what Today says has gone off; what that had cost. */
+async function throwOff(page: Page): Promise<number> {
+  const off = page.locator("details.lot", { has: page.locator(".gone-off") });
+  let cost = 0;
+  for (const line of await off.all()) cost += await readMinor(line.locator("summary .figure").last());
+  if (cost > 0) {
+    await page.getByRole("button", { name: en.today.throwOff }).click();
+    await expect.poll(() => off.count()).toBe(0);
+  }
+  return cost;
+}
+
+/** The first money in a text, in minor units. */
+async function readMinor(where: Locator): Promise<number> {
+  const text = (await where.textContent()) ?? "";
+  const [, sign, whole = "", part] = text.match(/(-?)€([\d,]+)\.(\d\d)/) ?? [];
+  if (part === undefined) throw new Error(`there is no money in "${text}"`);
+  return Number(`${sign}${whole.replaceAll(",", "")}${part}`);
+}
+
+/** What Stores says that all of it cost. */
+async function readStock(page: Page): Promise<number> {
+  await goTo(page, "stores");
+  return readMinor(page.getByText(en.stores.worth("").split("cost")[0] ?? ""));
+}
+
+/** The sums of the stretch that Accounts tells in full, in minor units by what they are called. */
+async function readLine(page: Page): Promise<Record<string, number>> {
+  const rows = page.locator("section", { hasText: accounts.sums }).locator("tbody tr");
+  const sums: Record<string, number> = {};
+  for (const row of await rows.all())
+    sums[(await row.getByRole("rowheader").textContent()) ?? ""] = await readMinor(row.getByRole("cell"));
+  return sums;
+}
+
+/** What Accounts says was eaten, plate by plate. */
+async function readPlates(page: Page): Promise<number> {
+  let sum = 0;
+  for (const real of await page.locator(".plate-line > span:last-child").all())
+    if (((await real.textContent()) ?? "").includes("€")) sum += await readMinor(real);
+  return sum;
+}
+
+function countTold(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const running = JSON.parse(localStorage.getItem("halfloaf-cooking") ?? "null");
+    return (running?.told ?? []).filter((each: { doneMinutes?: number }) => each.doneMinutes !== undefined).length;
+  });
+}
+
+async function saveBackup(page: Page): Promise<unknown[]> {
+  await goTo(page, "kitchen");
+  await page.getByRole("heading", { name: kitchen.backup }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: kitchen.download }).click(),
+  ]);
+  return JSON.parse(readFileSync(await download.path(), "utf8")).rows;
+}
+
+/** The library's own picture of what the rows say; edits of the kitchen are left out. */
+function foldRecord(rows: readonly unknown[]): RecordState {
+  const tables = parseTables(loadStarterTables());
+  if (!tables.ok) throw new Error("the starter tables are faulty");
+  const { events, issues } = parseEvents(rows.filter((row) => (row as { kind: string }).kind !== "edited"));
+  expect(issues).toEqual([]);
+  return new RecordLedger(tables.value.foods, events).state;
+}
