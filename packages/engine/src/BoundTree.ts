@@ -20,10 +20,12 @@ interface OpenPart {
 }
 
 const FRACTION = 1e-5;
-const ROOT_ROUNDS = 25;
+const ROOT_ROUNDS = 40;
+/** Where a point breaks fewer known rows than this, new ones are looked for at once. */
+const FEW_ROWS = 40;
 /** Columns looked at closely before one is chosen, and the simplex iterations spent on each side. */
-const LOOKED_AT = 8;
-const LOOK_ITERATIONS = 100;
+const LOOKED_AT = 4;
+const LOOK_ITERATIONS = 60;
 /** Every so many parts the finder of cuts is asked; more rarely each time it finds none. */
 const CUT_EVERY = 3;
 const CUT_RARELY = 48;
@@ -107,13 +109,13 @@ export class BoundTree {
   /** Rows and, where asked, cuts that the point breaks; their number. */
   private strengthen(values: Float64Array, most: number, findCuts: boolean): number {
     const entered = this.pool.enter(values, most);
-    if (entered > 0 || !findCuts) return entered;
+    if (entered >= FEW_ROWS || !findCuts) return entered;
     this.nextCuts = this.parts + this.cutEvery;
     const { columnAt } = this.session;
-    const cuts = this.weekly.cuts.separate((column) => values[columnAt.get(column) as number] as number);
+    const cuts = this.weekly.findCuts((column) => values[columnAt.get(column) as number] as number);
     this.pool.add(cuts.map(({ row }) => row));
     this.cutEvery = cuts.length > 0 ? CUT_EVERY : Math.min(CUT_RARELY, 2 * this.cutEvery);
-    return cuts.length === 0 ? 0 : this.pool.enter(values, most);
+    return cuts.length === 0 ? entered : entered + this.pool.enter(values, most);
   }
 
   private keep(report: LpReport, holds: readonly Hold[], atLeast: number, incumbent: number): void {
@@ -220,9 +222,10 @@ export class BoundTree {
   }
 }
 
-/** Foods bought and dishes served decide most; servings and packs follow. */
+/** Trips made, foods bought and dishes served decide most; servings and packs follow. */
 function guessWorth(name: string): number {
+  if (name.startsWith("t")) return 200;
   if (name.startsWith("z")) return 100;
-  if (name.startsWith("y") || name.startsWith("t")) return 60;
+  if (name.startsWith("y")) return 60;
   return name.startsWith("l") ? 5 : 2;
 }

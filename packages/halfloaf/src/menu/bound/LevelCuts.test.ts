@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { arbitraryWeek } from "../check/randomWeek.testing.ts";
 import { coverCosts } from "./coverCosts.ts";
 import { LevelCuts } from "./LevelCuts.ts";
+import { listMeasures } from "./listMeasures.ts";
 import { gatherWeeklyFacts, type WeeklyFacts } from "./WeeklyFacts.ts";
 
 /** Whole levels for all dishes, and units of each food that cover what they need at their least cost. */
@@ -35,7 +36,7 @@ test("no cut found at any point charges whole levels more than their cheapest co
         column.startsWith("l")
           ? (shares[(column.length * 7 + column.charCodeAt(2) * 13 + column.charCodeAt(4)) % 60] as number) / 10
           : 0;
-      for (const { row } of new LevelCuts(facts).separate(at)) {
+      for (const { row } of new LevelCuts(facts, listMeasures(facts)).separate(at)) {
         found++;
         const [, , measure, food] = row.name.match(/^(lift) (\w) (\d+)/) ?? [];
         for (const levels of choices) {

@@ -1,7 +1,5 @@
 import type { LinearRow } from "../linear/LinearModel.ts";
-import { unitColumn } from "./addFoods.ts";
-import { coverCosts } from "./coverCosts.ts";
-import type { Supply } from "./listSupplies.ts";
+import type { FoodMeasure } from "./listMeasures.ts";
 import type { DishServings } from "./reckonServings.ts";
 import type { WeeklyFacts } from "./WeeklyFacts.ts";
 
@@ -50,29 +48,12 @@ const LEAST_VIOLATION = 1e-4;
  */
 export class LevelCuts {
   private readonly facts: WeeklyFacts;
-  private readonly measures: readonly {
-    food: number;
-    name: string;
-    of: (supply: Supply) => number;
-    least: (needG: number) => number;
-  }[];
+  private readonly measures: readonly FoodMeasure[];
   private made = 0;
 
-  constructor(facts: WeeklyFacts) {
+  constructor(facts: WeeklyFacts, measures: readonly FoodMeasure[]) {
     this.facts = facts;
-    const budget = facts.problem.limits.budgetMinor !== undefined;
-    this.measures = facts.supplies.flatMap((supplies, food) => {
-      if (!facts.users[food]?.length || supplies.every(({ given }) => given)) return [];
-      const same = supplies.every(({ given, unitMinor, tillMinor }) => given || unitMinor === tillMinor);
-      const costs = [{ name: "c", of: ({ unitMinor }: Supply) => Math.max(0, unitMinor) }];
-      if (budget && !same) costs.push({ name: "b", of: ({ tillMinor }: Supply) => tillMinor });
-      return costs.map(({ name, of }) => ({
-        food,
-        name,
-        of,
-        least: coverCosts(supplies, of, facts.reachG[food] as number),
-      }));
-    });
+    this.measures = measures;
   }
 
   /** Cuts that the point breaks; at most one or two a food and measure. */
@@ -80,11 +61,8 @@ export class LevelCuts {
     return this.measures.flatMap((measure) => this.separateFood(measure, point));
   }
 
-  private separateFood(measure: LevelCuts["measures"][number], point: (column: string) => number): ViolatedCut[] {
-    const { food, of, least } = measure;
-    const paid = (this.facts.supplies[food] ?? []).flatMap((supply, i) =>
-      supply.given || supply.massG === 0 ? [] : [[unitColumn(food, i), of(supply)] as const],
-    );
+  private separateFood(measure: FoodMeasure, point: (column: string) => number): ViolatedCut[] {
+    const { food, paid, least } = measure;
     const paying = paid.reduce((sum, [column, cost]) => sum + cost * point(column), 0);
     const levels = (this.facts.users[food] ?? []).map(({ dish, massG }): DishLevels => {
       const { most, fewestPortions } = this.facts.servings[dish] as DishServings;
@@ -109,12 +87,11 @@ export class LevelCuts {
     if (best === undefined) return [];
     const absent = levels.filter((level) => !present.includes(level));
     const { charges } = liftLevels(absent, least, reachG, best.lifted);
-    return [{ violation: best.violation, row: this.toRow(measure, paid, [...best.order, ...absent], charges) }];
+    return [{ violation: best.violation, row: this.toRow(measure, [...best.order, ...absent], charges) }];
   }
 
   private toRow(
-    measure: { food: number; name: string },
-    paid: readonly (readonly [string, number])[],
+    { food, name: measure, paid }: FoodMeasure,
     order: readonly { dish: number }[],
     charges: readonly (readonly number[])[],
   ): LinearRow {
@@ -122,7 +99,7 @@ export class LevelCuts {
     const entries = charges.flatMap((list, d) =>
       list.flatMap((v, i): [string, number][] => (v > 0 ? [[`l ${order[d]?.dish} ${i + 1}`, -v / scale]] : [])),
     );
-    const name = `lift ${measure.name} ${measure.food} ${this.made++}`;
+    const name = `lift ${measure} ${food} ${this.made++}`;
     return {
       name,
       lower: 0,

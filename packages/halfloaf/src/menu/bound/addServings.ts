@@ -47,9 +47,9 @@ export function addServings(model: ModelBuilder, facts: WeeklyFacts): void {
     if (counts.length > 1)
       for (const { column, most: here } of counts)
         if (here < most)
-          model.atMost(`kind ${column}`, 0, [
-            [column, 1],
-            ...levels.map((name, i) => [name, -Math.min(i + 1, here)] as const),
+          model.lazy(`kind ${column}`, 0, [
+            [column, -1],
+            ...levels.map((name, i) => [name, Math.min(i + 1, here)] as const),
           ]);
   });
   kinds.forEach((kind, c) => {

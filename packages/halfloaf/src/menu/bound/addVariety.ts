@@ -40,9 +40,9 @@ export function addVariety(model: ModelBuilder, facts: WeeklyFacts): void {
 function markDish(model: ModelBuilder, facts: WeeklyFacts, counts: readonly ServingCount[], r: number): string {
   if (counts.length === facts.counts[r]?.length) return `y ${r}`;
   const mark = model.column(`v ${r}`, 0, 1);
-  model.atMost(`mark use ${r}`, 0, [
-    [mark, 1],
-    [`y ${r}`, -1],
+  model.lazy(`mark use ${r}`, 0, [
+    [mark, -1],
+    [`y ${r}`, 1],
   ]);
   model.atMost(`mark count ${r}`, 0, [[mark, 1], ...counts.map(({ column }) => [column, -1] as const)]);
   return mark;

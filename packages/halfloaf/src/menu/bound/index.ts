@@ -1,2 +1,2 @@
-export { LevelCuts, type ViolatedCut } from "./LevelCuts.ts";
+export type { ViolatedCut } from "./LevelCuts.ts";
 export { buildWeeklyModel, type WeeklyModel } from "./weeklyModel.ts";

@@ -6,7 +6,9 @@ import { addServings } from "./addServings.ts";
 import { addTrips } from "./addTrips.ts";
 import { addVariety } from "./addVariety.ts";
 import { addWishes } from "./addWishes.ts";
-import { LevelCuts } from "./LevelCuts.ts";
+import { CountCuts } from "./CountCuts.ts";
+import { LevelCuts, type ViolatedCut } from "./LevelCuts.ts";
+import { listMeasures } from "./listMeasures.ts";
 import { ModelBuilder } from "./ModelBuilder.ts";
 import { gatherWeeklyFacts } from "./WeeklyFacts.ts";
 
@@ -16,7 +18,7 @@ export interface WeeklyModel {
   /** Rows that hold for all whole-number points of the model, for solvers that relax it to fractions. */
   readonly lazyRows: readonly LinearRow[];
   /** Finds more such rows at a point. */
-  readonly cuts: LevelCuts;
+  readonly findCuts: (point: (column: string) => number) => ViolatedCut[];
   readonly offsetMinor: number;
 }
 
@@ -38,10 +40,13 @@ export function buildWeeklyModel(problem: MenuProblem, dishes?: ReadonlySet<numb
   addIntake(builder, facts);
   addVariety(builder, facts);
   addWishes(builder, facts);
+  const measures = listMeasures(facts);
+  const levels = new LevelCuts(facts, measures);
+  const counts = new CountCuts(facts, measures);
   return {
     model: builder.build(),
     lazyRows: builder.lazyRows,
-    cuts: new LevelCuts(facts),
+    findCuts: (point) => [...levels.separate(point), ...counts.separate(point)],
     offsetMinor: facts.constantMinor,
   };
 }
