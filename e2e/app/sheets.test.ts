@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { en } from "@halfloaf/web/words";
 import { furtherEn } from "@halfloaf/web/words/further";
 import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
@@ -70,7 +71,7 @@ describe.skipIf(!hasBrowser)("print or save", () => {
 
   test("a claim that is not true is told by its lines, and nothing is printed", async () => {
     const { page } = app;
-    await page.getByLabel(sheets.claimPlate).fill("0.01");
+    await page.getByLabel(sheets.claimOf.plate).fill("0.01");
     await page.getByRole("button", { name: sheets.weekSheet }).click();
     await page.getByRole("alert").getByText(sheets.refused).waitFor();
     expect(await page.getByRole("alert").getByRole("listitem").count()).toBeGreaterThan(0);
@@ -85,6 +86,14 @@ describe.skipIf(!hasBrowser)("print or save", () => {
     const calendar = (await save(page, sheets.calendar)).toString();
     expect(calendar).toMatch(/^BEGIN:VCALENDAR\r\n/);
     expect(calendar.match(/BEGIN:VEVENT/g)?.length).toBeGreaterThan(0);
+    // The times at which people sit down are said once, and kept on the device.
+    await page.getByLabel(en.sittings.evening, { exact: true }).fill("20:15");
+    const later = (await save(page, sheets.calendar)).toString();
+    expect(later).not.toBe(calendar);
+    await page.reload();
+    await openFold(page, "menu");
+    expect(await page.getByLabel(en.sittings.evening, { exact: true }).inputValue()).toBe("20:15");
+    expect(eventsOf(await save(page, sheets.calendar))).toEqual(eventsOf(later));
   });
 
   test("the stores are saved as a table that has the lots of the screen", async () => {
@@ -116,6 +125,14 @@ describe.skipIf(!hasBrowser)("print or save", () => {
 async function openFold(page: Page, screen: "menu" | "stores"): Promise<void> {
   await goTo(page, screen);
   await page.getByText(sheets.title).click();
+}
+
+/** What a calendar holds but for the moment it was written. */
+function eventsOf(calendar: Buffer | string): string[] {
+  return calendar
+    .toString()
+    .split("\r\n")
+    .filter((line) => !line.startsWith("DTSTAMP"));
 }
 
 /** The text of the page that is shown to be printed. */

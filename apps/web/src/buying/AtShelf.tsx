@@ -15,6 +15,7 @@ import { useFurther } from "../words/useFurther.ts";
 import type { TickedLine } from "./linesOf.ts";
 import { ShelfSays } from "./ShelfSays.tsx";
 import { type ShelfNews, shelfAnswer } from "./shelfAnswer.ts";
+import type { NotThere } from "./useNotThere.ts";
 
 const KINDS = ["price", "size", "gone"] as const;
 type Kind = (typeof KINDS)[number];
@@ -27,10 +28,12 @@ interface AtShelfProps {
   readonly shop: string;
   /** First day of the week that the list belongs to. */
   readonly week: CivilDate;
+  /** What was not there on this trip: remembered whether or not the week is changed for it. */
+  readonly notThere: NotThere;
 }
 
 /** Another price, another size, or nothing at all at the shelf: whether it is still worth it, and what changes. */
-export function AtShelf({ tick, shop, week }: AtShelfProps): ReactNode {
+export function AtShelf({ tick, shop, week, notThere }: AtShelfProps): ReactNode {
   const { further } = useFurther("buying", "mended");
   const { session, view } = useKitchen();
   const { line, planned } = tick;
@@ -41,6 +44,7 @@ export function AtShelf({ tick, shop, week }: AtShelfProps): ReactNode {
   const { mending, ask, forget } = useMending();
   const news = useNews(kind, priceMinor, massG);
   const sizedPack = useSizedPack(line.pack, news);
+  const missing = notThere.packs;
   const accepted = view.menu?.week;
   const answer = useMemo(
     () =>
@@ -51,13 +55,14 @@ export function AtShelf({ tick, shop, week }: AtShelfProps): ReactNode {
     forget();
     if (news === undefined) return undefined;
     const timer = setTimeout(
-      () => void ask(toChanges(line.pack, news), sizedPack && { pack: sizedPack }),
+      () => void ask(toChanges(line.pack, news, missing), sizedPack && { pack: sizedPack }),
       news.kind === "gone" ? 0 : PAUSE_MS,
     );
     return () => clearTimeout(timer);
-  }, [news, sizedPack, line.pack, ask, forget]);
+  }, [news, sizedPack, line.pack, missing, ask, forget]);
   const buy = (): void => {
     if (news === undefined || news.kind === "gone" || answer?.found === undefined) return;
+    notThere.set(line.pack, false);
     const { count } = answer.found;
     const size = news.kind === "size" && { massG: news.massG };
     const ticked = { pack: line.pack, count, planned: planned.slice(0, count), priceMinor: news.priceMinor, ...size };
@@ -100,7 +105,10 @@ export function AtShelf({ tick, shop, week }: AtShelfProps): ReactNode {
             type="button"
             className="button quiet"
             aria-pressed={kind === each}
-            onClick={() => setKind(kind === each ? undefined : each)}
+            onClick={() => {
+              if (each === "gone") notThere.set(line.pack, true);
+              setKind(kind === each ? undefined : each);
+            }}
           >
             {further.shelf.kinds[each]}
           </button>
@@ -176,7 +184,10 @@ function useSizedPack(id: string, news: ShelfNews | undefined): Pack | undefined
   }, [id, news, kitchen, day, names, formats]);
 }
 
-/** The news as changes of the week; a pack of another size stands in for the one that is not there. */
-function toChanges(pack: string, news: ShelfNews): WeekChange[] {
-  return news.kind === "price" ? [{ kind: "price", pack, priceMinor: news.priceMinor }] : [{ kind: "gone", pack }];
+/** The news as changes of the week, with what else is not there; a pack of another size stands in for the one that is not. */
+function toChanges(pack: string, news: ShelfNews, missing: ReadonlySet<string>): WeekChange[] {
+  const others = [...missing].filter((each) => each !== pack).map((each) => ({ kind: "gone" as const, pack: each }));
+  const own: WeekChange =
+    news.kind === "price" ? { kind: "price", pack, priceMinor: news.priceMinor } : { kind: "gone", pack };
+  return [own, ...others];
 }

@@ -9,6 +9,7 @@ import { AtShelf } from "./AtShelf.tsx";
 import type { TickedLine } from "./linesOf.ts";
 import { tickedBy } from "./tickedBy.ts";
 import { untick } from "./untick.ts";
+import type { NotThere } from "./useNotThere.ts";
 
 interface BuyingLineProps {
   readonly tick: TickedLine;
@@ -17,13 +18,15 @@ interface BuyingLineProps {
   readonly fareMinor: number;
   /** First day of the week that the list belongs to. */
   readonly week: CivilDate;
+  /** What was not there on this trip. */
+  readonly notThere: NotThere;
   /** True for the line whose number was scanned last. */
   readonly isFound: boolean;
 }
 
 /** One line of the list: a tick as big as a thumb, and what may stand at the shelf instead. */
-export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineProps): ReactNode {
-  const { words, further, formats } = useFurther("sharing");
+export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: BuyingLineProps): ReactNode {
+  const { words, further, formats } = useFurther("buying", "sharing");
   const { session, view } = useKitchen();
   const { line, planned, paidMinor } = tick;
   const { device } = useDevice();
@@ -32,7 +35,9 @@ export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineP
   const other = useOtherHand(tick, shared !== undefined);
   const isBought = paidMinor !== undefined;
   const mayTurn = isBought ? session.mayWrite({ kind: "withdrawn", events: other?.rows ?? [] }) : mayBuy;
+  const isMissing = !isBought && notThere.packs.has(line.pack);
   const buy = (): void => {
+    notThere.set(line.pack, false);
     void session.write((pen) => {
       const lines = [{ pack: line.pack, count: line.count, planned }];
       const done = { on: view.day, shop, week, lines, fareMinor };
@@ -62,7 +67,16 @@ export function BuyingLine({ tick, shop, fareMinor, week, isFound }: BuyingLineP
         </span>
         <span className="figure">{formats.money(paidMinor ?? line.priceMinor, view.kitchen.currency)}</span>
       </label>
-      {!isBought && mayBuy && <AtShelf tick={tick} shop={shop} week={week} />}
+      {isMissing && (
+        <p className="row small">
+          <b>{further.shelf.notThere}</b>
+          <button type="button" className="plain" onClick={() => notThere.set(line.pack, false)}>
+            {further.shelf.isThere}
+            <span className="unseen"> {line.label}</span>
+          </button>
+        </p>
+      )}
+      {!isBought && mayBuy && <AtShelf tick={tick} shop={shop} week={week} notThere={notThere} />}
     </div>
   );
 }

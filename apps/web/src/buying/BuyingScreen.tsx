@@ -12,6 +12,7 @@ import { Besides } from "./Besides.tsx";
 import { BuyingLine } from "./BuyingLine.tsx";
 import "./buying.css";
 import { linesOf } from "./linesOf.ts";
+import { useNotThere } from "./useNotThere.ts";
 
 const Scan = lazy(() => import("./Scan.tsx"));
 
@@ -76,7 +77,10 @@ function Trip({ week, trip }: { readonly week: WeekPlan; readonly trip: WeekPlan
   const sections = [...new Set(lines.map(({ line }) => line.section))];
   const bought = lines.filter(({ paidMinor }) => paidMinor !== undefined);
   const paid = bought.reduce((sum, { paidMinor = 0 }) => sum + paidMinor, 0);
-  const open = lines.reduce((sum, { line, paidMinor }) => sum + (paidMinor === undefined ? line.priceMinor : 0), 0);
+  const notThere = useNotThere(trip.shop, trip.date);
+  const open = lines
+    .filter(({ line, paidMinor }) => paidMinor === undefined && !notThere.packs.has(line.pack))
+    .reduce((sum, { line }) => sum + line.priceMinor, 0);
   const bagG = bought.reduce((sum, { line }) => sum + line.massG, 0);
   const carryKg = shops.find(({ id }) => id === trip.shop)?.trip.carryKg;
   const isNoted = view.state.trips.some(({ on, shop }) => on === view.day && shop === trip.shop);
@@ -119,6 +123,7 @@ function Trip({ week, trip }: { readonly week: WeekPlan; readonly trip: WeekPlan
                     shop={trip.shop}
                     fareMinor={fareMinor}
                     week={week.from}
+                    notThere={notThere}
                     isFound={each.line.pack === scanned?.id}
                   />
                 </li>

@@ -1,4 +1,4 @@
-import type { Claim } from "halfloaf/sheet";
+import { type Claim, MONEY_CLAIMS } from "halfloaf/sheet";
 import { type ReactNode, useState } from "react";
 import { MoneyField } from "../kitchen/fields/MoneyField.tsx";
 import { NumberField } from "../kitchen/fields/NumberField.tsx";
@@ -8,6 +8,8 @@ interface ClaimFieldsProps {
   readonly currency: string;
   readonly onClaims: (claims: readonly Claim[]) => void;
 }
+
+const KINDS: readonly Claim["kind"][] = ["plate", "day", "ready", "hands-on", "waste"];
 
 /** What a sheet is to claim; an empty field claims nothing. */
 export function ClaimFields({ currency, onClaims }: ClaimFieldsProps): ReactNode {
@@ -28,18 +30,25 @@ export function ClaimFields({ currency, onClaims }: ClaimFieldsProps): ReactNode
   return (
     <fieldset className="fields">
       <legend>{sheets.claims}</legend>
-      <MoneyField
-        label={sheets.claimPlate}
-        value={belows.plate}
-        currency={currency}
-        onChange={(below) => change("plate", below)}
-      />
-      <NumberField
-        label={sheets.claimReady}
-        value={belows.ready}
-        onChange={(below) => change("ready", below)}
-        isWhole
-      />
+      {KINDS.map((kind) =>
+        MONEY_CLAIMS.includes(kind) ? (
+          <MoneyField
+            key={kind}
+            label={sheets.claimOf[kind]}
+            value={belows[kind]}
+            currency={currency}
+            onChange={(below) => change(kind, below)}
+          />
+        ) : (
+          <NumberField
+            key={kind}
+            label={sheets.claimOf[kind]}
+            value={belows[kind]}
+            onChange={(below) => change(kind, below)}
+            isWhole
+          />
+        ),
+      )}
     </fieldset>
   );
 }

@@ -16,9 +16,8 @@ import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { startThinker } from "../thinking/startThinker.ts";
 import { useFurther } from "../words/useFurther.ts";
-import { type MadePage, PagePreview } from "./PagePreview.tsx";
 import { PaperField } from "./PaperField.tsx";
-import { PictureButtons } from "./PictureButtons.tsx";
+import { type Made, SheetPanel } from "./SheetPanel.tsx";
 import { saveFile } from "./saveFile.ts";
 import { useCatalogue } from "./useCatalogue.ts";
 import { useFileName } from "./useFileName.ts";
@@ -36,7 +35,6 @@ export default function DishSheets({ dish, portions }: DishSheetsProps): ReactNo
   const catalogue = useCatalogue();
   const nameFile = useFileName();
   const [paper, setPaper] = useState<Paper>("a4");
-  const [page, setPage] = useState<MadePage>();
   const { kitchen, tables, day } = view;
   const source: CardSource = { kitchen, tables, names, dish, portions, on: day };
   const { sheets } = further;
@@ -45,19 +43,19 @@ export default function DishSheets({ dish, portions }: DishSheetsProps): ReactNo
     const told = await startThinker().order(kitchen, [{ dish: dish.id, portions }]);
     return told.kind === "sheet" ? timelineSvg(told.sheet, catalogue.timeline(told.sheet)) : undefined;
   };
-  const makeCard = async (): Promise<void> => {
+  const makeCard = async (): Promise<Made> => {
     const timeline = await drawTimeline();
     const html = cardHtml(toCardSheet(source), catalogue.sheet, {
       paper,
       ...(timeline !== undefined && { timeline }),
     });
-    setPage({ title: `${sheets.card}: ${dish.title}`, html, file: fileOf("card") });
+    return { title: `${sheets.card}: ${dish.title}`, html, file: fileOf("card") };
   };
-  const makeLesson = (): void => {
+  const makeLesson = (): Made => {
     const html = lessonHtml(dishLesson(source), catalogue.sheet);
-    setPage({ title: `${sheets.lesson}: ${dish.title}`, html, file: fileOf("lesson") });
+    return { title: `${sheets.lesson}: ${dish.title}`, html, file: fileOf("lesson") };
   };
-  const saveData = (): void => {
+  const saveData = (): undefined => {
     const { elapsed, ahead } = minutesOf(dish, dish.portions, { rings: Math.max(1, kitchen.kit.rings), cooks: 1 });
     const jsonLd = dishToJsonLd(dish, {
       foods: tables.foods,
@@ -69,26 +67,23 @@ export default function DishSheets({ dish, portions }: DishSheetsProps): ReactNo
     saveFile(`${fileOf("dish")}.jsonld`, `${toJsonLdText(jsonLd)}\n`, "application/ld+json");
   };
   return (
-    <>
+    <SheetPanel
+      currency={kitchen.currency}
+      ways={[
+        { name: sheets.card, make: makeCard },
+        { name: sheets.lesson, make: makeLesson },
+        { name: sheets.dishData, make: saveData },
+      ]}
+      pictures={[
+        { name: sheets.timeline, file: fileOf("timeline"), draw: drawTimeline },
+        {
+          name: sheets.drivers,
+          file: fileOf("drivers"),
+          draw: () => costDriversSvg(toCardSheet(source), catalogue.sheet),
+        },
+      ]}
+    >
       <PaperField paper={paper} onPaper={setPaper} />
-      <div className="row">
-        <button type="button" className="button" onClick={() => void makeCard()}>
-          {sheets.card}
-        </button>
-        <button type="button" className="button" onClick={makeLesson}>
-          {sheets.lesson}
-        </button>
-        <button type="button" className="button" onClick={saveData}>
-          {sheets.dishData}
-        </button>
-      </div>
-      {page !== undefined && <PagePreview page={page} />}
-      <PictureButtons name={sheets.timeline} file={fileOf("timeline")} draw={drawTimeline} />
-      <PictureButtons
-        name={sheets.drivers}
-        file={fileOf("drivers")}
-        draw={() => costDriversSvg(toCardSheet(source), catalogue.sheet)}
-      />
-    </>
+    </SheetPanel>
   );
 }

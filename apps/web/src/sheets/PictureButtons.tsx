@@ -3,7 +3,8 @@ import { useFurther } from "../words/useFurther.ts";
 import { drawPng } from "./drawPng.ts";
 import { saveFile } from "./saveFile.ts";
 
-interface PictureButtonsProps {
+/** A picture that can be saved. */
+export interface PictureButtonsProps {
   readonly name: string;
   readonly file: string;
   /** Draws the picture as SVG; undefined where there is nothing to draw. */

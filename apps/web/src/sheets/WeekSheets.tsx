@@ -1,8 +1,8 @@
+import { SITTING_KINDS } from "halfloaf/dish";
 import type { WeekPlan } from "halfloaf/kitchen";
 import { kitchenOfMenu } from "halfloaf/kitchen/record";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import {
-  type BrokenClaim,
   type Claim,
   countPacks,
   dayHtml,
@@ -23,14 +23,14 @@ import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
-import { BrokenClaims } from "./BrokenClaims.tsx";
 import { ClaimFields } from "./ClaimFields.tsx";
-import { type MadePage, PagePreview } from "./PagePreview.tsx";
 import { PaperField } from "./PaperField.tsx";
-import { PictureButtons } from "./PictureButtons.tsx";
+import { type Made, SheetPanel } from "./SheetPanel.tsx";
+import { SittingTimesFields } from "./SittingTimesFields.tsx";
 import { saveFile } from "./saveFile.ts";
 import { useCatalogue } from "./useCatalogue.ts";
 import { useFileName } from "./useFileName.ts";
+import { useSittingTimes } from "./useSittingTimes.ts";
 
 /** The shown days on paper, as a calendar and as a picture. */
 export default function WeekSheets({ week }: { readonly week: WeekPlan }): ReactNode {
@@ -43,39 +43,49 @@ export default function WeekSheets({ week }: { readonly week: WeekPlan }): React
   const [day, setDay] = useState<CivilDate>(days.includes(view.day) ? view.day : week.from);
   const [paper, setPaper] = useState<Paper>("a4");
   const [claims, setClaims] = useState<readonly Claim[]>([]);
-  const [made, setMade] = useState<MadePage | readonly BrokenClaim[]>();
+  const [times, setTimes] = useSittingTimes();
   const { sheets } = further;
-  const show = (printed: Printed, title: string, file: string): void =>
-    setMade(printed.kind === "printed" ? { title, html: printed.html, file } : printed.broken);
-  const makeDay = (): void => {
+  const toMade = (printed: Printed, title: string, file: string): Made =>
+    printed.kind === "printed" ? { title, html: printed.html, file } : printed.broken;
+  const makeDay = (): Made => {
     const printed = dayHtml(toDaySheet(source, day), catalogue.sheet, { paper, claims });
-    show(printed, `${sheets.daySheet}, ${formats.longDay(day)}`, nameFile("day", day));
+    return toMade(printed, `${sheets.daySheet}, ${formats.longDay(day)}`, nameFile("day", day));
   };
-  const makeWeek = (): void =>
-    show(
+  const makeWeek = (): Made =>
+    toMade(
       weekHtml(toWeekSheet(source), catalogue.sheet, { paper, claims }),
       sheets.weekSheet,
       nameFile("week", week.from),
     );
-  const makeLesson = (): void => {
+  const makeLesson = (): Made => {
     const html = lessonHtml(dayLesson(source, day), catalogue.sheet);
-    setMade({ title: `${sheets.dayLesson}, ${formats.longDay(day)}`, html, file: nameFile("day lesson", day) });
+    return { title: `${sheets.dayLesson}, ${formats.longDay(day)}`, html, file: nameFile("day lesson", day) };
   };
   const drawRibbons = (): string => {
     const words = catalogue.ribbons(week.kitchen, week.from, countPacks(week));
     return ribbonsSvg(week, source.tables.foods, source.names, words, catalogue.sheet.figures);
   };
-  const saveCalendar = (): void => {
+  const saveCalendar = (): undefined => {
     const text = writeCalendar({
       name: catalogue.sheet.calendar.name(week.kitchen),
-      entries: toCalendar(source, catalogue.sheet),
+      entries: toCalendar(source, catalogue.sheet, times),
       zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
       stamp: new Date().toISOString().replace(/[-:]|\.\d+/g, ""),
     });
     saveFile(`${nameFile("calendar", week.from)}.ics`, text, "text/calendar");
   };
+  const kinds = SITTING_KINDS.filter((kind) => week.sittings.some((sitting) => sitting.kind === kind));
   return (
-    <>
+    <SheetPanel
+      currency={week.currency}
+      ways={[
+        { name: sheets.daySheet, make: makeDay },
+        { name: sheets.weekSheet, make: makeWeek },
+        { name: sheets.dayLesson, make: makeLesson },
+        { name: sheets.calendar, make: saveCalendar },
+      ]}
+      pictures={[{ name: sheets.ribbons, file: nameFile("ribbons", week.from), draw: drawRibbons }]}
+    >
       <div className="fields">
         <ChoiceField
           label={sheets.day}
@@ -86,28 +96,8 @@ export default function WeekSheets({ week }: { readonly week: WeekPlan }): React
         <PaperField paper={paper} onPaper={setPaper} />
       </div>
       <ClaimFields currency={week.currency} onClaims={setClaims} />
-      <div className="row">
-        <button type="button" className="button" onClick={makeDay}>
-          {sheets.daySheet}
-        </button>
-        <button type="button" className="button" onClick={makeWeek}>
-          {sheets.weekSheet}
-        </button>
-        <button type="button" className="button" onClick={makeLesson}>
-          {sheets.dayLesson}
-        </button>
-        <button type="button" className="button" onClick={saveCalendar}>
-          {sheets.calendar}
-        </button>
-      </div>
-      {made !== undefined &&
-        ("html" in made ? (
-          <PagePreview page={made} />
-        ) : (
-          <BrokenClaims broken={made} currency={week.currency} words={catalogue.sheet} />
-        ))}
-      <PictureButtons name={sheets.ribbons} file={nameFile("ribbons", week.from)} draw={drawRibbons} />
-    </>
+      <SittingTimesFields kinds={kinds} times={times} onTimes={setTimes} />
+    </SheetPanel>
   );
 }
 

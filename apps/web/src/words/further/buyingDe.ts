@@ -21,6 +21,8 @@ export const buyingDe: typeof buyingEn = {
     needed: (mass) => `Die Woche braucht davon ${mass}.`,
     buy: (count) => counted(count, { one: "So kaufen", other: `${count} so kaufen` }),
     leave: "Liste lassen",
+    notThere: "Auf diesem Gang nicht da",
+    isThere: "Doch da",
     worthIt: "Lohnt sich noch: Speiseplan und Liste bleiben, wie sie sind.",
     ticked: (done, all) => counted(all, { one: `${done} von ${all} Zeile`, other: `${done} von ${all} Zeilen` }),
     bag: (now, all) => `${now} von ${all} in der Tasche`,

@@ -21,6 +21,8 @@ export const buyingEn = {
     needed: (mass: string) => `The week needs ${mass} of it.`,
     buy: (count: number) => counted(count, { one: "Buy it like that", other: `Buy ${count} like that` }),
     leave: "Leave the list",
+    notThere: "Not there on this trip",
+    isThere: "It is there after all",
     worthIt: "Still worth it: the menu and the list stay as they are.",
     ticked: (done: number, all: number) =>
       counted(all, { one: `${done} of ${all} line`, other: `${done} of ${all} lines` }),
