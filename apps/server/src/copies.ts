@@ -25,6 +25,21 @@ const Line = v.strictObject({
       seenAtMs: whole,
     }),
   ),
+  // Files of earlier servers have none.
+  calendars: v.optional(
+    v.array(
+      v.strictObject({
+        id: v.string(),
+        kitchen: v.string(),
+        madeBy: v.string(),
+        secretHash: v.pipe(v.string(), v.base64()),
+        manner: v.string(),
+        madeAtMs: whole,
+        seenAtMs: whole,
+      }),
+    ),
+    [],
+  ),
   writers: v.array(v.tuple([v.string(), v.string()])),
   rows: v.array(v.strictObject({ seq: whole, id: v.string(), device: v.string(), text: v.string() })),
 });
@@ -47,6 +62,7 @@ export async function writeCopies(store: HostStore, path: string): Promise<numbe
       ...copy,
       kitchen: { id: copy.kitchen.id, log: copy.kitchen.log },
       devices: copy.devices.map(toPlain),
+      calendars: copy.calendars.map(toPlain),
     });
     count++;
   }
@@ -80,16 +96,14 @@ export async function readCopies(store: HostStore, path: string): Promise<number
   return count;
 }
 
-function toPlain(device: KitchenCopy["devices"][number]) {
-  return { ...device, secretHash: Buffer.from(device.secretHash).toString("base64") };
+function toPlain<Held extends { readonly secretHash: Uint8Array }>(held: Held) {
+  return { ...held, secretHash: Buffer.from(held.secretHash).toString("base64") };
 }
 
-function toCopy({ kitchen, devices, writers, rows }: v.InferOutput<typeof Line>): KitchenCopy {
-  const toBytes = (text: string) => new Uint8Array(Buffer.from(text, "base64"));
-  return {
-    kitchen,
-    devices: devices.map((device) => ({ ...device, secretHash: toBytes(device.secretHash) })),
-    writers,
-    rows,
-  };
+function toCopy({ kitchen, devices, calendars, writers, rows }: v.InferOutput<typeof Line>): KitchenCopy {
+  const toHeld = <Plain extends { readonly secretHash: string }>(plain: Plain) => ({
+    ...plain,
+    secretHash: new Uint8Array(Buffer.from(plain.secretHash, "base64")),
+  });
+  return { kitchen, devices: devices.map(toHeld), calendars: calendars.map(toHeld), writers, rows };
 }

@@ -3,7 +3,7 @@ import type { HttpBindings } from "@hono/node-server";
 import { serveStatic } from "@hono/node-server/serve-static";
 import { Hono } from "hono";
 import { secureHeaders } from "hono/secure-headers";
-import { ApiDesk, type ApiOptions } from "./api/ApiDesk.ts";
+import { ApiDesk, type ApiOptions, tellPath } from "./api/ApiDesk.ts";
 import { createApi } from "./api/createApi.ts";
 import type { ServerParts } from "./ServerParts.ts";
 import { hashSecret } from "./secrets.ts";
@@ -51,7 +51,7 @@ export function createApp({ files, host }: AppOptions): Hono<{ Bindings: HttpBin
     }),
   );
   app.onError((error, context) => {
-    host?.parts.journal.error({ path: context.req.path, detail: error.stack ?? error.message }, "defect");
+    host?.parts.journal.error({ path: tellPath(context.req.path), detail: error.stack ?? error.message }, "defect");
     return context.json({ reason: "defect" }, 500);
   });
   if (host !== undefined) addHost(app, host);

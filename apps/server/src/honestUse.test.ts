@@ -1,5 +1,5 @@
 import type { Membership } from "@halfloaf/keep/sync";
-import { afterEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { USUAL_LIMITS } from "./limits.ts";
 import { comeIn, type Speaker } from "./testing/speak.testing.ts";
 import {
@@ -8,17 +8,13 @@ import {
   desk,
   letIn,
   makeKitchen,
-  openDevice,
-  startHost,
   type TestDevice,
   type TestHost,
   until,
 } from "./testing/startHost.testing.ts";
+import { useHosts } from "./testing/useHosts.testing.ts";
 
-const running: { stop(): unknown }[] = [];
-afterEach(async () => {
-  for (const each of running.splice(0).reverse()) await each.stop();
-});
+const { start, join } = useHosts();
 
 const LINES = 60;
 const refusals = ({ journal }: TestHost) =>
@@ -26,18 +22,11 @@ const refusals = ({ journal }: TestHost) =>
 
 describe("With the usual limits", () => {
   it("six phones behind one address tick a full shop at once, and the flooder among them alone is ended", async () => {
-    const host = await startHost({ limits: USUAL_LIMITS });
-    running.push(host);
+    const host = await start({ limits: USUAL_LIMITS });
     const keeper = await makeKitchen(host);
     const members = [keeper, ...(await Promise.all(Array.from({ length: 5 }, () => letIn(keeper, "cook"))))];
     const phones: TestDevice[] = [];
-    for (const [at, member] of members.entries()) {
-      const phone = await openDevice(member, `phone-${at}`);
-      running.push(phone.sync);
-      phones.push(phone);
-      phone.sync.start();
-      await phone.sync.settled();
-    }
+    for (const [at, member] of members.entries()) phones.push(await join(member, `phone-${at}`));
     const shop = async ({ kept, sync }: TestDevice, at: number) => {
       for (let line = 0; line < LINES; line++) {
         await kept.add([boughtOats(`oats-${at}-${line}`)]);
@@ -59,8 +48,7 @@ describe("With the usual limits", () => {
 
   it("300 people behind one address join within ten minutes, some by a link that is used up; who asks without end is refused and harms nobody", async () => {
     let nowMs = Date.parse("2026-03-02T19:00:00Z");
-    const host = await startHost({ limits: USUAL_LIMITS, now: () => nowMs });
-    running.push(host);
+    const host = await start({ limits: USUAL_LIMITS, now: () => nowMs });
     const speakers: Speaker[] = [];
     const come = async (member: Membership) => {
       nowMs += 2_000;

@@ -1,9 +1,8 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import fc from "fast-check";
-import { afterEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { WebSocket } from "ws";
 import { comeIn, hello, openSpeaker, openTaken, sendRaw } from "./testing/speak.testing.ts";
 import {
@@ -12,32 +11,20 @@ import {
   desk,
   letIn,
   makeKitchen,
-  openDevice,
-  startHost,
   type TestHost,
   type TestHostOptions,
   until,
 } from "./testing/startHost.testing.ts";
+import { useHosts } from "./testing/useHosts.testing.ts";
 
-const running: { stop(): unknown }[] = [];
-afterEach(async () => {
-  for (const each of running.splice(0).reverse()) await each.stop();
-});
+const { start, join: openJoined, newFolder } = useHosts();
 
 /** A server with a kitchen that two honest devices share while somebody else does what they will. */
 async function settle(options?: TestHostOptions) {
-  const host = await startHost(options);
-  running.push(host);
+  const host = await start(options);
   const keeper = await makeKitchen(host);
   const guest = await letIn(keeper, "cook");
-  const open = async (name: string, membership: typeof keeper) => {
-    const device = await openDevice(membership, name);
-    running.push(device.sync);
-    device.sync.start();
-    await device.sync.settled();
-    return device;
-  };
-  const [phone, laptop] = [await open("phone", keeper), await open("laptop", guest)];
+  const [phone, laptop] = [await openJoined(keeper, "phone"), await openJoined(guest, "laptop")];
   let count = 0;
   /** The honest devices still reach each other, without having been cut off meanwhile. */
   const isHarmless = async () => {
@@ -263,9 +250,7 @@ describe("An update", () => {
     speaker.say({ say: "push", ref: 2, rows: Array.from({ length: 9 }, (_, at) => row(`hostile-${at + 50}`)) });
     const { refused } = await speaker.next("answer");
     expect(refused.filter(({ reason }) => reason === "kitchen-full").length).toBe(7);
-    const other = await openDevice(await makeKitchen(host), "other");
-    running.push(other.sync);
-    other.sync.start();
+    const other = await openJoined(await makeKitchen(host), "other");
     await other.kept.add([boughtOats("oats-1")]);
     expect((await other.sync.settled()).returned).toEqual([]);
   });
@@ -334,8 +319,7 @@ describe("Slow reading", () => {
 
 describe("Tricks with paths", () => {
   it("reach no file beside the app's own, and no other route", async () => {
-    const folder = mkdtempSync(join(tmpdir(), "halfloaf-files-"));
-    running.push({ stop: () => rmSync(folder, { recursive: true, force: true }) });
+    const folder = newFolder();
     const files = join(folder, "dist");
     mkdirSync(files);
     writeFileSync(join(files, "index.html"), "the app");

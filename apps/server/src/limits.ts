@@ -10,6 +10,7 @@ export interface Limits {
   readonly kitchenBytes: number;
   readonly devicesOfKitchen: number;
   readonly invitationsOfKitchen: number;
+  readonly calendarsOfKitchen: number;
   /** Messages of a socket: beyond these it is closed. */
   readonly messages: Rate;
   /** Rows of a socket: beyond these it has to wait. */
@@ -54,6 +55,7 @@ export const USUAL_LIMITS: Limits = {
   kitchenBytes: 200_000_000,
   devicesOfKitchen: 50,
   invitationsOfKitchen: 20,
+  calendarsOfKitchen: 50,
   messages: { burst: 200, perSecond: 50 },
   rows: { burst: 20_000, perSecond: 300 },
   requests: { burst: 600, perSecond: 10 },

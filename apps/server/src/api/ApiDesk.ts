@@ -43,13 +43,14 @@ export class ApiDesk {
 
   /** Answers that something is not done, and writes it down. */
   refuse(context: Context<ApiContext>, status: 400 | 401 | 403 | 404 | 409 | 415 | 429, reason: string) {
-    this.parts.journal.warn({ address: this.addressOf(context), path: context.req.path, reason }, "request-refused");
+    const facts = { address: this.addressOf(context), path: tellPath(context.req.path), reason };
+    this.parts.journal.warn(facts, "request-refused");
     if (status === 429) context.header("Retry-After", "60");
     return context.json({ reason }, status);
   }
 
   /** Counts a wrong secret for that name against the address, and refuses. */
-  refuseMistake(context: Context<ApiContext>, status: 401 | 403, reason: string, name: string) {
+  refuseMistake(context: Context<ApiContext>, status: 401 | 403 | 404, reason: string, name: string) {
     this.hub.mistakes.note(this.addressOf(context), name, this.parts.now());
     return this.refuse(context, status, reason);
   }
@@ -72,6 +73,11 @@ export class ApiDesk {
     if (changed === "missing") return this.refuse(context, 404, "missing");
     return changed === "last-keeper" ? this.refuse(context, 409, "last-keeper") : context.body(null, 204);
   }
+}
+
+/** A path as it may be written down: the address of a calendar has a secret in it. */
+export function tellPath(path: string): string {
+  return path.replace(/(\/calendars\/).*\..*/, "$1…");
 }
 
 /** Reads what was sent; undefined where it is not what the schema says. */

@@ -1,10 +1,8 @@
 import type { Hono } from "hono";
 import { isFault } from "../host/HostStore.ts";
 import type { ApiContext, ApiDesk } from "./ApiDesk.ts";
+import { readAllRows } from "./readAllRows.ts";
 import { toExportText } from "./toExportText.ts";
-
-/** Bytes of a log that are read at once for an export. */
-const PAGE_BYTES = 1_000_000;
 
 /** What is done to a kitchen as a whole: looked at, taken home, deleted. */
 export function addKitchen(api: Hono<ApiContext>, desk: ApiDesk): void {
@@ -31,14 +29,8 @@ export function addKitchen(api: Hono<ApiContext>, desk: ApiDesk): void {
 
   api.get("/kitchens/:kitchen/export", async (context) => {
     const { kitchen } = context.get("device");
-    const rows: string[] = [];
-    for (let after = 0, end = 1; after < end; ) {
-      const page = await store.readLog(kitchen, after, PAGE_BYTES);
-      if (isFault(page)) return desk.fail(context, page);
-      rows.push(...page.rows.map(({ text }) => text));
-      after = page.rows.at(-1)?.seq ?? page.upTo;
-      end = page.upTo;
-    }
+    const rows = await readAllRows(store, kitchen);
+    if (isFault(rows)) return desk.fail(context, rows);
     context.header("Content-Disposition", `attachment; filename="kitchen-${kitchen}.json"`);
     context.header("Content-Type", "application/json");
     return context.body(toExportText(rows, now()));

@@ -1,25 +1,10 @@
 import { connect } from "node:net";
 import { parseInvitationLink, toInvitationLink } from "@halfloaf/keep/sync";
-import { afterEach, describe, expect, it } from "vitest";
-import {
-  answered,
-  desk,
-  letIn,
-  makeKitchen,
-  startHost,
-  type TestHost,
-  type TestHostOptions,
-} from "../testing/startHost.testing.ts";
+import { describe, expect, it } from "vitest";
+import { answered, desk, letIn, makeKitchen, startHost } from "../testing/startHost.testing.ts";
+import { useHosts } from "../testing/useHosts.testing.ts";
 
-let host: TestHost | undefined;
-afterEach(async () => {
-  await host?.stop();
-  host = undefined;
-});
-const start = async (options?: TestHostOptions) => {
-  host = await startHost(options);
-  return host;
-};
+const { start } = useHosts();
 const post = (url: string, body: unknown, type = "application/json") =>
   fetch(url, {
     method: "POST",

@@ -5,7 +5,8 @@ import * as v from "valibot";
 import { Allowances } from "../Allowance.ts";
 import { isFault } from "../host/HostStore.ts";
 import { isSecret, splitCredential } from "../secrets.ts";
-import type { ApiContext, ApiDesk } from "./ApiDesk.ts";
+import { type ApiContext, type ApiDesk, tellPath } from "./ApiDesk.ts";
+import { addCalendarFiles, addCalendars } from "./addCalendars.ts";
 import { addDevices } from "./addDevices.ts";
 import { addInvitations } from "./addInvitations.ts";
 import { addJoining } from "./addJoining.ts";
@@ -39,10 +40,12 @@ export function createApi(desk: ApiDesk): Hono<ApiContext> {
     bodyLimit({ maxSize: limits.requestBytes, onError: (context) => context.json({ reason: "too-large" }, 413) }),
   );
   addJoining(api, desk);
+  addCalendarFiles(api, desk);
   api.use("/kitchens/:kitchen/*", (context, next) => authenticate(desk, context, next));
   addKitchen(api, desk);
   addDevices(api, desk);
   addInvitations(api, desk);
+  addCalendars(api, desk);
   api.all("*", (context) => desk.refuse(context, 404, "missing"));
   return api;
 }
@@ -59,11 +62,8 @@ async function authenticate(desk: ApiDesk, context: Context<ApiContext>, next: (
   if (!isSecret(secret, device?.secretHash) || device === undefined) {
     return desk.refuseMistake(context, 401, "unknown", name);
   }
-  const { method, path } = context.req;
-  desk.parts.journal.info(
-    { address: desk.addressOf(context), kitchen, device: device.id, method, path },
-    "device-asked",
-  );
+  const facts = { address: desk.addressOf(context), kitchen, device: device.id };
+  desk.parts.journal.info({ ...facts, method: context.req.method, path: tellPath(context.req.path) }, "device-asked");
   context.set("device", device);
   return next();
 }

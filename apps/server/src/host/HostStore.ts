@@ -34,6 +34,20 @@ export interface HostedInvitation {
   readonly expiresAtMs: number;
 }
 
+/** An address at which a calendar asks for a kitchen's plan. Of its secret only the SHA-256 is kept. */
+export interface HostedCalendar {
+  readonly id: string;
+  readonly kitchen: string;
+  /** The device that made it; with the device it is gone. */
+  readonly madeBy: string;
+  readonly secretHash: Uint8Array;
+  /** How it is to be written, as JSON. */
+  readonly manner: string;
+  readonly madeAtMs: number;
+  /** When it was asked for last, to the hour. */
+  readonly seenAtMs: number;
+}
+
 /** A row as it stands in a log: `text` is its canonical JSON. */
 export interface HostedRow {
   readonly seq: number;
@@ -79,8 +93,19 @@ export type Changed = "done" | "missing" | "last-keeper";
 export interface KitchenCopy {
   readonly kitchen: { readonly id: string; readonly log: string };
   readonly devices: readonly HostedDevice[];
+  readonly calendars: readonly HostedCalendar[];
   readonly writers: readonly (readonly [writer: string, device: string])[];
   readonly rows: readonly HostedRow[];
+}
+
+/** The addresses of calendars in a store. */
+export interface CalendarStore {
+  /** Adds one, unless the kitchen has `most` of them. */
+  add(calendar: HostedCalendar, most: number): Promise<"done" | "full" | StoreFault>;
+  find(kitchen: string, id: string): Promise<HostedCalendar | undefined | StoreFault>;
+  list(kitchen: string): Promise<readonly HostedCalendar[] | StoreFault>;
+  remove(kitchen: string, id: string): Promise<"done" | "missing" | StoreFault>;
+  noteSeen(kitchen: string, id: string, atMs: number): Promise<"done" | StoreFault>;
 }
 
 /**
@@ -88,6 +113,7 @@ export interface KitchenCopy {
  * a log have no gaps, and who has read up to one has missed none before it. Several servers may have the same store open.
  */
 export interface HostStore {
+  readonly calendars: CalendarStore;
   makeKitchen(kitchen: Pick<HostedKitchen, "id" | "log">, keeper: HostedDevice): Promise<"done" | StoreFault>;
   findKitchen(id: string): Promise<HostedKitchen | undefined | StoreFault>;
   /** Takes away everything of a kitchen. */

@@ -31,10 +31,32 @@ export interface SqlDriver {
 }
 
 /** The version of the tables; a store of a greater one is not opened. */
-export const LAYOUT_VERSION = 1;
+export const LAYOUT_VERSION = 2;
 
-/** The tables, with the names that a database has for its types. */
-export function writeLayout({ whole, blob, end }: { whole: string; blob: string; end: string }): string {
+/** What differs between databases in the tables: names of types, and what stands at the end of each. */
+interface LayoutDialect {
+  readonly whole: string;
+  readonly blob: string;
+  readonly end: string;
+}
+
+/** The statements that bring tables of a version, 0 where there are none, to the one that this server knows. */
+export function writeLayout(dialect: LayoutDialect, from: number): string {
+  return [writeFirst, writeCalendars]
+    .slice(from)
+    .map((write) => write(dialect))
+    .join("");
+}
+
+function writeCalendars({ whole, blob, end }: LayoutDialect): string {
+  return `
+  CREATE TABLE calendars (
+    kitchen TEXT NOT NULL, id TEXT NOT NULL, made_by TEXT NOT NULL, secret_hash ${blob} NOT NULL, manner TEXT NOT NULL,
+    made_at_ms ${whole} NOT NULL, seen_at_ms ${whole} NOT NULL, PRIMARY KEY (kitchen, id)
+  )${end};`;
+}
+
+function writeFirst({ whole, blob, end }: LayoutDialect): string {
   return `
   CREATE TABLE kitchens (
     id TEXT PRIMARY KEY, log TEXT NOT NULL, up_to ${whole} NOT NULL, bytes ${whole} NOT NULL

@@ -14,6 +14,7 @@ import type {
 } from "./HostStore.ts";
 import { isFault } from "./HostStore.ts";
 import { PushQueue } from "./PushQueue.ts";
+import { addCalendars, readCalendars, SqlCalendars } from "./SqlCalendars.ts";
 import type { Sql, SqlDriver } from "./SqlDriver.ts";
 
 const DEVICE = `id, kitchen, name, role, secret_hash AS "secretHash", made_at_ms AS "madeAtMs", seen_at_ms AS "seenAtMs"`;
@@ -31,10 +32,16 @@ const MOST_ROWS_READ = 2_000;
 export class SqlHost implements HostStore {
   readonly #driver: SqlDriver;
   readonly #pushes: PushQueue;
+  readonly calendars: SqlCalendars;
 
   constructor(driver: SqlDriver) {
     this.#driver = driver;
     this.#pushes = new PushQueue(driver, (act) => this.#write(act));
+    this.calendars = new SqlCalendars({
+      read: <Row>(text: string, ...values: readonly string[]) => this.#read(() => driver.all<Row>(text, ...values)),
+      write: (act) => this.#write(act),
+      hold: (sql, kitchen) => this.#hold(sql, kitchen),
+    });
   }
 
   makeKitchen({ id, log }: Pick<HostedKitchen, "id" | "log">, keeper: HostedDevice) {
@@ -73,8 +80,10 @@ export class SqlHost implements HostStore {
   }
 
   removeDevice(kitchen: string, id: string) {
-    const text = "DELETE FROM devices WHERE kitchen = ? AND id = ?";
-    return this.#changeDevice(kitchen, id, undefined, (sql) => sql.run(text, kitchen, id));
+    return this.#changeDevice(kitchen, id, undefined, async (sql) => {
+      await sql.run("DELETE FROM calendars WHERE kitchen = ? AND made_by = ?", kitchen, id);
+      await sql.run("DELETE FROM devices WHERE kitchen = ? AND id = ?", kitchen, id);
+    });
   }
 
   changeRole(kitchen: string, id: string, role: Role) {
@@ -183,12 +192,13 @@ export class SqlHost implements HostStore {
       }
   }
 
-  restore({ kitchen: { id }, devices, writers, rows }: KitchenCopy, log: string) {
+  restore({ kitchen: { id }, devices, calendars, writers, rows }: KitchenCopy, log: string) {
     return this.#write(async (sql) => {
       await deleteAll(sql, id);
       const bytes = rows.reduce((sum, { text }) => sum + text.length, 0);
       await sql.insert("kitchens", ["id", "log", "up_to", "bytes"], [[id, log, rows.length, bytes]]);
       await addDevices(sql, devices);
+      await addCalendars(sql, calendars);
       const claims = writers.map(([writer, device]) => [id, writer, device]);
       await sql.insert("writers", ["kitchen", "writer", "device"], claims);
       const lines = rows.map(({ id: row, device, text }, at) => [id, at + 1, row, device, text]);
@@ -212,7 +222,7 @@ export class SqlHost implements HostStore {
   #changeDevice(kitchen: string, id: string, role: Role | undefined, change: (sql: Sql) => Promise<unknown>) {
     return this.#write(async (sql): Promise<Changed> => {
       // Whoever changes the devices of a kitchen holds the kitchen, so that two keepers can't remove each other.
-      await sql.all(`SELECT id FROM kitchens WHERE id = ?${this.#driver.forUpdate}`, kitchen);
+      await this.#hold(sql, kitchen);
       const devices = await sql.all<HostedDevice>(`SELECT ${DEVICE} FROM devices WHERE kitchen = ?`, kitchen);
       const device = devices.find((each) => each.id === id);
       if (device === undefined) return "missing";
@@ -223,6 +233,10 @@ export class SqlHost implements HostStore {
     });
   }
 
+  #hold(sql: Sql, kitchen: string): Promise<unknown> {
+    return sql.all(`SELECT id FROM kitchens WHERE id = ?${this.#driver.forUpdate}`, kitchen);
+  }
+
   async #copy(id: string): Promise<KitchenCopy | undefined> {
     const { all } = this.#driver;
     const [kitchen] = await all<HostedKitchen>(`SELECT ${KITCHEN} FROM kitchens WHERE id = ?`, id);
@@ -230,7 +244,9 @@ export class SqlHost implements HostStore {
     const devices = await all<HostedDevice>(`SELECT ${DEVICE} FROM devices WHERE kitchen = ?`, id);
     const writers = await all<{ writer: string; device: string }>("SELECT * FROM writers WHERE kitchen = ?", id);
     const rows = await all<HostedRow>(`SELECT ${ROW} FROM log_rows WHERE kitchen = ? ORDER BY seq`, id);
-    return { kitchen, devices, writers: writers.map(({ writer, device }) => [writer, device] as const), rows };
+    const calendars = await readCalendars({ all }, id);
+    const claims = writers.map(({ writer, device }) => [writer, device] as const);
+    return { kitchen, devices, calendars, writers: claims, rows };
   }
 
   #mapOf(select: string, column: string, kitchen: string, keys: readonly string[]) {
@@ -277,7 +293,7 @@ function addDevices(sql: Sql, devices: readonly HostedDevice[]): Promise<void> {
 }
 
 async function deleteAll(sql: Sql, kitchen: string): Promise<void> {
-  for (const table of ["log_rows", "writers", "invitations", "devices"])
+  for (const table of ["log_rows", "writers", "invitations", "calendars", "devices"])
     await sql.run(`DELETE FROM ${table} WHERE kitchen = ?`, kitchen);
   await sql.run("DELETE FROM kitchens WHERE id = ?", kitchen);
 }

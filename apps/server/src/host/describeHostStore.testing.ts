@@ -169,6 +169,35 @@ export function describeHostStore(name: string, open: () => Promise<HostStore>):
       expect(both.slice().sort()).toEqual(["done", "last-keeper"]);
     });
 
+    it("keeps addresses of calendars up to a number, however many come at once, and takes them away with their device", async () => {
+      const { id, keeper } = await newKitchen();
+      const add = (at: HostStore, madeBy: string, most = 3) => {
+        const name = newName("calendar");
+        const held = { id: name, kitchen: id, madeBy, secretHash: hash(name), manner: "{}", madeAtMs: 5, seenAtMs: 5 };
+        return at.calendars.add(held, most);
+      };
+      const second = deviceOf(id, { role: "cook" });
+      const name = newName("invite");
+      const invitation = { id: name, kitchen: id, role: "cook" as const, secretHash: hash(name) };
+      sound(await store.addInvitation({ ...invitation, madeBy: keeper.id, expiresAtMs: 100 }, 10));
+      expect(await store.useInvitation(name, second, 50)).toBe("done");
+      const adds = [add(store, keeper.id), add(other, second.id), add(store, second.id), add(other, keeper.id)];
+      expect((await Promise.all(adds)).slice().sort()).toEqual(["done", "done", "done", "full"]);
+      const listed = sound(await other.calendars.list(id));
+      expect(listed.length).toBe(3);
+      const [first] = listed;
+      const found = sound(await store.calendars.find(id, first?.id ?? ""));
+      expect(found && new Uint8Array(found.secretHash)).toEqual(hash(first?.id ?? ""));
+      expect(sound(await store.calendars.find("kitchen-else", first?.id ?? ""))).toBeUndefined();
+      sound(await store.calendars.noteSeen(id, first?.id ?? "", 77));
+      expect(sound(await other.calendars.find(id, first?.id ?? ""))).toMatchObject({ seenAtMs: 77, manner: "{}" });
+      expect(await store.removeDevice(id, second.id)).toBe("done");
+      const left = sound(await store.calendars.list(id));
+      expect(new Set(left.map(({ madeBy }) => madeBy))).toEqual(new Set([keeper.id]));
+      expect(await store.calendars.remove(id, left[0]?.id ?? "")).toBe("done");
+      expect(await store.calendars.remove(id, left[0]?.id ?? "")).toBe("missing");
+    });
+
     it("keeps nothing of a device that was removed", async () => {
       const { id } = await newKitchen();
       const stranger = { kitchen: id, device: "device-gone", acts: [[row("a-1")]], ...ROOM };
@@ -191,6 +220,9 @@ export function describeHostStore(name: string, open: () => Promise<HostStore>):
       const { id, keeper } = await newKitchen();
       await push(store, id, keeper.id, [row("a-1")], [row("a-2")]);
       sound(await store.claimWriter(id, "a", keeper.id));
+      const name = newName("calendar");
+      const held = { id: name, kitchen: id, madeBy: keeper.id, secretHash: hash(name), manner: "{}" };
+      sound(await store.calendars.add({ ...held, madeAtMs: 5, seenAtMs: 5 }, 9));
       let copy: KitchenCopy | undefined;
       for await (const each of store.copyAll()) if (sound(each).kitchen.id === id) copy = sound(each);
       await push(store, id, keeper.id, [row("a-3")]);
@@ -200,14 +232,21 @@ export function describeHostStore(name: string, open: () => Promise<HostStore>):
       const again = sound(await store.findDevice(id, keeper.id));
       expect(again && new Uint8Array(again.secretHash)).toEqual(keeper.secretHash);
       expect(sound(await store.ownersOf(id, ["a"]))).toEqual(new Map([["a", keeper.id]]));
+      expect(sound(await store.calendars.list(id)).map((each) => each.id)).toEqual([name]);
     });
 
     it("keeps nothing of a kitchen that was deleted", async () => {
-      const { id, keeper } = await newKitchen();
+      const [{ id, keeper }, neighbour] = [await newKitchen(), await newKitchen()];
       await push(store, id, keeper.id, [row("a-1")]);
+      await push(store, neighbour.id, neighbour.keeper.id, [row("a-1")]);
+      const name = newName("calendar");
+      const held = { id: name, kitchen: id, madeBy: keeper.id, secretHash: hash(name), manner: "{}" };
+      sound(await store.calendars.add({ ...held, madeAtMs: 5, seenAtMs: 5 }, 9));
       expect(await other.deleteKitchen(id)).toBe("done");
+      expect(await idsOf(store, neighbour.id)).toEqual([[1, "a-1"]]);
       expect(sound(await store.findKitchen(id))).toBeUndefined();
       expect(sound(await store.listDevices(id))).toEqual([]);
+      expect(sound(await store.calendars.list(id))).toEqual([]);
       expect(await idsOf(store, id)).toEqual([]);
       expect(await store.append({ kitchen: id, device: keeper.id, acts: [[row("a-2")]], ...ROOM })).toEqual({
         kind: "gone",

@@ -43,8 +43,9 @@ async function makeTables(sql: Sql): Promise<void> {
   const [layout] = await sql.all<{ version: number }>("SELECT version FROM layout");
   if (layout !== undefined && layout.version > LAYOUT_VERSION)
     throw new Error(`The tables are of layout ${layout.version}, this server knows ${LAYOUT_VERSION}`);
-  if (layout !== undefined) return;
-  await sql.run(writeLayout({ whole: "BIGINT", blob: "BYTEA", end: "" }));
+  if (layout?.version === LAYOUT_VERSION) return;
+  await sql.run(writeLayout({ whole: "BIGINT", blob: "BYTEA", end: "" }, layout?.version ?? 0));
+  await sql.run("DELETE FROM layout");
   await sql.insert("layout", ["version"], [[LAYOUT_VERSION]]);
 }
 

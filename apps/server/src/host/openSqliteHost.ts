@@ -27,8 +27,9 @@ export function openSqliteHost(path: string): HostStore {
       `${path} was written by a newer server: its layout is ${version}, this one knows ${LAYOUT_VERSION}`,
     );
   }
-  const layout = writeLayout({ whole: "INTEGER", blob: "BLOB", end: " STRICT, WITHOUT ROWID" });
-  if (version === 0) database.exec(`BEGIN IMMEDIATE; ${layout} PRAGMA user_version = ${LAYOUT_VERSION}; COMMIT`);
+  const layout = writeLayout({ whole: "INTEGER", blob: "BLOB", end: " STRICT, WITHOUT ROWID" }, version);
+  if (version < LAYOUT_VERSION)
+    database.exec(`BEGIN IMMEDIATE; ${layout} PRAGMA user_version = ${LAYOUT_VERSION}; COMMIT`);
   return new SqlHost(new SqliteDriver(database, open(path), realpathSync(path)));
 }
 

@@ -28,6 +28,7 @@ export class SyncHub implements Lobby {
   readonly #talks = new Set<Talk>();
   readonly #talksOf = new Map<string, number>();
   readonly #timers: readonly ReturnType<typeof setInterval>[];
+  readonly #ends: (() => Promise<void>)[] = [];
   #lookedAtMs = 0;
   /** True once it takes no sockets any more. */
   isClosing = false;
@@ -123,12 +124,18 @@ export class SyncHub implements Lobby {
     void this.#verify(kitchen);
   }
 
+  /** Does something more at the end. */
+  onClose(end: () => Promise<void>): void {
+    this.#ends.push(end);
+  }
+
   /** Ends all talks, so that devices come back to another server or to the next version of this one. */
   async close(): Promise<void> {
     this.isClosing = true;
     for (const timer of this.#timers) clearInterval(timer);
     for (const talk of this.#talks) talk.end("restart");
     await Promise.all([...this.#talks].map((talk) => talk.closed));
+    for (const end of this.#ends) await end();
   }
 
   /** Looks into the store whether logs have grown, or devices have changed, without being told. */

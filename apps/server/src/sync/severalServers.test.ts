@@ -1,5 +1,5 @@
 import { toCanonicalText } from "halfloaf/kitchen/record";
-import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openPostgresHost } from "../host/openPostgresHost.ts";
 import {
   answered,
@@ -7,12 +7,11 @@ import {
   desk,
   letIn,
   makeKitchen,
-  openDevice,
-  startHost,
   type TestDevice,
   until,
 } from "../testing/startHost.testing.ts";
 import { findPostgres, findRedis, type Service, startPostgres, startRedis } from "../testing/startServices.testing.ts";
+import { useHosts } from "../testing/useHosts.testing.ts";
 import { openRedisWire } from "../wire/openRedisWire.ts";
 
 const programs = findPostgres();
@@ -24,9 +23,9 @@ if (programs === undefined || program === undefined)
   it.skip(`Several servers: ${programs === undefined ? "PostgreSQL 15" : "Redis"} is not on this machine`);
 else
   describe("Several servers over PostgreSQL and Redis", () => {
+    const { start, join, end } = useHosts();
     let postgres: Service;
     let redis: Service;
-    const running: { stop(): unknown }[] = [];
     beforeAll(async () => {
       [postgres, redis] = await Promise.all([startPostgres(programs), startRedis(program)]);
     }, 60_000);
@@ -34,23 +33,9 @@ else
       await postgres.stop();
       await redis.stop();
     });
-    afterEach(async () => {
-      for (const each of running.splice(0).reverse()) await each.stop();
-    });
 
-    const startOne = async (name: string) => {
-      const store = await openPostgresHost(postgres.url);
-      const host = await startHost({ store, wire: openRedisWire(redis.url, name) });
-      running.push(host);
-      return host;
-    };
-    const join = async (...words: Parameters<typeof openDevice>) => {
-      const device = await openDevice(...words);
-      running.push(device.sync);
-      device.sync.start();
-      await device.sync.settled();
-      return device;
-    };
+    const startOne = async (name: string) =>
+      start({ store: await openPostgresHost(postgres.url), wire: openRedisWire(redis.url, name) });
     /** Two servers, and a device of one kitchen on each. */
     const pair = async () => {
       const [one, other] = [await startOne("one"), await startOne("other")];
@@ -109,8 +94,7 @@ else
       const { one, other, keeper, phone, laptop } = await pair();
       await phone.kept.add([boughtOats("oats-1")]);
       await phone.sync.settled();
-      running.splice(running.indexOf(one), 1);
-      await one.stop();
+      await end(one);
       const moved = await join({ ...keeper, server: other.url }, "phone-again");
       await moved.kept.add([boughtOats("oats-2")]);
       await until(() => lots(laptop).length === 2);

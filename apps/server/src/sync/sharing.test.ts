@@ -2,42 +2,20 @@ import { loadDemoKitchens } from "@halfloaf/data";
 import { openMemoryStore } from "@halfloaf/keep/testing/memory";
 import { parseKitchen } from "halfloaf/kitchen";
 import { fromKitchen, toCanonicalText } from "halfloaf/kitchen/record";
-import { afterEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import {
   answered,
   boughtOats,
   desk,
   letIn,
   makeKitchen,
-  openDevice,
-  startHost,
   type TestDevice,
   type TestHost,
-  type TestHostOptions,
   until,
 } from "../testing/startHost.testing.ts";
+import { useHosts } from "../testing/useHosts.testing.ts";
 
-const running: { stop(): unknown }[] = [];
-afterEach(async () => {
-  for (const each of running.splice(0).reverse()) await each.stop();
-});
-
-const start = async (options?: TestHostOptions) => {
-  const host = await startHost(options);
-  running.push(host);
-  return host;
-};
-const open = async (...words: Parameters<typeof openDevice>) => {
-  const device = await openDevice(...words);
-  running.push(device.sync);
-  return device;
-};
-const join = async (...words: Parameters<typeof openDevice>) => {
-  const device = await open(...words);
-  device.sync.start();
-  await device.sync.settled();
-  return device;
-};
+const { start, open, join } = useHosts();
 const lots = ({ kept }: TestDevice) => [...kept.events.state.lots.keys()].sort();
 const tell = ({ kept }: TestDevice) => toCanonicalText(kept.rows());
 

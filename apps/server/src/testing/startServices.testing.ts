@@ -4,6 +4,7 @@ import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import process from "node:process";
+import pg from "pg";
 
 /** A database or a wire of its own, in a folder of its own, until it is stopped. */
 export interface Service {
@@ -55,6 +56,15 @@ export async function startPostgres(programs: string): Promise<Service> {
       stdio: ["ignore", "ignore", "pipe"],
     });
   return keepRunning(url, folder, run, /ready to accept connections/);
+}
+
+/** Makes an empty database beside the others of a PostgreSQL, and gives its address. */
+export async function makeDatabase({ url }: Service, name: string): Promise<string> {
+  const client = new pg.Client(url);
+  await client.connect();
+  await client.query(`CREATE DATABASE ${name}`);
+  await client.end();
+  return url.replace("/postgres?", `/${name}?`);
 }
 
 /** Starts a Redis of its own on a free port of this machine, which keeps nothing. */

@@ -1,5 +1,6 @@
 export type { Calendar, CalendarEntry } from "./calendar/CalendarEntry.ts";
-export { type SittingTimes, toCalendar } from "./calendar/toCalendar.ts";
+export { CalendarTemplates, fromCalendarTemplates, toCalendarTemplates } from "./calendar/calendarTemplates.ts";
+export { type CalendarSpeech, type SittingTimes, toCalendar } from "./calendar/toCalendar.ts";
 export { writeCalendar } from "./calendar/writeCalendar.ts";
 export { zoneClock } from "./calendar/zonedTime.ts";
 export type {

@@ -19,12 +19,30 @@ const OpenInvitation = v.object({
   expiresAtMs: whole,
 });
 const NewInvitation = v.object({ ...OpenInvitation.entries, code: v.string() });
+const Calendar = v.object({
+  calendar: v.string(),
+  madeBy: v.string(),
+  language: v.string(),
+  zone: v.string(),
+  madeAtMs: whole,
+  seenAtMs: whole,
+});
+const NewCalendar = v.object({ ...Calendar.entries, code: v.string() });
 const Refused = v.object({ reason: v.string() });
 
 /** A device that may come to a kitchen; times in milliseconds since 1970, the last visit to the hour. */
 export type ListedDevice = v.InferOutput<typeof Device>;
 /** An invitation that nobody has used yet. */
 export type ListedInvitation = v.InferOutput<typeof OpenInvitation>;
+
+/** An address of a calendar: which device made it, and when it was asked for last, to the hour. */
+export type ListedCalendar = v.InferOutput<typeof Calendar>;
+/** How a calendar is to be written; `words` are templates with names in braces. */
+export interface CalendarManner {
+  readonly language: string;
+  readonly zone: string;
+  readonly words: Readonly<Record<string, string>>;
+}
 
 /** What a server answered, or why it did not: `unreachable`, `strange`, or the server's own word for it. */
 export type HostAnswer<Value> =
@@ -84,6 +102,28 @@ export class HostDesk {
 
   changeRole(membership: Membership, device: string, role: Role): Promise<HostAnswer<null>> {
     return this.#askFor(membership, `/devices/${device}/role`, "PUT", v.null(), { role });
+  }
+
+  /** Makes an address at which a calendar reads the kitchen's plan; it holds for as long as this device stays. */
+  async makeCalendar(
+    membership: Membership,
+    manner: CalendarManner,
+  ): Promise<HostAnswer<ListedCalendar & { readonly address: string }>> {
+    const asked = await this.#askFor(membership, "/calendars", "POST", NewCalendar, manner);
+    if (!asked.ok) return asked;
+    const { code, ...listed } = asked.value;
+    const address = `${membership.server}/api/v1/calendars/${membership.kitchen}/${code}.ics`;
+    return { ok: true, value: { ...listed, address } };
+  }
+
+  async listCalendars(membership: Membership): Promise<HostAnswer<readonly ListedCalendar[]>> {
+    const asked = await this.#askFor(membership, "/calendars", "GET", v.object({ calendars: v.array(Calendar) }));
+    return asked.ok ? { ok: true, value: asked.value.calendars } : asked;
+  }
+
+  /** Revokes an address: one that this device made, or as a keeper any. */
+  removeCalendar(membership: Membership, calendar: string): Promise<HostAnswer<null>> {
+    return this.#askFor(membership, `/calendars/${calendar}`, "DELETE", v.null());
   }
 
   /** Deletes the kitchen on the server; what devices have of it stays with them. */

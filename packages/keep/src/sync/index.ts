@@ -1,4 +1,11 @@
-export { type HostAnswer, HostDesk, type ListedDevice, type ListedInvitation } from "./HostDesk.ts";
+export {
+  type CalendarManner,
+  type HostAnswer,
+  HostDesk,
+  type ListedCalendar,
+  type ListedDevice,
+  type ListedInvitation,
+} from "./HostDesk.ts";
 export { type Invitation, parseInvitationLink, toInvitationLink } from "./invitationLink.ts";
 export { KitchenSync, type SyncOptions, toSyncMemory } from "./KitchenSync.ts";
 export { mayWrite, type RowAsked } from "./mayWrite.ts";

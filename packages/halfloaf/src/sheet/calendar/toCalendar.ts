@@ -2,16 +2,21 @@ import { type DayJob, jobsOfDay, listCookings, type SittingKind, USUAL_MINUTES }
 import { addDays, type CivilDate } from "../../quantity/index.ts";
 import { wholeMinutes } from "../day/toDaySheet.ts";
 import type { WeekSource } from "../WeekSource.ts";
-import type { SheetWords } from "../words/SheetWords.ts";
+import type { FigureWords, SheetWords } from "../words/SheetWords.ts";
 import type { CalendarEntry } from "./CalendarEntry.ts";
 import { DAY, dayOf, minuteOf } from "./zonedTime.ts";
 
 /** When sittings are, in minutes after midnight; one that is not said is when it usually is. */
 export type SittingTimes = Readonly<Partial<Record<SittingKind, number>>>;
 
+/** What of the words of a sheet a calendar needs. */
+export interface CalendarSpeech extends Pick<SheetWords, "calendar"> {
+  readonly figures: Pick<FigureWords, "money" | "mass" | "minutes" | "count">;
+}
+
 interface CalendarParts extends WeekSource {
   readonly times: SittingTimes;
-  readonly words: SheetWords;
+  readonly words: CalendarSpeech;
 }
 
 const [REMIND_COOKING, REMIND_TRIP, REMIND_DAY] = [15, 60, -9 * 60];
@@ -22,7 +27,7 @@ const [NIGHT_ENDS, AFTER_EVENING, BEGIN_MINUTES] = [6 * 60, 90, 10];
  * The cookings, trips, soaks and thawings of a week, and the last days of what must be used up by then. Ids name the sitting,
  * the shop or the lot on its day and not what is eaten, so that a week planned anew takes the place of the old one.
  */
-export function toCalendar(source: WeekSource, words: SheetWords, times: SittingTimes = {}): CalendarEntry[] {
+export function toCalendar(source: WeekSource, words: CalendarSpeech, times: SittingTimes = {}): CalendarEntry[] {
   const parts: CalendarParts = { ...source, times, words };
   const entries = [...cookings(parts), ...trips(parts), ...begun(parts), ...lastDays(parts)];
   const seen = new Map<string, number>();
