@@ -6,6 +6,7 @@ import type { KeepAsk } from "../keep/KeepAsk.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { KEEP_HELP } from "../words/keepHelpTexts.ts";
 import { SHARE_HELP } from "../words/shareWords.ts";
+import { type CalendarsAsk, calendarsCommand } from "./calendarsCommand.ts";
 import {
   type DevicesAsk,
   devicesCommand,
@@ -45,4 +46,9 @@ export function addShare(program: Command, terminal: Terminal, end: (code: ExitC
   add("devices", SHARE_HELP.devices)
     .option("--remove <device>", SHARE_HELP.remove)
     .action(async (options: DevicesAsk) => end(await devicesCommand(options, terminal)));
+  add("calendars", SHARE_HELP.calendars)
+    .option("--make", SHARE_HELP.makeCalendar, false)
+    .option("--zone <zone>", SHARE_HELP.zone)
+    .option("--revoke <calendar>", SHARE_HELP.revokeCalendar)
+    .action(async (options: CalendarsAsk) => end(await calendarsCommand(options, terminal)));
 }

@@ -45,11 +45,24 @@ test("A device is removed, and then neither sends nor loses anything; its creden
   expect((await other("sitting evening --skipped all")).code).toBe(0);
   expect((await other("meet")).talked).toContain("does not know this device");
   expect((await other("history --last 1")).printed).toContain("phone");
-  expect((await run("devices --remove nobody-at-all")).talked).toContain("no such device");
+  expect((await run("devices --remove nobody-at-all")).talked).toContain("none of that name");
 });
 
 test("What is no link, and a server that is not there, are told with what to do", async () => {
   expect((await run("join nonsense --kitchen fourth")).talked).toContain("what stands behind #");
   await run("settle lone --from one-ring");
   expect((await run("share http://127.0.0.1:1 --kitchen lone")).talked).toContain("can't be reached");
+});
+
+test("An address for calendars is made, read without a credential, listed by its maker and revoked", async () => {
+  const made = (await run("calendars --make --zone Europe/Berlin")).lines;
+  const address = made.find((line) => line.startsWith("http")) ?? "";
+  expect(await (await fetch(address)).text()).toMatch(/^BEGIN:VCALENDAR/);
+  const [listed = ""] = (await run("calendars")).lines;
+  expect(listed).toContain("Europe/Berlin");
+  expect(address).toContain(listed.split(" ")[0]);
+  expect((await run("calendars --make --zone Mars/Olympus")).talked).toContain("no time zone");
+  expect((await run("calendars --revoke nobody-at-all")).talked).toContain("none of that name");
+  expect((await run(`calendars --revoke ${listed.split(" ")[0]}`)).lines).toEqual([]);
+  expect((await fetch(address)).status).toBe(404);
 });

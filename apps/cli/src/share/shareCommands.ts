@@ -36,7 +36,7 @@ export interface DevicesAsk extends KeepAsk {
   readonly remove?: string;
 }
 
-const desk = new HostDesk(fetch);
+export const desk = new HostDesk(fetch);
 
 /** Shares a kitchen on a server, with this device as its keeper, and sends all of it. */
 export function shareCommand(ask: ShareAsk, terminal: Terminal): Promise<ExitCode> {
@@ -107,7 +107,8 @@ async function join({ link, kitchen }: JoinAsk, terminal: Terminal): Promise<Fou
   return closed.ok || !found.ok ? found : refuse(tellNotKept(closed.reason, closed.detail));
 }
 
-function runShared(
+/** Does something with a kitchen that is shared; refused where it is not. */
+export function runShared(
   ask: KeepAsk,
   terminal: Terminal,
   act: (open: OpenKeep, membership: Membership, path: string) => Promise<Found<KeepAnswer>>,

@@ -1,7 +1,7 @@
 import { type SittingTimes, toCalendar, writeCalendar, zoneClock } from "halfloaf/sheet";
 import type { Terminal } from "../output/Terminal.ts";
 import { type Found, refuse } from "../words/Fault.ts";
-import { quote } from "../words/valueWords.ts";
+import { tellNoZone } from "../words/zoneWords.ts";
 import { openSheetWeek, type WeekAsk } from "./openSheetWeek.ts";
 import { sheetWords } from "./words/sheetWords.ts";
 
@@ -23,14 +23,4 @@ export async function makeCalendar(ask: CalendarAsk, terminal: Terminal): Promis
   const stamp = new Date(terminal.nowMs()).toISOString().replace(/[-:]|\.\d+/g, "");
   const entries = toCalendar(source.value, words, ask.at);
   return { ok: true, value: writeCalendar({ name: words.calendar.name(week.kitchen), entries, zone, stamp }) };
-}
-
-function tellNoZone(zone: string) {
-  return {
-    code: "zone-unknown",
-    path: [],
-    value: quote(zone),
-    sentence: `There is no time zone ${quote(zone)}.`,
-    remedy: "Name it as the IANA database does, such as --zone Europe/Berlin.",
-  };
 }

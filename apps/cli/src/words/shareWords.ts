@@ -1,4 +1,4 @@
-import type { ListedDevice, Refusal, Role } from "@halfloaf/keep/sync";
+import type { ListedCalendar, ListedDevice, Refusal, Role } from "@halfloaf/keep/sync";
 import { tellCount } from "./amountWords.ts";
 import type { Fault } from "./Fault.ts";
 import { quote } from "./valueWords.ts";
@@ -15,6 +15,10 @@ export const SHARE_HELP = {
   link: "the link of an invitation",
   meet: "Send what was done here to the server, and take in what others did.",
   devices: "List the devices of a shared kitchen, or remove one.",
+  calendars: "List the addresses at which calendars read the plan of a shared kitchen, make one, or revoke one.",
+  makeCalendar: "make an address; it is shown once",
+  zone: "time zone of a new one, such as Europe/Berlin; usually that of this machine",
+  revokeCalendar: "name of an address that is to hold no more, as the list has it",
   remove: "name of a device that may not come any more, as the list has it",
 } as const;
 
@@ -36,7 +40,8 @@ const REASONS: Readonly<Record<string, readonly [sentence: string, remedy: strin
   deleted: ["The kitchen was deleted on the server.", "What is here stays, and can be shared anew."],
   role: ["This device may not do that.", "A keeper of the kitchen can."],
   "last-keeper": ["A kitchen must have one keeper.", "Invite another keeper first."],
-  missing: ["There is no such device.", 'Look at the names in "halfloaf devices".'],
+  missing: ["There is none of that name.", 'Look at the names in "halfloaf devices" or "halfloaf calendars".'],
+  "too-many-calendars": ["The kitchen has as many addresses of calendars as one may.", "Revoke one first."],
   "registration-closed": ["The server takes no new kitchens.", "Ask who runs it, or take another."],
   "code-needed": [
     "The server takes new kitchens with a code only.",
@@ -64,7 +69,18 @@ export function tellInvited(role: Role, expires: string): string {
   return `This link lets one device in as ${role}, once, until ${expires}:`;
 }
 
+export function tellCalendarMade(): string {
+  return "A calendar that is given this address shows what is cooked and bought; whoever has the address can read it:";
+}
+
+export function tellCalendar({ calendar, by, zone, seenAtMs }: ListedCalendar & { readonly by: string }): string {
+  return `${calendar}  ${zone}  made by ${by}, last asked for ${tellMoment(seenAtMs)}`;
+}
+
 export function tellDevice({ device, name, role, seenAtMs }: ListedDevice, isOwn: boolean): string {
-  const seen = new Date(seenAtMs).toISOString().slice(0, 16).replace("T", " ");
-  return `${device}  ${role}  ${name}${isOwn ? " (this one)" : ""}, last here ${seen} UTC`;
+  return `${device}  ${role}  ${name}${isOwn ? " (this one)" : ""}, last here ${tellMoment(seenAtMs)}`;
+}
+
+function tellMoment(atMs: number): string {
+  return `${new Date(atMs).toISOString().slice(0, 16).replace("T", " ")} UTC`;
 }

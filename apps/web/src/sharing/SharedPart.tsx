@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { lazy, type ReactNode, Suspense } from "react";
 import { Link } from "wouter";
 import { Fold } from "../kitchen/Fold.tsx";
 import { useDevice } from "../kitchen/KitchenProvider.tsx";
@@ -11,6 +11,8 @@ import { ShareHere } from "./ShareHere.tsx";
 import "./sharing.css";
 import { useShared } from "./shared.ts";
 import { useSyncView } from "./useSyncView.ts";
+
+const CalendarAddress = lazy(() => import("./CalendarAddress.tsx"));
 
 /** With whom the kitchen is shared, and how others come in. */
 export function SharedPart(): ReactNode {
@@ -32,6 +34,9 @@ export function SharedPart(): ReactNode {
           <Returned />
           {shared.role === "keeper" && <Invite shared={shared} />}
           <Devices shared={shared} />
+          <Suspense>
+            <CalendarAddress shared={shared} />
+          </Suspense>
           <LeaveShared id={device.open} shared={shared} />
         </>
       )}

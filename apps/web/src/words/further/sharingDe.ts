@@ -54,6 +54,17 @@ export const sharingDe: typeof sharingEn = {
   seen: (moment) => `zuletzt hier ${moment}`,
   removeSure: (name) =>
     `${name} entfernen? Das Gerät kommt nicht mehr herein. Was es von der Küche hat, bleibt auf ihm.`,
+  calendars: "Kalenderadressen",
+  calendarsAbout:
+    "Ein Kalender, dem eine solche Adresse gegeben wird, zeigt, was gekocht und eingekauft wird, und folgt dem Speiseplan von selbst. Wer die Adresse hat, kann das lesen und sonst nichts, auch der Dienst hinter dem Kalender.",
+  makeCalendar: "Adresse anlegen",
+  calendarNote:
+    "Diese Adresse wird hier einmal gezeigt. Sie gilt, bis sie zurückgezogen oder das Gerät entfernt wird, das sie angelegt hat.",
+  calendarLink: "Adresse für den Kalender",
+  openCalendar: "Dem Kalender dieses Geräts geben",
+  madeOn: (moment) => `Angelegt ${moment}`,
+  byThisOne: "von diesem Gerät",
+  askedFor: (moment) => `zuletzt gelesen ${moment}`,
   leave: "Geteilte Küche verlassen",
   leaveSure: "Verlassen? Dieses Gerät behält, was es hat, und sendet und empfängt nichts mehr.",
   leaveNote: "Was auf diesem Gerät ist, bleibt hier.",
@@ -108,6 +119,7 @@ export const sharingDe: typeof sharingEn = {
     "registration-closed": "Der Server nimmt keine neuen Küchen. Frage, wer ihn betreibt.",
     "code-needed": "Der Server nimmt neue Küchen nur mit einem Code. Den hat, wer ihn betreibt.",
     "too-many-invitations": "So viele Einladungen sind offen, dass keine mehr geht. Ziehe erst welche zurück.",
+    "too-many-calendars": "Die Küche hat so viele Kalenderadressen, wie sie haben darf. Ziehe zuerst einige zurück.",
     "too-many-devices": "So viele Geräte sind in der Küche, dass keines mehr geht. Entferne erst welche.",
     "too-many-requests": "Zu viele Fragen kamen aus diesem Netz. Warte eine Minute und versuche es noch einmal.",
     "too-many-mistakes":
