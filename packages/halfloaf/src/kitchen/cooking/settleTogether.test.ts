@@ -13,6 +13,8 @@ import { listTogether, stateTogether } from "./stateTogether.ts";
 const tables = readStarterTables();
 const MOVES = 8000;
 const AT_HAND = 40;
+/** Seeds of which at least one makes such a plan. */
+const SEEDS = 12;
 
 /** Two who eat apart on two evenings, with little time and one ring. */
 const kitchen: Kitchen = (() => {
@@ -42,12 +44,20 @@ let settled: SettledWeek;
 
 beforeAll(() => {
   stated = toMenuProblem(kitchen, tables, kitchen.startsOn, 2);
-  const search = new MenuSearch(stated.problem, 1, { expectedMoves: MOVES });
-  while (search.advance().moves < MOVES);
-  hopeful = search.best() as MenuPlan;
+  hopeful = planHopefully();
   const week = { problem: stated.problem, plan: hopeful, today: 0, losses: [], opens: false };
   settled = settleTogether({ stated, kitchen, tables }, week, { judge: checkPlan });
 }, 60_000);
+
+/** The plan of the first seed that cooks at once what takes too long; of the last one tried where none does. */
+function planHopefully(): MenuPlan {
+  for (let seed = 1; ; seed++) {
+    const search = new MenuSearch(stated.problem, seed, { expectedMoves: MOVES });
+    while (search.advance().moves < MOVES);
+    const plan = search.best() as MenuPlan;
+    if (seed === SEEDS || Math.max(...timeAll(stated, plan)) > AT_HAND) return plan;
+  }
+}
 
 /** Minutes of all that a plan cooks at once, by orders of work solved to the end. */
 function timeAll(of: KitchenProblem, plan: MenuPlan): number[] {

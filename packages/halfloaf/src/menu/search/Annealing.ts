@@ -118,18 +118,22 @@ export class Annealing {
     this.moves += count;
   }
 
+  /** What a move may come to at most is drawn first, so that dearer ones need not be reckoned to the end. */
   private step(temperature: number): void {
     const kind = this.random();
+    const mostMinor = this.current - temperature * Math.log(this.random());
     const trip = this.best ? TRIP : TRIP_WITHOUT_PLAN;
+    let next: number;
     if (kind >= TWICE && kind < trip && this.problem.trips.length > 0) {
-      if (!this.proposeTrips()) return;
+      const trips = this.proposeTrips();
+      if (trips.length === 0) return;
+      next = this.state.toggleTripsWithin(trips, mostMinor);
     } else {
       const changes = this.propose(kind);
       if (changes.length === 0) return;
-      this.state.change(changes);
+      next = this.state.changeWithin(changes, mostMinor);
     }
-    const next = this.state.total();
-    if (next <= this.current || this.random() < Math.exp((this.current - next) / temperature)) {
+    if (next <= mostMinor) {
       this.current = next;
       this.note();
     } else this.state.undo();
@@ -140,19 +144,18 @@ export class Annealing {
   }
 
   /**
-   * Makes a trip, leaves one out or makes one instead of another; false = nothing. Once there is a plan, one more than
+   * One trip to be made or left out, or two to be exchanged; empty = nothing. Once there is a plan, one more than
    * allowed may be tried at its penalty, to pass from one set of trips to another.
    */
-  private proposeTrips(): boolean {
+  private proposeTrips(): readonly number[] {
     const { tripMade } = this.state;
     const trip = this.pick(tripMade.length);
     const made = tripMade[trip] === 1;
     const most = this.rules.mostTrips + (this.best ? 1 : 0);
     const free = made || countMade(tripMade) < most;
     const other = !free || (made && this.random() < EXCHANGE) ? this.pickTrip(made ? 0 : 1) : -1;
-    if (other >= 0) this.state.toggleTrips(trip, other);
-    else if (free) this.state.toggleTrips(trip);
-    return other >= 0 || free;
+    if (other >= 0) return [trip, other];
+    return free ? [trip] : [];
   }
 
   /** A trip that is made (1) or not (0), or -1 where there is none. */

@@ -10,6 +10,11 @@ import { buildSources, coverFrom, creditOfOpened, type FoodSources, type Source 
 /** Purchases of one food that count in the loads of trips; there are rarely more than three. */
 export const MOST_LOADS = 12;
 
+/** Mass below which several needs of a food together may be no more than dust (g). */
+const BEYOND_G = 1e-3;
+/** Lower than anything that a food comes to. */
+const FAR_MINOR = 1e9;
+
 /**
  * The cheapest purchases of one food for given needs by period and given trips. Costs include credit for what is
  * left and the price of waste. Stock is used first, what goes off soonest before the rest. A food that lasts is
@@ -38,6 +43,8 @@ export class FoodCosting {
   /** What a gram left is worth, by food: unopened, and of an opened lot or pack. */
   private readonly credit: Float64Array;
   private readonly openedCredit: Float64Array;
+  /** What each gram beyond the stock costs at least, by food; -FAR_MINOR where that is not known. */
+  private readonly leastMinorPerG: Float64Array;
   private readonly periods: number;
   private readonly lastDayOfPlan: number;
   private readonly needs: Needs;
@@ -56,6 +63,7 @@ export class FoodCosting {
     this.lotMass = this.lots.map((lots) => lots.reduce((sum, lot) => sum + lot.massG, 0));
     this.credit = Float64Array.from(problem.foods, (food) => food.creditMinorPerG);
     this.openedCredit = Float64Array.from(problem.foods, (_, food) => creditOfOpened(problem, food));
+    this.leastMinorPerG = Float64Array.from(problem.foods, (food, f) => leastPerG(food, this.foods[f] as FoodSources));
     this.periods = problem.periodDay.length;
     this.lastDayOfPlan = problem.days - 1;
     this.trips = new MadeTrips(problem, this.foods);
@@ -77,6 +85,18 @@ export class FoodCosting {
     this.till = 0;
     if (sources.lasting) this.evaluateLasting(food, sources, needG, offset);
     else this.evaluateDated(food, sources, needG, offset);
+  }
+
+  /**
+   * What `evaluate` comes to at least, with `missingMinor` for each making that cannot be had; quickly, as no purchase is
+   * looked for.
+   */
+  leastCost(food: number, needG: Float64Array, offset: number, missingMinor: number): number {
+    const perG = this.leastMinorPerG[food] as number;
+    if (perG <= 0) return perG;
+    let beyondG = -(this.lotMass[food] as number);
+    for (let at = offset; at < offset + this.periods; at++) beyondG += needG[at] as number;
+    return beyondG <= BEYOND_G ? 0 : Math.min(missingMinor, perG * beyondG);
   }
 
   private evaluateLasting(food: number, sources: FoodSources, needG: Float64Array, offset: number): void {
@@ -212,6 +232,20 @@ export class FoodCosting {
   openings(): Opening[] {
     return this.opening.openings();
   }
+}
+
+/**
+ * What each gram beyond the stock costs at least: its lowest price, as long as nothing that is left is worth more and
+ * stock is worth no more before it is opened.
+ */
+function leastPerG(food: MenuFood, { leastMinorPerG }: FoodSources): number {
+  const { creditMinorPerG, creditOpenedMinorPerG, wasteMinorPerG } = food;
+  const isPlain =
+    creditMinorPerG <= leastMinorPerG &&
+    creditOpenedMinorPerG <= creditMinorPerG &&
+    creditOpenedMinorPerG >= 0 &&
+    wasteMinorPerG >= 0;
+  return isPlain ? leastMinorPerG : -FAR_MINOR;
 }
 
 /** A way to buy a lasting food: a row of a table of regular packs, with or without packs of a special source. */

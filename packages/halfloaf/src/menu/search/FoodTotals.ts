@@ -13,6 +13,9 @@ interface Figures {
   readonly unused: Float64Array;
 }
 
+/** Sums that differ by less are the same. */
+const SLACK_MINOR = 1e-6;
+
 function createFigures(foods: number): Figures {
   return {
     cost: new Float64Array(foods),
@@ -39,6 +42,10 @@ export class FoodTotals {
   private readonly cold: ColdRoom | undefined;
   private readonly touched: Int32Array;
   private count = 0;
+  /** Of the foods touched, so many were reckoned anew. */
+  private reckoned = 0;
+  /** The least that each food touched can come to. */
+  private readonly floors: Float64Array;
   private readonly stamps: Int32Array;
   private stamp = 0;
   private readonly needG: Float64Array;
@@ -53,6 +60,7 @@ export class FoodTotals {
     this.loads = problem.trips.some((trip) => trip.carryG !== undefined) ? new TripLoads(problem) : undefined;
     this.cold = isColdLimited(problem) ? new ColdRoom(problem) : undefined;
     this.touched = new Int32Array(foods);
+    this.floors = new Float64Array(foods);
     this.stamps = new Int32Array(foods);
     this.needG = needG;
     this.periods = problem.periodDay.length;
@@ -61,6 +69,7 @@ export class FoodTotals {
 
   begin(): void {
     this.count = 0;
+    this.reckoned = 0;
     this.stamp++;
     const { savedSums } = this;
     savedSums[0] = this.cost;
@@ -89,17 +98,42 @@ export class FoodTotals {
   }
 
   reckonTouched(): void {
-    const { figures, saved } = this;
-    for (let i = 0; i < this.count; i++) {
-      const food = this.touched[i] as number;
-      saved.cost[i] = figures.cost[food] as number;
-      saved.till[i] = figures.till[food] as number;
-      saved.missing[i] = figures.missing[food] as number;
-      saved.unused[i] = figures.unused[food] as number;
-      this.loads?.save(food, i);
-      this.cold?.save(food, i);
-      this.reckon(food);
+    while (this.reckoned < this.count) this.reckonNext();
+  }
+
+  /**
+   * The same, but only for as long as all foods, with `missingMinor` for each making that cannot be had, may still come to
+   * `mostMinor` or less; false where they cannot.
+   */
+  reckonWithin(mostMinor: number, missingMinor: number): boolean {
+    const { figures, touched, floors, count } = this;
+    let leastMinor = this.cost + missingMinor * this.missing - mostMinor - SLACK_MINOR;
+    for (let i = 0; i < count; i++) {
+      const food = touched[i] as number;
+      const floor = this.costing.leastCost(food, this.needG, food * this.periods, missingMinor);
+      floors[i] = floor;
+      leastMinor += floor - (figures.cost[food] as number) - missingMinor * (figures.missing[food] as number);
     }
+    for (let i = 0; i < count && leastMinor <= 0; i++) {
+      const food = touched[i] as number;
+      this.reckonNext();
+      leastMinor +=
+        (figures.cost[food] as number) + missingMinor * (figures.missing[food] as number) - (floors[i] as number);
+    }
+    return leastMinor <= 0;
+  }
+
+  private reckonNext(): void {
+    const { figures, saved } = this;
+    const i = this.reckoned++;
+    const food = this.touched[i] as number;
+    saved.cost[i] = figures.cost[food] as number;
+    saved.till[i] = figures.till[food] as number;
+    saved.missing[i] = figures.missing[food] as number;
+    saved.unused[i] = figures.unused[food] as number;
+    this.loads?.save(food, i);
+    this.cold?.save(food, i);
+    this.reckon(food);
   }
 
   private reckon(food: number): void {
@@ -119,15 +153,15 @@ export class FoodTotals {
 
   undo(): void {
     const { figures, saved, savedSums } = this;
-    for (let i = 0; i < this.count; i++) {
+    for (let i = 0; i < this.reckoned; i++) {
       const food = this.touched[i] as number;
       figures.cost[food] = saved.cost[i] as number;
       figures.till[food] = saved.till[i] as number;
       figures.missing[food] = saved.missing[i] as number;
       figures.unused[food] = saved.unused[i] as number;
     }
-    this.loads?.undo(this.touched, this.count);
-    this.cold?.undo(this.touched, this.count);
+    this.loads?.undo(this.touched, this.reckoned);
+    this.cold?.undo(this.touched, this.reckoned);
     this.cost = savedSums[0] as number;
     this.till = savedSums[1] as number;
     this.missing = savedSums[2] as number;

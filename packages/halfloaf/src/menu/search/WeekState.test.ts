@@ -5,22 +5,29 @@ import { checkPlan } from "../check/index.ts";
 import { arbitraryWeek } from "../check/randomWeek.testing.ts";
 import type { MenuProblem } from "../problem.ts";
 import { decodePlan } from "./decodePlan.ts";
-import { WeekState } from "./WeekState.ts";
+import { type Change, WeekState } from "./WeekState.ts";
 
-/** Makes one random move: a few sittings get other dishes (or none), or a trip or two are made or left out. */
-function moveAtRandom(state: WeekState, random: () => number): void {
+type Move = { readonly changes: Change[]; readonly trips?: number[] };
+
+/** Draws one random move: a few sittings get other dishes (or none), or a trip or two are made or left out. */
+function drawMove(state: WeekState, random: () => number): Move {
   const { sittings, dishes, trips } = state.problem;
   const pick = (n: number): number => Math.floor(random() * n);
   if (trips.length > 0 && random() < 0.2) {
-    state.toggleTrips(...new Set([pick(trips.length), pick(trips.length)]));
-    return;
+    return { changes: [], trips: [...new Set([pick(trips.length), pick(trips.length)])] };
   }
   const chosen = new Set(Array.from({ length: 1 + pick(3) }, () => pick(sittings.length)));
   const changes = [...chosen].map((sitting) => {
     const dish = pick(dishes.length + 1) - 1;
     return { sitting, dish: dish >= 0 && state.mayServe(dish, sitting) ? dish : -1 };
   });
-  state.change(changes);
+  return { changes };
+}
+
+function moveAtRandom(state: WeekState, random: () => number): void {
+  const { changes, trips } = drawMove(state, random);
+  if (trips) state.toggleTrips(...trips);
+  else state.change(changes);
 }
 
 function freshTwin(problem: MenuProblem, state: WeekState): WeekState {
@@ -72,6 +79,43 @@ describe("the state of a week", () => {
       }),
       { numRuns: 100 },
     );
+  });
+
+  it("gives up a move only where it comes to more than it may, and is then taken back to the bit", () => {
+    let [within, beyond] = [0, 0];
+    fc.assert(
+      fc.property(
+        arbitraryWeek(),
+        fc.nat({ max: 9999 }),
+        fc.double({ min: -1, max: 1, noNaN: true }),
+        (week, seed, far) => {
+          const random = createRandomSource(seed);
+          const state = new WeekState(week);
+          for (let move = 0; move < 12; move++) {
+            moveAtRandom(state, random);
+            const before = state.total();
+            const { changes, trips } = drawMove(state, random);
+            const mostMinor = before + far * 2000;
+            const twin = freshTwin(week, state);
+            if (trips) twin.toggleTrips(...trips);
+            else twin.change(changes);
+            const whole = twin.total();
+            const found = trips ? state.toggleTripsWithin(trips, mostMinor) : state.changeWithin(changes, mostMinor);
+            if (found === Number.POSITIVE_INFINITY) {
+              beyond++;
+              expect(whole).toBeGreaterThan(mostMinor - 1e-5);
+            } else {
+              within++;
+              expect(found).toBeCloseTo(whole, 5);
+            }
+            state.undo();
+            expect(state.total()).toBe(before);
+          }
+        },
+      ),
+      { numRuns: 150, endOnFailure: true },
+    );
+    expect(Math.min(within, beyond)).toBeGreaterThan(50);
   });
 
   it("is too long, with all that is cooked at once, where the judge says so", () => {

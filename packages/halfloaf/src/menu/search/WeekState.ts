@@ -134,6 +134,20 @@ export class WeekState {
 
   /** Gives the sittings their dishes and brings everything up to date; undone by `undo`. */
   change(changes: readonly Change[]): void {
+    this.place(changes);
+    this.foods.reckonTouched();
+  }
+
+  /**
+   * `change` and then `total`; or Infinity, as soon as that is sure to be above `mostMinor`. The state is then good for
+   * nothing but `undo`.
+   */
+  changeWithin(changes: readonly Change[], mostMinor: number): number {
+    this.place(changes);
+    return this.totalWithin(mostMinor);
+  }
+
+  private place(changes: readonly Change[]): void {
     this.beginMove();
     for (let i = 0; i < changes.length; i++) {
       const { sitting, dish } = changes[i] as Change;
@@ -152,7 +166,6 @@ export class WeekState {
     }
     for (let i = 0; i < this.changed; i++) this.addBatches(this.changedDishes[i] as number, 1);
     this.atOnce?.reckon();
-    this.foods.reckonTouched();
   }
 
   private noteDish(dish: number): void {
@@ -163,11 +176,21 @@ export class WeekState {
 
   /** Makes trips or leaves them out; undone by `undo`. */
   toggleTrips(...trips: readonly number[]): void {
+    this.turn(trips);
+    this.foods.reckonTouched();
+  }
+
+  /** `toggleTrips` and then `total`; or Infinity, as `changeWithin` says. */
+  toggleTripsWithin(trips: readonly number[], mostMinor: number): number {
+    this.turn(trips);
+    return this.totalWithin(mostMinor);
+  }
+
+  private turn(trips: readonly number[]): void {
     this.beginMove();
     this.undoTrips = trips;
     this.flip(trips);
     this.foods.touchNeeded();
-    this.foods.reckonTouched();
   }
 
   private flip(trips: readonly number[]): void {
@@ -289,14 +312,30 @@ export class WeekState {
 
   /** Money of the plan in minor units plus penalties; `violation` is the part that is penalties. */
   total(): number {
+    return this.addFoods(this.totalApart());
+  }
+
+  private totalWithin(mostMinor: number): number {
+    const apart = this.totalApart();
+    if (!this.foods.reckonWithin(mostMinor - apart, this.penalties.missing)) return Number.POSITIVE_INFINITY;
+    return this.addFoods(apart);
+  }
+
+  /** The total but for what hangs on purchases. */
+  private totalApart(): number {
     const washed = this.atOnce?.washMinutes.reduce((sum, each) => sum + each, 0) ?? 0;
     const minutes = this.problem.worth.minuteMinor * (this.minutes + washed + this.trips.minutes);
-    this.violation = this.violationBy(this.penalties);
-    const bent = this.elastic === undefined ? 0 : this.violationBy(this.elastic);
     const { wishes } = this.servings;
     const missed = wishes === undefined ? 0 : wishes.priceMinor();
-    const soft = this.dislike + this.intake.shortfallMinor() + missed + bent;
-    return this.foods.cost + this.trips.costMinor + minutes + soft + this.violation;
+    this.violation = this.violationApart(this.penalties);
+    return this.trips.costMinor + minutes + this.dislike + this.intake.shortfallMinor() + missed + this.violation;
+  }
+
+  private addFoods(apart: number): number {
+    const broken = this.violationOfFoods(this.penalties);
+    this.violation += broken;
+    const bent = this.elastic === undefined ? 0 : this.violationBy(this.elastic);
+    return apart + this.foods.cost + broken + bent;
   }
 
   /** True where a limit of this kind is broken. */
@@ -306,9 +345,13 @@ export class WeekState {
 
   /** What the broken limits weigh by these penalties; 0 = none is broken that has one. */
   violationBy(penalties: Penalties): number {
+    return this.violationApart(penalties) + this.violationOfFoods(penalties);
+  }
+
+  private violationApart(penalties: Penalties): number {
     const { limits } = this.problem;
     const { variety, wishes } = this.servings;
-    let v = this.foods.violation(penalties) + this.intake.violation(penalties) + variety.violation(penalties);
+    let v = this.intake.violation(penalties) + variety.violation(penalties);
     if (wishes !== undefined) v += penalties.wish * wishes.missed;
     for (let d = 0; d < this.handsOn.length; d++) {
       const washed = this.atOnce?.washMinutes[d] ?? 0;
@@ -318,11 +361,13 @@ export class WeekState {
     const overElapsed = this.overElapsed + (this.atOnce?.overElapsed ?? 0);
     if (overElapsed > 1e-6) v += charge(penalties.elapsed, overElapsed);
     v += penalties.batch * this.badBatch;
-    const paid = this.foods.till + this.trips.costMinor;
-    if (limits.budgetMinor !== undefined && paid > limits.budgetMinor + 1e-6) {
-      v += charge(penalties.budget, paid - limits.budgetMinor);
-    }
     if (this.trips.count > limits.maxTrips) v += penalties.trip * (this.trips.count - limits.maxTrips);
     return v;
+  }
+
+  private violationOfFoods(penalties: Penalties): number {
+    const { budgetMinor = Infinity } = this.problem.limits;
+    const over = this.foods.till + this.trips.costMinor - budgetMinor;
+    return this.foods.violation(penalties) + (over > 1e-6 ? charge(penalties.budget, over) : 0);
   }
 }
