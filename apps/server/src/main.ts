@@ -2,11 +2,12 @@ import { networkInterfaces } from "node:os";
 import process from "node:process";
 import { fileURLToPath } from "node:url";
 import { readCopies, writeCopies } from "./copies.ts";
+import { forgetEveryDay } from "./forgetUnseen.ts";
 import { openParts, openStore } from "./openParts.ts";
-import { reachableAt } from "./reachableAt.ts";
 import { type Serving, serve } from "./serve.ts";
 import { parseSettings, type Settings } from "./settings.ts";
 import { SyncHub } from "./sync/SyncHub.ts";
+import { tellWhere } from "./tellWhere.ts";
 
 /** The port that is taken where none is asked for; a free one where it is in use. */
 const USUAL_PORT = 4620;
@@ -41,16 +42,11 @@ async function serveAll(settings: Settings): Promise<void> {
   const parts = await openParts(settings);
   const hub = new SyncHub(parts);
   const serving = await start({ files, host: { ...settings, parts, hub } }, settings);
-  const { hostname } = settings;
-  console.log(`Halfloaf is served at http://${hostname === "0.0.0.0" ? "localhost" : hostname}:${serving.port}/`);
-  const others = reachableAt(hostname, serving.port, networkInterfaces());
-  console.log(
-    others.length === 0
-      ? "Only this machine reaches it. With HOST=0.0.0.0 before npm start, phones in the same network do, too."
-      : `Phones in the same network reach it at ${others.join(" or ")}`,
-  );
-  console.log("Ctrl-C ends it. What you keep stays in the browser; what you share is kept here as well.");
+  for (const line of tellWhere(settings.hostname, serving.port, networkInterfaces())) console.log(line);
+  const { forgetDays } = settings;
+  const stopForgetting = forgetDays === undefined ? () => {} : forgetEveryDay(parts, hub, forgetDays);
   const end = async () => {
+    stopForgetting();
     await serving.close();
     await parts.wire.close();
     await parts.store.close();

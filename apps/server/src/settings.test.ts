@@ -27,6 +27,11 @@ describe("The settings of a server", () => {
     expect(JSON.stringify(read)).not.toMatch(/hush|short-secret/);
   });
 
+  it("forget no kitchen unless a number of days is given, and none that may be a holiday", () => {
+    expect(parseSettings({ HALFLOAF_FORGET_DAYS: "365" })).toMatchObject({ value: { forgetDays: 365 } });
+    expect(parseSettings({ HALFLOAF_FORGET_DAYS: "29" })).toMatchObject({ ok: false });
+  });
+
   it("ask for a code where registration does, and for PostgreSQL where there are several servers", () => {
     expect(parseSettings({ HALFLOAF_REGISTRATION: "code" })).toMatchObject({ ok: false });
     expect(parseSettings({ REDIS_URL: "redis://127.0.0.1" })).toMatchObject({ ok: false });

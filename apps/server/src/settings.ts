@@ -18,6 +18,8 @@ export interface Settings {
   readonly trustedProxies: number;
   readonly origins: readonly string[];
   readonly logLevel: string;
+  /** Kitchens that no device has come to for so many days are taken away; absent = none ever is. */
+  readonly forgetDays?: number;
   /** Sockets that one address may have open. */
   readonly socketsOfAddress?: number;
 }
@@ -42,6 +44,7 @@ const Environment = v.object({
   HALFLOAF_TRUSTED_PROXIES: v.optional(whole(0, 5), "0"),
   HALFLOAF_ORIGINS: v.optional(text),
   HALFLOAF_LOG: v.optional(v.picklist(["error", "warn", "info"]), "info"),
+  HALFLOAF_FORGET_DAYS: v.optional(whole(30, 36_500)),
   HALFLOAF_SOCKETS_OF_ADDRESS: v.optional(whole(1, 1_000_000)),
 });
 
@@ -66,6 +69,7 @@ export function parseSettings(environment: unknown): Parsed<Settings> {
     ...(given.DATABASE_URL === undefined ? {} : { databaseUrl: given.DATABASE_URL }),
     ...(given.REDIS_URL === undefined ? {} : { redisUrl: given.REDIS_URL }),
     ...(given.HALFLOAF_METRICS_TOKEN === undefined ? {} : { metricsToken: given.HALFLOAF_METRICS_TOKEN }),
+    ...(given.HALFLOAF_FORGET_DAYS === undefined ? {} : { forgetDays: given.HALFLOAF_FORGET_DAYS }),
     ...(given.HALFLOAF_SOCKETS_OF_ADDRESS === undefined ? {} : { socketsOfAddress: given.HALFLOAF_SOCKETS_OF_ADDRESS }),
   };
   return { ok: true, value };

@@ -118,6 +118,8 @@ export interface HostStore {
   findKitchen(id: string): Promise<HostedKitchen | undefined | StoreFault>;
   /** Takes away everything of a kitchen. */
   deleteKitchen(id: string): Promise<"done" | StoreFault>;
+  /** Takes away all kitchens that no device has come to since then, and gives their names. */
+  forgetUnseen(sinceMs: number): Promise<readonly string[] | StoreFault>;
   findDevice(kitchen: string, id: string): Promise<HostedDevice | undefined | StoreFault>;
   listDevices(kitchen: string): Promise<readonly HostedDevice[] | StoreFault>;
   noteSeen(kitchen: string, id: string, atMs: number): Promise<"done" | StoreFault>;

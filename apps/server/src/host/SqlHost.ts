@@ -63,6 +63,15 @@ export class SqlHost implements HostStore {
     });
   }
 
+  forgetUnseen(sinceMs: number) {
+    return this.#write(async (sql) => {
+      const text = "SELECT kitchen FROM devices GROUP BY kitchen HAVING MAX(seen_at_ms) < ? ORDER BY kitchen";
+      const unseen = await sql.all<{ kitchen: string }>(text, sinceMs);
+      for (const { kitchen } of unseen) await deleteAll(sql, kitchen);
+      return unseen.map(({ kitchen }) => kitchen);
+    });
+  }
+
   findDevice(kitchen: string, id: string) {
     return this.#first<HostedDevice>(`SELECT ${DEVICE} FROM devices WHERE kitchen = ? AND id = ?`, kitchen, id);
   }

@@ -253,6 +253,16 @@ export function describeHostStore(name: string, open: () => Promise<HostStore>):
       });
     });
 
+    it("forgets kitchens that no device has come to for long, and no others", async () => {
+      const [left, used] = [await newKitchen(), await newKitchen()];
+      sound(await store.noteSeen(left.id, left.keeper.id, -200));
+      sound(await store.noteSeen(used.id, used.keeper.id, -100));
+      expect(sound(await other.forgetUnseen(-150))).toEqual([left.id]);
+      expect(sound(await store.findKitchen(left.id))).toBeUndefined();
+      expect(sound(await store.findKitchen(used.id))).toBeDefined();
+      expect(sound(await other.forgetUnseen(-150))).toEqual([]);
+    });
+
     it("notes when a device came, can be reached, and says that it is closed where it is", async () => {
       const { id, keeper } = await newKitchen();
       sound(await store.noteSeen(id, keeper.id, 77));

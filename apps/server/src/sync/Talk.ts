@@ -79,9 +79,18 @@ export class Talk {
   }
 
   ping(): void {
+    this.#noteSeen();
     if (this.#isAlive) this.#socket.ping();
     else this.#socket.terminate();
     this.#isAlive = false;
+  }
+
+  /** Notes that the device is here, so that a kitchen in use is never taken for one that was left. */
+  #noteSeen(): void {
+    const { store, now } = this.#hub.parts;
+    if (this.guest === undefined || now() - this.guest.device.seenAtMs <= SEEN_MS) return;
+    this.guest.device = { ...this.guest.device, seenAtMs: now() };
+    void store.noteSeen(this.guest.device.kitchen, this.guest.device.id, now());
   }
 
   look(nowMs: number): void {
@@ -152,12 +161,12 @@ export class Talk {
       this.#hub.mistakes.note(this.#address, name, now());
       return this.end("unknown");
     }
-    if (now() - device.seenAtMs > SEEN_MS) void store.noteSeen(kitchen, device.id, now());
     if (this.#socket.readyState !== this.#socket.OPEN) return;
     this.#writer = writer;
     // Who has read another log, or more of this one than there is, reads it from its beginning.
     const cursor = log === found.log && after <= found.upTo ? after : 0;
     this.guest = new Guest(this.#socket, device, cursor, this.#hub.parts);
+    this.#noteSeen();
     const { messageBytes } = limits;
     const { role } = device;
     this.guest.say({ say: "welcome", device: device.id, role, log: found.log, upTo: found.upTo, messageBytes });
