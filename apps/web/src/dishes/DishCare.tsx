@@ -4,6 +4,7 @@ import type { ReactNode } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
+import { CautionText } from "../work/CautionText.tsx";
 
 /** What can hurt: allergens, cautions with who says so, and how long it keeps. */
 export function DishCare({ dish }: { readonly dish: Dish }): ReactNode {
@@ -19,11 +20,10 @@ export function DishCare({ dish }: { readonly dish: Dish }): ReactNode {
       <section className="stack tight">
         <h2>{dishes.cautions}</h2>
         <ul className="lines">
-          {cautions.map(({ code, text, authority, foods }) => (
-            <li key={`${code} ${foods.join(" ")} ${text}`}>
+          {cautions.map((caution) => (
+            <li key={`${caution.code} ${caution.foods.join(" ")} ${caution.text}`}>
               <div className="caution">
-                {text}
-                <div className="small soft">{authority}</div>
+                <CautionText caution={caution} />
               </div>
             </li>
           ))}

@@ -56,7 +56,7 @@ export function EaterFields({ eater, onChange }: EaterFieldsProps): ReactNode {
           <ChoiceField
             label={kitchen.stage}
             value={stage ?? ""}
-            choices={[["", further.none], ...STAGES.map((each) => [each, kitchen.stages[each]] as const)]}
+            choices={[["", kitchen.noStage], ...STAGES.map((each) => [each, kitchen.stages[each]] as const)]}
             onChange={(chosen) => onChange(chosen === "" ? withoutStage : { ...withoutStage, stage: chosen })}
           />
         )}

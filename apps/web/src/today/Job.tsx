@@ -7,6 +7,7 @@ import { useNames } from "../kitchen/useNames.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import type { DishWanted } from "../thinking/Thinker.ts";
 import { useWords } from "../words/WordsContext.tsx";
+import { CautionText } from "../work/CautionText.tsx";
 import { workPath } from "../work/workPath.ts";
 import { Otherwise } from "./Otherwise.tsx";
 import { platesOf } from "./platesOf.ts";
@@ -63,9 +64,9 @@ export function Job({ job, week, together }: JobProps): ReactNode {
       <h3>{words.today.jobs[job.kind](names.dish(job.dish))}</h3>
       <p className="small">{words.today.portions(job.portions, formats.number(job.portions))}</p>
       {"cautions" in job &&
-        job.cautions.map(({ code, text, authority }) => (
-          <p key={code} className="small caution">
-            {text} <span className="soft">({authority})</span>
+        job.cautions.map((caution) => (
+          <p key={`${caution.code} ${caution.text}`} className="small caution">
+            <CautionText caution={caution} />
           </p>
         ))}
       <div className="row">

@@ -36,6 +36,12 @@ export class Formats {
     return format.format(minor / 10 ** (format.resolvedOptions().maximumFractionDigits ?? 2));
   }
 
+  /** What parts whole numbers from decimals. */
+  get decimalSign(): string {
+    const parts = new Intl.NumberFormat(this.#locale).formatToParts(0.5);
+    return parts.find(({ type }) => type === "decimal")?.value ?? ".";
+  }
+
   number(value: number, most = 1): string {
     const format = this.#numbers.get(most) ?? new Intl.NumberFormat(this.#locale, { maximumFractionDigits: most });
     this.#numbers.set(most, format);

@@ -1,6 +1,7 @@
 import type { StepLine, WorkSheet } from "halfloaf/kitchen";
 import type { ReactNode } from "react";
-import { useWords } from "../words/WordsContext.tsx";
+import { useFurther } from "../words/useFurther.ts";
+import { CautionText } from "./CautionText.tsx";
 
 interface StepsProps {
   readonly sheet: WorkSheet;
@@ -9,7 +10,7 @@ interface StepsProps {
 
 /** Every step in the order of its start, with its cautions and whether it is done. */
 export function Steps({ sheet, open }: StepsProps): ReactNode {
-  const { words, formats } = useWords();
+  const { words, further, formats } = useFurther("work");
   return (
     <details>
       <summary className="button">{words.work.allSteps}</summary>
@@ -26,15 +27,15 @@ export function Steps({ sheet, open }: StepsProps): ReactNode {
               ? line.text
               : line.kind === "oven"
                 ? words.work.oven(line.tempC)
-                : words.work.wash(line.part);
+                : words.work.wash(further.stove.parts[line.part]);
           return (
             <li key={`${line.kind} ${line.startMinutes} ${what}`} className={isDone ? "soft" : undefined}>
               <span className="figure small">{formats.minutes(line.startMinutes)}</span> {what}
               {isDone && ` (${words.work.isDone})`}
               {line.kind === "step" &&
-                line.cautions.map(({ code, text, authority }) => (
-                  <div key={code} className="small caution">
-                    {text} <span className="soft">({authority})</span>
+                line.cautions.map((caution) => (
+                  <div key={`${caution.code} ${caution.text}`} className="small caution">
+                    <CautionText caution={caution} />
                   </div>
                 ))}
             </li>

@@ -4,7 +4,7 @@ import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { startThinker } from "../thinking/startThinker.ts";
 import type { DishWanted, OrderTold } from "../thinking/Thinker.ts";
-import { useWords } from "../words/WordsContext.tsx";
+import { useFurther } from "../words/useFurther.ts";
 import { ChooseDishes } from "./ChooseDishes.tsx";
 import { cookingRun } from "./CookingRun.ts";
 import { Finish } from "./Finish.tsx";
@@ -15,11 +15,13 @@ import "./work.css";
 
 /** What the hands do now, what boils meanwhile, when it is ready. */
 export default function WorkScreen(): ReactNode {
-  const { words } = useWords();
+  const { words, further } = useFurther("work");
   const { view } = useKitchen();
   const names = useNames();
   const [search, setSearch] = useSearchParams();
   const running = useSyncExternalStore(cookingRun.subscribe, () => cookingRun.running);
+  const parts: Readonly<Record<string, string>> = further.stove.parts;
+  const tellKit = (kit: string): string => parts[kit] ?? kit;
   const [refused, setRefused] = useState<Exclude<OrderTold, { kind: "sheet" }>>();
   const order = async (wanted: readonly DishWanted[]): Promise<void> => {
     const told = await startThinker().order(view.kitchen, wanted);
@@ -44,7 +46,7 @@ export default function WorkScreen(): ReactNode {
       {refused !== undefined && (
         <p role="alert">
           {refused.kind === "kit-missing"
-            ? words.work.kitMissing(names.dish(refused.dish), refused.kit)
+            ? words.work.kitMissing(names.dish(refused.dish), tellKit(refused.kit))
             : words.work.none}
         </p>
       )}

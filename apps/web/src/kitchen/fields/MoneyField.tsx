@@ -1,5 +1,6 @@
 import { parseMoney, toDecimalText } from "halfloaf/quantity";
 import { type ReactNode, useId, useState } from "react";
+import { useWords } from "../../words/WordsContext.tsx";
 
 interface MoneyFieldProps {
   readonly label: string;
@@ -12,9 +13,12 @@ interface MoneyFieldProps {
 
 /** An amount of money with its label. */
 export function MoneyField({ label, value, currency, onChange }: MoneyFieldProps): ReactNode {
+  const { formats } = useWords();
   const field = useId();
   const [text, setText] = useState(() =>
-    value === undefined || !Number.isSafeInteger(value) ? "" : toDecimalText({ minor: value, currency }),
+    value === undefined || !Number.isSafeInteger(value)
+      ? ""
+      : toDecimalText({ minor: value, currency }).replace(".", formats.decimalSign),
   );
   const [isFaulty, setFaulty] = useState(false);
   const take = (typed: string): void => {

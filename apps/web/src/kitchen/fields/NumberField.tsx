@@ -1,4 +1,5 @@
 import { type ReactNode, useId, useState } from "react";
+import { useWords } from "../../words/WordsContext.tsx";
 
 interface NumberFieldProps {
   readonly label: string;
@@ -11,8 +12,11 @@ interface NumberFieldProps {
 
 /** A number with its label, written with a point or a comma. */
 export function NumberField({ label, value, onChange, isWhole = false }: NumberFieldProps): ReactNode {
+  const { formats } = useWords();
   const field = useId();
-  const [text, setText] = useState(() => (value === undefined || Number.isNaN(value) ? "" : String(value)));
+  const [text, setText] = useState(() =>
+    value === undefined || Number.isNaN(value) ? "" : String(value).replace(".", formats.decimalSign),
+  );
   const take = (typed: string): void => {
     setText(typed);
     onChange(typed.trim() === "" ? undefined : Number(typed.trim().replace(",", ".")));

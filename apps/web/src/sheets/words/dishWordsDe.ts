@@ -43,7 +43,7 @@ export const CARD_WORDS_DE: CardWords = {
   cheapest: "jeweils das Billigste",
   nothing: "nichts",
   drivers: "Was die Kosten treibt",
-  work: "Arbeitsplan",
+  work: "Ablauf",
   minutes: (handsOn, elapsed, ahead) =>
     `${handsOn} Arbeit, fertig in ${elapsed}${ahead === undefined ? "" : `; ${ahead} davor, Stunden vorher begonnen`}.`,
   declaration: "Nährwertdeklaration",

@@ -65,7 +65,7 @@ export const SHEET_CATALOGUE_DE: SheetCatalogue = {
         `${name}: ausgegeben ${money(tillMinor)}, gegessen ${money(platesMinor)}, weggeworfen ${money(wasteMinor)}`,
     );
     return {
-      title: `Rechnung von ${kitchen}`,
+      title: `Abrechnung von ${kitchen}`,
       description: `${told.join("; ")}.`,
       money: currency,
       days: "Tage",
@@ -96,7 +96,7 @@ function timelineWords(sheet: WorkSheet): TimelineWords {
     line.kind === "step" ? [`${tellMoment(sheet, line.startMinutes)} ${letterOf(line.dish)} ${line.step}`] : [],
   );
   return {
-    title: `Arbeitsplan: ${dishes}`,
+    title: `Ablauf: ${dishes}`,
     description: `${tellMinutesDe(sheet.serveMinutes)} vom ersten Schritt bis zum Teller. ${steps.join(", ")}, ${tellMoment(sheet, sheet.serveMinutes)} auftragen.`,
     rowName: nameRow,
     tick: (minutes) => tellMoment(sheet, minutes),

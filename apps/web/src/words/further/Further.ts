@@ -1,6 +1,7 @@
 import type { Language } from "../WordsContext.tsx";
 import type { accountsEn } from "./accountsEn.ts";
 import type { buyingEn } from "./buyingEn.ts";
+import type { cautionsEn } from "./cautionsEn.ts";
 import type { commonEn } from "./commonEn.ts";
 import type { dishesEn } from "./dishesEn.ts";
 import type { firstEn } from "./firstEn.ts";
@@ -20,6 +21,7 @@ interface FurtherParts {
   readonly common: typeof commonEn;
   readonly accounts: typeof accountsEn;
   readonly buying: typeof buyingEn;
+  readonly cautions: typeof cautionsEn;
   readonly dishes: typeof dishesEn;
   readonly first: typeof firstEn;
   readonly kitchen: typeof kitchenEn;
@@ -59,6 +61,10 @@ export const FURTHER_LOADERS: { readonly [Part in FurtherPart]: Loader<Part> } =
   buying: {
     en: () => import("./buyingEn.ts").then((loaded) => loaded.buyingEn),
     de: () => import("./buyingDe.ts").then((loaded) => loaded.buyingDe),
+  },
+  cautions: {
+    en: () => import("./cautionsEn.ts").then((loaded) => loaded.cautionsEn),
+    de: () => import("./cautionsDe.ts").then((loaded) => loaded.cautionsDe),
   },
   dishes: {
     en: () => import("./dishesEn.ts").then((loaded) => loaded.dishesEn),

@@ -30,12 +30,12 @@ export const buyingDe: typeof buyingEn = {
     fare: (money) => `Der Weg kostet ${money}; das wird mit dem ersten Haken vermerkt.`,
   },
   scan: {
-    open: "Über die Strichnummer finden",
-    title: "Nummer unter den Strichen",
+    open: "Am Strichcode finden",
+    title: "Nummer unter dem Strichcode",
     look: "Durch die Kamera schauen",
     stop: "Nicht mehr schauen",
     picture: "Bild der Kamera",
-    hold: "Halt die Striche quer in die Mitte des Bildes.",
+    hold: "Halt den Strichcode quer in die Mitte des Bildes.",
     refused:
       "Die Kamera wurde verweigert. Erlaub sie in den Einstellungen des Browsers für diese Seite, oder tipp die Nummer.",
     missing: "Hier lässt sich keine Kamera benutzen. Tipp die Nummer.",

@@ -1,5 +1,6 @@
 import { accountsEn } from "./accountsEn.ts";
 import { buyingEn } from "./buyingEn.ts";
+import { cautionsEn } from "./cautionsEn.ts";
 import { commonEn } from "./commonEn.ts";
 import { dishesEn } from "./dishesEn.ts";
 import { firstEn } from "./firstEn.ts";
@@ -19,6 +20,7 @@ export const furtherEn = {
   ...commonEn,
   ...accountsEn,
   ...buyingEn,
+  ...cautionsEn,
   ...dishesEn,
   ...firstEn,
   ...kitchenEn,

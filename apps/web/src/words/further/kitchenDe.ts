@@ -30,6 +30,7 @@ export const kitchenDe: typeof kitchenEn = {
       "very-active": "schwere körperliche Arbeit",
     },
     stage: "Schwanger oder stillend",
+    noStage: "weder noch",
     stages: { pregnancy: "schwanger", lactation: "stillend" },
     diet: "Isst",
     avoids: "Nie auf dem Teller: Allergene",

@@ -29,6 +29,7 @@ export const kitchenEn = {
       "very-active": "hard bodily work",
     },
     stage: "Pregnant or breastfeeding",
+    noStage: "neither",
     stages: { pregnancy: "pregnant", lactation: "breastfeeding" },
     diet: "Eats",
     avoids: "Never on the plate: allergens",

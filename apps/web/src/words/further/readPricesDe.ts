@@ -8,7 +8,7 @@ export const readPricesDe: typeof readPricesEn = {
   receipt: {
     about:
       "Füg den Text eines Kassenzettels ein, oder nimm ihn aus einer Textdatei. Er wird auf diesem Gerät gelesen und nirgendwohin geschickt.",
-    extras: "Pfand, Rabatte auf alles, Rundung",
+    extras: "Pfand, Rabatt auf alles, Rundung",
     text: "Text des Kassenzettels",
     textHint: "Eine Zeile für jede Sache, der Preis am Ende; darunter die Summe.",
     file: "Textdatei wählen",
@@ -59,7 +59,7 @@ export const readPricesDe: typeof readPricesEn = {
       content: "Inhalt",
       unitPrice: "Preis je Kilogramm oder Liter",
       date: "Tag",
-      gtin: "Nummer unter den Strichen",
+      gtin: "Nummer unter dem Strichcode",
       offer: "Angebot (3 für 2,00)",
       section: "Abteilung des Ladens",
     },
@@ -78,7 +78,7 @@ export const readPricesDe: typeof readPricesEn = {
       shop: "einen solchen Laden hat die Küche nicht",
       content: "wie viel darin ist, ist nicht zu verstehen",
       date: "der Tag ist nicht zu verstehen oder könnte zweierlei heißen: sag, wie Tage dastehen",
-      gtin: "das ist keine Nummer von unter Strichen",
+      gtin: "das ist keine Nummer eines Strichcodes",
       offer: "das Angebot ist nicht zu verstehen",
       "unit-price": "das passt nicht zu Preis und Inhalt",
       header: "diese Spalte fehlt",
