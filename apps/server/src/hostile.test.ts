@@ -401,6 +401,7 @@ describe("Tricks with headers", () => {
       expect(policy).not.toMatch(/script-src[^;]*unsafe-inline|https?:/);
       expect(headers.get("x-content-type-options")).toBe("nosniff");
       expect(headers.get("referrer-policy")).toBe("no-referrer");
+      expect(headers.get("permissions-policy")).toMatch(/camera=\(?self\)?, microphone=\(\), geolocation=\(\)/);
       expect(headers.get("strict-transport-security")).toMatch(/max-age=\d{8}/);
       expect(headers.get("access-control-allow-origin")).toBeNull();
       expect(headers.get("set-cookie")).toBeNull();
