@@ -100,10 +100,20 @@ test("limits that can't be kept end with code 3, in words and as data, and no fi
   write("poor.json", (kitchen) => {
     kitchen.limits.budgetMinor = 500;
   });
-  const words = await run("week poor.json --effort quick --days 3");
+  const words = await run("week poor.json --effort quick --days 3 --proof 0");
   expect(words.code).toBe(3);
-  expect(words.printed).toMatch(/Money: \d+\.\d\d EUR would be paid, the budget is 2\.14 EUR/);
-  const data = v.parse(FaultReport, JSON.parse((await run("week poor.json --effort quick --days 3 --json")).printed));
+  const told = words.printed.replace(/\s+/g, " ");
+  const [collision, enough, broken] = [
+    /keeps the budget|These collide: .*the budget/,
+    /Enough by itself: \d+\.\d\d EUR more budget/,
+    /breaks: - Money: \d+\.\d\d EUR would be paid, the budget is 2\.14 EUR/,
+  ].map((words) => told.search(words));
+  expect([collision, enough, broken].every((at) => at !== undefined && at >= 0)).toBe(true);
+  expect([collision, enough, broken]).toEqual([collision, enough, broken].toSorted((a = 0, b = 0) => a - b));
+  const data = v.parse(
+    FaultReport,
+    JSON.parse((await run("week poor.json --effort quick --days 3 --proof 0 --json")).printed),
+  );
   expect(data.outcome).toBe("no-plan");
   expect(data.faults.map(({ code }) => code)).toContain("budget");
   expect(readdirSync(folder)).toEqual(["poor.json"]);

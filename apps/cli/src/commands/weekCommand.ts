@@ -9,14 +9,14 @@ import { civilDayOf } from "../keep/civilDayOf.ts";
 import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
 import { isKept } from "../keep/openFolder.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
-import { layFaults } from "../output/layFaults.ts";
 import { wrap } from "../output/layout.ts";
 import type { Terminal } from "../output/Terminal.ts";
+import { layNoPlan } from "../week/layNoPlan.ts";
 import { layWeek } from "../week/layWeek.ts";
 import { findPlace, nameWeekFile, saveWeek } from "../week/saveWeek.ts";
 import { EFFORTS, type Effort, type SearchOutcome, searchWeek } from "../week/searchWeek.ts";
 import { settleFound } from "../week/settleFound.ts";
-import { tellBroken, tellGaps } from "../week/tellNoPlan.ts";
+import { tellNoPlan } from "../week/tellNoPlan.ts";
 import { WeekProof } from "../week/WeekProof.ts";
 import { tellCount, tellMoney } from "../words/amountWords.ts";
 import { tellDayShort } from "../words/calendarWords.ts";
@@ -79,9 +79,9 @@ async function planAndProve(wish: WeekWish, task: Task, proof: WeekProof, termin
   const { currency } = task.opened.kitchen;
   const search = { stated: task.stated, currency, seed: wish.seed, moves: EFFORTS[wish.effort] };
   const found = await searchWeek({ ...search, onBetter: (moneyMinor) => proof.hear(moneyMinor) }, terminal);
-  if (found.kind !== "found") return tellNoPlan(wish, task, found, terminal);
+  if (found.kind !== "found") return endWithoutPlan(wish, task, found, terminal);
   const { stated, outcome } = settleFound(wish.seed, task.opened, task.stated, found);
-  if (outcome.kind !== "found") return tellNoPlan(wish, { ...task, stated }, outcome, terminal);
+  if (outcome.kind !== "found") return endWithoutPlan(wish, { ...task, stated }, outcome, terminal);
   const plan = toSoundWeek({ ...task, stated }, outcome, wish.seed);
   const accepted = wish.accept ? await accept(wish, plan, terminal) : undefined;
   if (accepted?.ok === false) return refuseInput(wish.kitchen, accepted.faults, wish.json, terminal);
@@ -157,24 +157,18 @@ function finish(
   return EXIT.done;
 }
 
-function tellNoPlan(
+function endWithoutPlan(
   wish: WeekWish,
   { opened: { kitchen, tables }, stated, names }: Task,
   outcome: Exclude<SearchOutcome, { kind: "found" }>,
   terminal: Terminal,
 ): ExitCode {
   const { page, print } = terminal;
-  const isGap = outcome.kind === "gaps";
-  const plan = isGap ? undefined : outcome.plan;
-  const faults = isGap
-    ? tellGaps(kitchen, tables, stated, outcome.sittings, names)
-    : plan === undefined
-      ? []
-      : tellBroken(stated, plan, kitchen.currency, names);
-  if (wish.json) print(toJsonText(toFaultReport(wish.kitchen, faults, "no-plan")));
+  const reasons = tellNoPlan({ kitchen, tables, stated, names }, outcome);
+  if (wish.json) print(toJsonText(toFaultReport(wish.kitchen, [...reasons.why, ...reasons.nearest], "no-plan")));
   else {
     for (const line of wrap(tellWhyNone(outcome), page.width)) print(page.paint.strong(line));
-    for (const line of ["", ...layFaults(faults, page)]) print(line);
+    for (const line of ["", ...layNoPlan(reasons, page)]) print(line);
   }
   terminal.talk("No plan was found that keeps every limit; no file was written.");
   return EXIT.noPlan;
@@ -184,7 +178,7 @@ function tellWhyNone(outcome: Exclude<SearchOutcome, { kind: "found" }>): string
   if (outcome.kind === "gaps") return "No plan: there are sittings without any dish.";
   const stopped = outcome.stopped ? "The search was stopped before" : `In ${outcome.moves} moves`;
   const found = outcome.stopped ? "any plan kept every limit" : "no plan was found that keeps every limit";
-  return `${stopped} ${found}. The one that comes nearest breaks these; a longer --effort may find one, or loosen a limit:`;
+  return `${stopped} ${found}. What stands in the way and what would be enough, as far as short searches tell; a longer --effort may find a plan all the same:`;
 }
 
 function endsInTime(from: CivilDate, days: number): boolean {

@@ -1,14 +1,16 @@
+import type { FoundPlan } from "halfloaf/menu";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
 import { USUAL_KITCHEN } from "../input/openKitchen.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
-import { layFaults } from "../output/layFaults.ts";
 import type { Terminal } from "../output/Terminal.ts";
+import { layNoPlan } from "../week/layNoPlan.ts";
 import { EFFORTS, type SearchOutcome, searchWeek } from "../week/searchWeek.ts";
-import { tellBroken, tellGaps } from "../week/tellNoPlan.ts";
-import { layWhy } from "../why/layWhy.ts";
+import { tellNoPlan } from "../week/tellNoPlan.ts";
+import { layWhyHead, layWhyPart } from "../why/layWhy.ts";
+import { addPart, beginReport, listWhySteps, type WhyQuestion, type WhyStep } from "../why/listWhySteps.ts";
 import { openPlan, type WhyKitchen } from "../why/openPlan.ts";
-import { toWhyReport, type WhyQuestion } from "../why/toWhyReport.ts";
+import type { WhyTask } from "../why/WhyTask.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
 import { refuseInput } from "./refuseInput.ts";
 
@@ -34,32 +36,47 @@ export async function whyCommand(wish: WhyWish, terminal: Terminal): Promise<Exi
     terminal.talk(`Planning ${harmless(value.task.kitchen.name)} first, as "halfloaf week" does.`);
     const { stated, currency } = value.task;
     const outcome = await searchWeek({ stated, currency, seed: SEED, moves: EFFORTS.usual }, terminal);
-    if (outcome.kind !== "found") return tellNoPlan(about, value.task, outcome, wish.json, terminal);
+    if (outcome.kind !== "found") return endWithoutPlan(about, value.task, outcome, wish.json, terminal);
     plan = outcome.plan;
   }
   const task = { ...value.task, plan };
-  const report = toWhyReport(task, wish);
-  if (!report.ok) return refuseInput(about, report.faults, wish.json, terminal);
-  if (wish.json) terminal.print(toJsonText(report.value));
-  else for (const line of layWhy(terminal.page, report.value, task)) terminal.print(line);
+  const steps = listWhySteps(task, wish);
+  if (!steps.ok) return refuseInput(about, steps.faults, wish.json, terminal);
+  await reason(task, steps.value, wish.json, terminal);
   return EXIT.done;
 }
 
-function tellNoPlan(
+/** Looks for one reason after the other, and prints each as soon as it is there; as data all at the end. */
+async function reason(task: WhyTask, steps: readonly WhyStep[], json: boolean, terminal: Terminal): Promise<void> {
+  const { page, print, showProgress, pause } = terminal;
+  const known: FoundPlan[] = [];
+  let report = beginReport(task);
+  let title: string | undefined;
+  if (!json) for (const line of layWhyHead(page, report, task)) print(line);
+  for (const [done, { about, find }] of steps.entries()) {
+    showProgress(`Reason ${done + 1} of ${steps.length}: ${about}`);
+    await pause();
+    const part = find(known);
+    showProgress("");
+    report = addPart(report, part);
+    if (json) continue;
+    const laid = layWhyPart(page, part, task, title);
+    title = laid.title ?? title;
+    for (const line of laid.lines) print(line);
+  }
+  if (json) print(toJsonText(report));
+}
+
+function endWithoutPlan(
   about: string,
-  { kitchen, tables, stated, currency, names }: WhyKitchen,
+  task: WhyKitchen,
   outcome: Exclude<SearchOutcome, { kind: "found" }>,
   json: boolean,
   { page, print, talk }: Terminal,
 ): ExitCode {
-  const faults =
-    outcome.kind === "gaps"
-      ? tellGaps(kitchen, tables, stated, outcome.sittings, names)
-      : outcome.plan === undefined
-        ? []
-        : tellBroken(stated, outcome.plan, currency, names);
-  if (json) print(toJsonText(toFaultReport(about, faults, "no-plan")));
-  else for (const line of layFaults(faults, page)) print(line);
+  const reasons = tellNoPlan(task, outcome);
+  if (json) print(toJsonText(toFaultReport(about, [...reasons.why, ...reasons.nearest], "no-plan")));
+  else for (const line of layNoPlan(reasons, page)) print(line);
   talk("No plan was found that keeps every limit, so there is none to give reasons for.");
   return EXIT.noPlan;
 }

@@ -10,7 +10,7 @@ import { harmless } from "../output/harmless.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { EFFORTS, searchWeek } from "../week/searchWeek.ts";
 import { settleFound } from "../week/settleFound.ts";
-import { tellBroken, tellGaps } from "../week/tellNoPlan.ts";
+import { tellNoPlan } from "../week/tellNoPlan.ts";
 import type { Found } from "../words/Fault.ts";
 import { toNames } from "../words/Names.ts";
 import { valueAt } from "../words/valueWords.ts";
@@ -42,6 +42,6 @@ export async function planFirst(name: string, terminal: Terminal): Promise<Found
     return { ok: true, value: { week, opened: opened.value } };
   }
   const names = toNames(kitchen, tables);
-  if (outcome.kind === "gaps") return { ok: false, faults: tellGaps(kitchen, tables, stated, outcome.sittings, names) };
-  return { ok: false, faults: outcome.plan === undefined ? [] : tellBroken(stated, outcome.plan, currency, names) };
+  const { why, nearest } = tellNoPlan({ kitchen, tables, stated, names }, outcome);
+  return { ok: false, faults: [...why, ...nearest] };
 }

@@ -1,12 +1,5 @@
 import type { Kitchen, KitchenProblem, Tables } from "halfloaf/kitchen";
-import {
-  explainImpossible,
-  findGaps,
-  type LimitReading,
-  type MenuPlan,
-  type Relaxation,
-  type WhyImpossible,
-} from "halfloaf/menu";
+import { explainImpossible, findGaps, type LimitReading, type Relaxation, type WhyImpossible } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import { tellMoney } from "../words/amountWords.ts";
 import type { Fault } from "../words/Fault.ts";
@@ -14,11 +7,20 @@ import { LIMIT_KEYS, LIMIT_NAMES, type LimitContext, tellExcess } from "../words
 import type { Names } from "../words/Names.ts";
 import { sittingAt, tellPlanFault } from "../words/planFaultWords.ts";
 import { listHindrances, tellHindrance } from "../words/unfitWords.ts";
+import type { SearchOutcome } from "./searchWeek.ts";
 
 const MOST_REASONS = 4;
 /** Moves of each search for the least that must give way, and its seed. */
 const MOVES = 5000;
 const SEED = 1;
+
+/** Days of a kitchen as they were searched. */
+interface StatedWeek {
+  readonly kitchen: Kitchen;
+  readonly tables: Tables;
+  readonly stated: KitchenProblem;
+  readonly names: Names;
+}
 
 /** Sittings for which there is no dish at all, each with the commonest reasons. */
 export function tellGaps(
@@ -49,17 +51,30 @@ export function tellGaps(
   });
 }
 
-/**
- * The limits that the menu which comes nearest to all of them could not keep; then the few limits that collide, and by
- * how much each alone and all together must give way, as far as short searches can tell.
- */
-export function tellBroken(stated: KitchenProblem, plan: MenuPlan, currency: string, names: Names): Fault[] {
-  const { faults } = checkPlan(stated.problem, plan);
+/** Why no plan keeps every limit. */
+export interface NoPlanReasons {
+  /** The few limits that collide, and by how much each alone and all together must give way, as far as was found. */
+  readonly why: readonly Fault[];
+  /** The limits that the menu which comes nearest to all of them could not keep. */
+  readonly nearest: readonly Fault[];
+}
+
+/** Tells why a search found no plan: sittings without a dish, or the limits that collide, by the nearest menu and short searches. */
+export function tellNoPlan(
+  { kitchen, tables, stated, names }: StatedWeek,
+  outcome: Exclude<SearchOutcome, { kind: "found" }>,
+): NoPlanReasons {
+  if (outcome.kind === "gaps") return { why: tellGaps(kitchen, tables, stated, outcome.sittings, names), nearest: [] };
+  const { plan } = outcome;
+  if (plan === undefined) return { why: [], nearest: [] };
+  const { currency } = kitchen;
   const why = explainImpossible(stated.problem, { seed: SEED, moves: MOVES, start: plan });
-  return [
-    ...faults.map((fault) => tellPlanFault(fault, { stated, plan, currency, names })),
-    ...tellImpossible(why, { stated, currency, names }),
-  ];
+  return {
+    why: tellImpossible(why, { stated, currency, names }),
+    nearest: checkPlan(stated.problem, plan).faults.map((fault) =>
+      tellPlanFault(fault, { stated, plan, currency, names }),
+    ),
+  };
 }
 
 /** Why no plan was found, by the limits that must give way. */

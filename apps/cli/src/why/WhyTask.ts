@@ -16,7 +16,7 @@ export interface WhyTask {
 }
 
 /** Seed and moves of the short searches behind the reasons. */
-export const REASON_SEARCH = { seed: 1, moves: 12_000 } as const;
+export const REASON_SEARCH = { seed: 1, moves: 4000 } as const;
 
 /** A sitting by its date, kind and eaters. */
 export function refer({ stated }: WhyTask, k: number): NonNullable<WhyReport["dishes"]>[number]["sitting"] {

@@ -1,4 +1,4 @@
-import { type SharedLot, type WhyDish, whyDish } from "halfloaf/menu";
+import { type FoundPlan, type SharedLot, type WhyDish, whyDish } from "halfloaf/menu";
 import { tellMass } from "../words/amountWords.ts";
 import type { WhyReport } from "./WhyReport.ts";
 import { REASON_SEARCH, refer, tellExtra, tellSitting, type WhyTask } from "./WhyTask.ts";
@@ -8,11 +8,12 @@ type DishReason = NonNullable<WhyReport["dishes"]>[number];
 /** Less than this of a food is not worth a word (g). */
 const LEAST_G = 1;
 
-/** Why the plan has the dish that it has at the sitting of an index. */
-export function reasonDish(task: WhyTask, sitting: number): DishReason {
-  const why = whyDish(task.stated.problem, task.plan, sitting, REASON_SEARCH);
+/** Why the plan has the dish that it has at the sitting of an index; plans met on the way are added to `known`. */
+export function reasonDish(task: WhyTask, sitting: number, known: FoundPlan[]): DishReason {
+  const why = whyDish(task.stated.problem, task.plan, sitting, { ...REASON_SEARCH, known });
   if (why === undefined) throw new RangeError(`the plan serves nothing at sitting ${sitting}`);
   const { withoutHere, withoutAnywhere } = why;
+  for (const { found } of [withoutHere, withoutAnywhere]) if (found) known.push(found);
   return {
     sitting: refer(task, sitting),
     dish: task.stated.problem.dishes[why.dish]?.id ?? "",

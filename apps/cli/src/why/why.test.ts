@@ -40,6 +40,19 @@ test("the reasons of a week are told in sentences with money, within the width, 
   expect((await run("why w.json --kitchen easy.json", toMemory(folder, 60))).printed).toBe(first.printed);
 }, 60_000);
 
+test("what is ready is printed at once, and what is looked for is told meanwhile", async () => {
+  const memory = toMemory(folder, 60);
+  const shown: { about: string; printed: number }[] = [];
+  const showProgress = (about: string): void => void shown.push({ about, printed: memory.printed.length });
+  await runCommands("why w.json --kitchen easy.json".split(" "), "0.0.1", { ...memory, showProgress });
+  const looked = shown.filter(({ about }) => about !== "");
+  expect(looked[0]?.about).toMatch(/^Reason 1 of \d+: why /);
+  expect(looked.at(-1)?.about).toContain("what the limits cost");
+  expect(looked[0]?.printed).toBeGreaterThan(0);
+  for (const [at, { printed }] of looked.slice(1).entries()) expect(printed).toBeGreaterThan(looked[at]?.printed ?? 0);
+  expect(shown.at(-1)?.about).toBe("");
+}, 60_000);
+
 test("a sitting, a dish that is not there, a pack and the limits are given as data of the published shape", async () => {
   const [sitting] = week.sittings;
   const [line] = week.trips.flatMap(({ lines }) => lines);

@@ -34,11 +34,11 @@ export interface LimitCostWish {
   readonly seed: number;
   /** Moves for each limit, and as many for a search with every limit as it stands. */
   readonly moves?: number;
+  /** Plans of the same problem met before: the cheapest is searched from. */
+  readonly known?: readonly FoundPlan[];
 }
 
-const USUAL_MOVES = 6000;
-/** Falls of temperature of each search. */
-const FALLS = 2;
+const USUAL_MOVES = 4000;
 /** A limit nearly binds where this share of it or less is left. */
 const NEAR_SHARE = 0.05;
 /** Savings of less than a coin are none. */
@@ -49,11 +49,12 @@ const LEAST_SAVING_MINOR = 1;
  * plan. The plan must keep the limits. Since it also keeps the looser ones, loosening never makes it dearer.
  */
 export function limitCosts(problem: MenuProblem, plan: MenuPlan, wish: LimitCostWish): LimitCosts {
-  const { seed, moves = USUAL_MOVES } = wish;
+  const { seed, moves = USUAL_MOVES, known = [] } = wish;
   let base: FoundPlan = { plan, moneyMinor: checkPlan(problem, plan).money.totalMinor };
+  for (const one of known) if (one.moneyMinor < base.moneyMinor - LEAST_SAVING_MINOR) base = one;
   let made = 0;
   const seek = (loosened: MenuProblem): FoundPlan | undefined => {
-    const answer = searchAgain(loosened, { start: base.plan, moves, seed, falls: FALLS });
+    const answer = searchAgain(loosened, { start: base.plan, moves, seed, isNear: true });
     made += answer.moves;
     if (answer.best === undefined || answer.costMinor > base.moneyMinor - LEAST_SAVING_MINOR) return undefined;
     const { faults, money } = checkPlan(loosened, answer.best);

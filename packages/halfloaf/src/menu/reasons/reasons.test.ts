@@ -59,6 +59,19 @@ test("a dish shares a pack that would go off, and another in its place costs so 
   expect(whyDish(soupWeek, { ...plan, batches: [] }, 3, WISH)).toBe(undefined);
 });
 
+test("a plan met before answers where the search finds none better, and never where it has the dish", () => {
+  // Pie twice costs no more than soup twice; one move finds little by itself.
+  const pies = { ...plan, batches: plan.batches.map((batch) => (batch.dish === 0 ? { ...batch, dish: 1 } : batch)) };
+  const { faults, money } = checkPlan(soupWeek, pies);
+  expect(faults).toEqual([]);
+  const known = [{ plan: pies, moneyMinor: money.totalMinor }];
+  const why = whyDish(soupWeek, plan, 0, { seed: 1, moves: 1, known });
+  expect(why?.withoutAnywhere.extraMinor).toBeLessThanOrEqual(money.totalMinor - 410);
+  const same = whyDish(soupWeek, plan, 0, { seed: 1, moves: 2000, known: [{ plan, moneyMinor: 410 }] });
+  for (const { found } of [same?.withoutHere, same?.withoutAnywhere].flatMap((one) => one ?? []))
+    expect(found?.plan.batches.some(({ dish, sittings }) => dish === 0 && sittings.includes(0))).toBe(false);
+});
+
 test("a dish that is not there: what it would cost, what forbids it, or which limit it breaks", () => {
   expect(whyNot(soupWeek, plan, 0, 1, WISH)).toEqual({ kind: "served" });
   // The rice pack of 400 serves three evenings, so that only one of bread is left beside it.

@@ -16,8 +16,8 @@ export interface SearchWish {
   /** Moves to make. */
   readonly moves: number;
   readonly seed: number;
-  /** Falls of temperature that share the moves, each from the best so far and less hot; absent = one. */
-  readonly falls?: number;
+  /** True where `start` is a good plan that little is asked of: the search stays nearer to it and is done in fewer moves. */
+  readonly isNear?: boolean;
   /** Limits that may be gone beyond, by their price in minor units for each unit. */
   readonly elastic?: Partial<Penalties>;
   /** How much more than usual the limits weigh that are kept; they must outweigh elastic ones of a high price. */
@@ -39,28 +39,24 @@ export interface SearchAnswer {
   readonly moves: number;
 }
 
-/** Temperatures at the beginning and the end, for a week of 55.00. */
-const HOT_MINOR = 30;
-const HOT_ANEW_MINOR = 80;
-const COLD_MINOR = 4;
+/** Temperatures at the beginning and the end, for a week of 55.00: near a good plan, around a menu, from one drawn by lot. */
+const NEAR = { hotMinor: 12, coldMinor: 2 };
+const AROUND = { hotMinor: 30, coldMinor: 4 };
+const ANEW = { hotMinor: 80, coldMinor: 4 };
 
 /** Searches a little around a known menu, or from one drawn by lot. */
 export function searchAgain(problem: MenuProblem, wish: SearchWish): SearchAnswer {
-  const { start, moves, falls = 1, typicalMinor, untilFound } = wish;
+  const { start, moves, isNear, typicalMinor, untilFound } = wish;
   const search = new LocalSearch(problem, wish);
   if (search.gaps.length > 0) return { costMinor: Number.POSITIVE_INFINITY, moves: 0 };
   if (start) search.goTo(start);
   else search.goAnywhere();
-  for (let fall = 0; fall < falls; fall++) {
-    search.goToBest();
-    search.fall({
-      moves: Math.ceil(moves / falls),
-      hotMinor: (start ? HOT_MINOR : HOT_ANEW_MINOR) / (1 + fall),
-      coldMinor: COLD_MINOR,
-      ...(typicalMinor !== undefined && { typicalMinor }),
-      ...(untilFound && { untilFound }),
-    });
-  }
+  search.fall({
+    moves,
+    ...(isNear ? NEAR : start ? AROUND : ANEW),
+    ...(typicalMinor !== undefined && { typicalMinor }),
+    ...(untilFound && { untilFound }),
+  });
   const { costMinor } = search;
   const [best, nearest] = [search.best(), search.nearest()];
   return { ...(best && { best }), costMinor, ...(nearest && { nearest }), moves: search.moves };

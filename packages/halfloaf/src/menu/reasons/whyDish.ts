@@ -45,9 +45,11 @@ export interface ReasonWish {
   readonly seed: number;
   /** Moves of each search. */
   readonly moves?: number;
+  /** Plans of the same problem met before, such as for other reasons: the best that fits the question is searched from. */
+  readonly known?: readonly FoundPlan[];
 }
 
-const USUAL_MOVES = 8000;
+const USUAL_MOVES = 4000;
 
 /**
  * Why a plan has the dish that it has at a sitting: the packs and lots it shares, what it finishes, what it saves from
@@ -57,7 +59,7 @@ export function whyDish(
   problem: MenuProblem,
   plan: MenuPlan,
   sitting: number,
-  { seed, moves = USUAL_MOVES }: ReasonWish,
+  { seed, moves = USUAL_MOVES, known = [] }: ReasonWish,
 ): WhyDish | undefined {
   const batch = plan.batches.findIndex(({ sittings }) => sittings.includes(sitting));
   const dish = plan.batches[batch]?.dish;
@@ -66,22 +68,41 @@ export function whyDish(
   const id = problem.dishes[dish]?.id;
   const moneyMinor = checkPlan(problem, plan).money.totalMinor;
   let made = 0;
-  const without = (refuses: (k: number) => boolean): WithoutDish => {
+  const without = (refuses: (k: number) => boolean, more: readonly FoundPlan[]): WithoutDish => {
     const sittings = problem.sittings.map((one, k) =>
       refuses(k) ? { ...one, dishes: one.dishes.filter((r) => problem.dishes[r]?.id !== id) } : one,
     );
     const loose = { ...problem, sittings };
-    const { best, moves: count } = searchAtLength(loose, plan, { seed, moves });
+    const met = cheapestOf(more.filter((one) => keepsOut(problem, one.plan, id, refuses)));
+    const { best, moves: count } = searchAtLength(loose, met?.plan ?? plan, { seed, moves });
     made += count;
-    return compare(loose, best, moneyMinor);
+    const found = compare(loose, best, moneyMinor);
+    return met === undefined ? found : cheaper(found, { extraMinor: met.moneyMinor - moneyMinor, found: met });
   };
-  const withoutAnywhere = without(() => true);
+  const withoutAnywhere = without(() => true, known);
   // A plan without it anywhere is one without it here too.
-  const withoutHere = cheaper(
-    without((k) => k === sitting),
-    withoutAnywhere,
+  const withoutHere = without(
+    (k) => k === sitting,
+    [...known, ...(withoutAnywhere.found ? [withoutAnywhere.found] : [])],
   );
   return { sitting, dish, batch, lots: listLots(problem, plan, batch), withoutHere, withoutAnywhere, moves: made };
+}
+
+/** True where a plan has a dish at none of the sittings that refuse it. */
+function keepsOut(
+  { dishes }: MenuProblem,
+  { batches }: MenuPlan,
+  id: string | undefined,
+  refuses: (k: number) => boolean,
+): boolean {
+  return !batches.some(({ dish, sittings }) => dishes[dish]?.id === id && sittings.some(refuses));
+}
+
+function cheapestOf(plans: readonly FoundPlan[]): FoundPlan | undefined {
+  return plans.reduce<FoundPlan | undefined>(
+    (best, one) => (best === undefined || one.moneyMinor < best.moneyMinor ? one : best),
+    undefined,
+  );
 }
 
 function cheaper(one: WithoutDish, other: WithoutDish): WithoutDish {
@@ -89,20 +110,18 @@ function cheaper(one: WithoutDish, other: WithoutDish): WithoutDish {
   return other.extraMinor < one.extraMinor ? other : one;
 }
 
-/** Falls of temperature of a search around the plan. */
-const FALLS = 2;
 /** How many times longer is searched where a short search finds no plan. */
-const AT_LENGTH = 6;
+const AT_LENGTH = 18;
 
 /** The best plan found around a menu; where a short search finds none, one from a new start. */
 export function searchAtLength(
   problem: MenuProblem,
   start: Pick<MenuPlan, "batches" | "trips">,
-  { seed, moves }: Required<ReasonWish>,
+  { seed, moves }: { readonly seed: number; readonly moves: number },
 ): Pick<SearchAnswer, "best" | "nearest" | "moves"> {
-  const near = searchAgain(problem, { start, seed, moves, falls: FALLS });
+  const near = searchAgain(problem, { start, seed, moves, isNear: true });
   if (near.best || near.moves === 0) return near;
-  const onward = near.nearest && searchAgain(problem, { start: near.nearest, seed, moves, falls: FALLS });
+  const onward = near.nearest && searchAgain(problem, { start: near.nearest, seed, moves });
   if (onward?.best) return { ...onward, moves: near.moves + onward.moves };
   const search = new MenuSearch(problem, seed, { expectedMoves: AT_LENGTH * moves });
   let report = search.advance();

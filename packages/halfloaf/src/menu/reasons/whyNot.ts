@@ -16,7 +16,7 @@ export type WhyNot =
   /** No plan was found with it there; which limits that breaks. */
   | { readonly kind: "breaks"; readonly why: WhyImpossible; readonly moves: number };
 
-const USUAL_MOVES = 8000;
+const USUAL_MOVES = 4000;
 
 /** What becomes of a plan when a dish is pinned to a sitting. */
 export function whyNot(

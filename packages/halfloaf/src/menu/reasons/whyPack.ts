@@ -72,7 +72,7 @@ function buyOnly(
   plan: MenuPlan,
   food: number,
   kind: number,
-  wish: Required<ReasonWish>,
+  wish: { readonly seed: number; readonly moves: number },
 ): FoundPlan | undefined {
   const kept = problem.packs.flatMap((pack, at) => (pack.food !== food || at === kind ? [at] : []));
   const dishOf = new Map(plan.batches.flatMap(({ dish, sittings }) => sittings.map((k) => [k, dish] as const)));

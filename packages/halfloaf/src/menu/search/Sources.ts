@@ -171,7 +171,28 @@ export function coverFrom(food: FoodSources, shops: number): CoverTable | undefi
   return table;
 }
 
+/** Sources by the packs they are of, with all else they depend on: problems that are asked about a week share them. */
+const built = new WeakMap<
+  MenuProblem["packs"],
+  Pick<MenuProblem, "days" | "foods" | "dishes" | "lots"> & {
+    readonly portions: number;
+    readonly sources: FoodSources[];
+  }
+>();
+
 /** Sources of every food of the problem; shops are numbered below 31. */
 export function buildSources(problem: MenuProblem): FoodSources[] {
-  return problem.foods.map((_, food) => buildFood(problem, food));
+  const { days, foods, dishes, lots, packs, sittings } = problem;
+  const portions = sittings.reduce((sum, sitting) => sum + sitting.portions, 0);
+  const known = built.get(packs);
+  const isSame =
+    known?.days === days &&
+    known.foods === foods &&
+    known.dishes === dishes &&
+    known.lots === lots &&
+    known.portions === portions;
+  if (known && isSame) return known.sources;
+  const sources = foods.map((_, food) => buildFood(problem, food));
+  built.set(packs, { days, foods, dishes, lots, portions, sources });
+  return sources;
 }

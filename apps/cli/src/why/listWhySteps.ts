@@ -1,5 +1,5 @@
 import type { Kitchen } from "halfloaf/kitchen";
-import { listLots } from "halfloaf/menu";
+import { type FoundPlan, listLots } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import { findDish } from "../card/findDish.ts";
 import { type Found, refuse } from "../words/Fault.ts";
@@ -25,37 +25,66 @@ export interface WhyQuestion {
 /** Dishes that are told where nothing is asked for: the dearest, and those that share most. */
 const MOST_TELLING = 3;
 
-/** The reasons that are asked for, or what the question names that the plan does not have. */
-export function toWhyReport(task: WhyTask, question: WhyQuestion): Found<WhyReport> {
-  const { stated, plan, currency, kitchen } = task;
-  const base = {
-    format: "halfloaf-why" as const,
-    version: 1 as const,
+/** One reason that is still to be looked for. */
+export interface WhyStep {
+  /** What is being looked for, in the words of a person who waits. */
+  readonly about: string;
+  /** Looks for it; plans of other steps, which the best answers start from, are read from and added to `known`. */
+  readonly find: (known: FoundPlan[]) => WhyPart;
+}
+
+/** What one step adds to the report. */
+export type WhyPart = Pick<WhyReport, "limits" | "dishes" | "otherDishes" | "packs">;
+
+/** The report before any reason is found. */
+export function beginReport({ stated, plan, currency, kitchen }: WhyTask): WhyReport {
+  return {
+    format: "halfloaf-why",
+    version: 1,
     kitchen: kitchen.name,
     currency,
     from: stated.from,
     days: stated.problem.days,
     moneyMinor: Math.round(checkPlan(stated.problem, plan).money.totalMinor),
   };
+}
+
+/** A report with one part more. */
+export function addPart(report: WhyReport, { limits, dishes, otherDishes, packs }: WhyPart): WhyReport {
+  return {
+    ...report,
+    ...(limits && { limits }),
+    ...(dishes && { dishes: [...(report.dishes ?? []), ...dishes] }),
+    ...(otherDishes && { otherDishes: [...(report.otherDishes ?? []), ...otherDishes] }),
+    ...(packs && { packs: [...(report.packs ?? []), ...packs] }),
+  };
+}
+
+/** The reasons that are asked for as steps, the quick ones first; or what the question names that the plan does not have. */
+export function listWhySteps(task: WhyTask, question: WhyQuestion): Found<WhyStep[]> {
+  const limits: WhyStep = { about: "what the limits cost", find: (known) => ({ limits: reasonLimits(task, known) }) };
   const asksNothing =
     !question.limits && !question.sitting && question.dish === undefined && question.pack === undefined;
   if (asksNothing) {
-    const dishes = chooseTelling(task).map((sitting) => reasonDish(task, sitting));
-    return { ok: true, value: { ...base, limits: reasonLimits(task), dishes } };
+    return { ok: true, value: [...chooseTelling(task).map((sitting) => dishStep(task, sitting)), limits] };
   }
-  const dishes = answerDish(task, question);
-  if (!dishes.ok) return dishes;
   const packs = question.pack === undefined ? undefined : answerPack(task, question.pack);
   if (packs !== undefined && !packs.ok) return packs;
-  const limits = question.limits ? { limits: reasonLimits(task) } : {};
-  return { ok: true, value: { ...base, ...limits, ...dishes.value, ...(packs && { packs: packs.value }) } };
+  const dishes = answerDish(task, question);
+  if (!dishes.ok) return dishes;
+  return { ok: true, value: [...(packs?.value ?? []), ...dishes.value, ...(question.limits ? [limits] : [])] };
 }
 
-function answerDish(
-  task: WhyTask,
-  { sitting, dish: word }: WhyQuestion,
-): Found<Pick<WhyReport, "dishes" | "otherDishes">> {
-  if (sitting === undefined && word === undefined) return { ok: true, value: {} };
+function dishStep(task: WhyTask, sitting: number): WhyStep {
+  const id = servedAt(task, sitting) ?? "";
+  return {
+    about: `why ${task.names.dish(id)}`,
+    find: (known) => ({ dishes: [reasonDish(task, sitting, known)] }),
+  };
+}
+
+function answerDish(task: WhyTask, { sitting, dish: word }: WhyQuestion): Found<WhyStep[]> {
+  if (sitting === undefined && word === undefined) return { ok: true, value: [] };
   const all = task.stated.sittings.map((_, k) => k);
   const isMeant = (k: number): boolean => {
     const one = task.stated.sittings[k];
@@ -63,17 +92,21 @@ function answerDish(
   };
   const meant = all.filter(isMeant);
   if (meant.length === 0) return refuse(tellNoSitting(task, sitting));
-  if (word === undefined) return { ok: true, value: { dishes: meant.map((k) => reasonDish(task, k)) } };
+  if (word === undefined) return { ok: true, value: meant.map((k) => dishStep(task, k)) };
   const dish = findDish(word, task.tables.dishes);
   if (!dish.ok) return dish;
   const { id, fits } = dish.value;
   const served = meant.filter((k) => servedAt(task, k) === id);
   if (served.length > 0) {
     const first = sitting === undefined ? oneOfEachBatch(task, served) : served;
-    return { ok: true, value: { dishes: first.map((k) => reasonDish(task, k)) } };
+    return { ok: true, value: first.map((k) => dishStep(task, k)) };
   }
   const asked = sitting === undefined ? chooseFitting(task, meant, fits) : meant;
-  return { ok: true, value: { otherDishes: asked.map((k) => reasonOtherDish(task, id, k)) } };
+  const about = `why not ${task.names.dish(id)}`;
+  return {
+    ok: true,
+    value: asked.map((k) => ({ about, find: () => ({ otherDishes: [reasonOtherDish(task, id, k)] }) })),
+  };
 }
 
 function servedAt({ stated, plan }: WhyTask, k: number): string | undefined {
@@ -105,12 +138,18 @@ function tellNoSitting({ stated }: WhyTask, sitting: WhyQuestion["sitting"]) {
   };
 }
 
-function answerPack(task: WhyTask, word: string): Found<NonNullable<WhyReport["packs"]>> {
+function answerPack(task: WhyTask, word: string): Found<WhyStep[]> {
   const { stated, plan } = task;
   const pack = stated.packs.find(({ id }) => id === word);
   const food = stated.foods.findIndex(({ id }) => id === (pack?.food ?? word));
-  const reason = food < 0 ? undefined : reasonPack(task, food);
-  if (reason !== undefined) return { ok: true, value: [reason] };
+  if (food >= 0 && plan.purchases.some((purchase) => stated.problem.packs[purchase.pack]?.food === food)) {
+    const about = `why these packs of ${task.names.food(stated.foods[food]?.id ?? "")}`;
+    const find = (): WhyPart => {
+      const reason = reasonPack(task, food);
+      return reason === undefined ? {} : { packs: [reason] };
+    };
+    return { ok: true, value: [{ about, find }] };
+  }
   const bought = plan.purchases.map((purchase) => stated.packs[purchase.pack]?.id ?? "");
   const near = findNearest(word, new Set(bought), 3, 0);
   const sentence =
