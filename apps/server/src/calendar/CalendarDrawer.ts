@@ -1,18 +1,19 @@
 import { Worker } from "node:worker_threads";
 import type { CalendarAsk } from "./drawCalendar.ts";
 
-/** How long one may take, and how much memory its thread, in milliseconds and megabytes; how many are remembered. */
-const LIMITS = { drawMs: 20_000, memoryMb: 512, remembered: 200, waiting: 50 };
+/** How long one may take, how long the thread rests before it ends, in milliseconds; its memory; how many are remembered and may wait. */
+const LIMITS = { drawMs: 60_000, restMs: 600_000, memoryMb: 512, remembered: 200, waiting: 50 };
 
 /**
  * Draws calendars in a thread of its own, one after the other, so that nobody who ticks waits for one. What was drawn is
- * remembered for as long as nothing changes. The thread is started with the first.
+ * remembered for as long as nothing changes. The thread is started with the first, and ends when nobody has asked for a while.
  */
 export class CalendarDrawer {
   readonly #drawn = new Map<string, string>();
   #worker: Worker | undefined;
   #turn: Promise<unknown> = Promise.resolve();
   #waiting = 0;
+  #resting: ReturnType<typeof setTimeout> | undefined;
   /** Tells what came of the one that is being drawn. */
   #tell: (text: string | undefined) => void = () => {};
 
@@ -28,12 +29,14 @@ export class CalendarDrawer {
   }
 
   async close(): Promise<void> {
+    clearTimeout(this.#resting);
     await this.#worker?.terminate();
     this.#worker = undefined;
   }
 
   async #drawNow(key: string, ask: CalendarAsk | undefined): Promise<string | undefined> {
     if (ask === undefined) return undefined;
+    clearTimeout(this.#resting);
     const worker = this.#worker ?? this.#start();
     const text = await new Promise<string | undefined>((resolve) => {
       const timer = setTimeout(() => this.#tell(undefined), LIMITS.drawMs);
@@ -45,6 +48,7 @@ export class CalendarDrawer {
     });
     if (text === undefined) await this.close();
     else this.#remember(key, text);
+    this.#resting = setTimeout(() => void this.close(), LIMITS.restMs).unref();
     return text;
   }
 

@@ -1,9 +1,18 @@
 import type { Membership } from "@halfloaf/keep/sync";
 import { fromKitchen } from "halfloaf/kitchen/record";
 import { findWeek } from "halfloaf/sheet/testing";
-import { describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { MANNER } from "../testing/manner.testing.ts";
-import { answered, boughtOats, desk, letIn, makeKitchen, type TestHost, until } from "../testing/startHost.testing.ts";
+import {
+  answered,
+  boughtOats,
+  desk,
+  letIn,
+  makeKitchen,
+  startHost,
+  type TestHost,
+  until,
+} from "../testing/startHost.testing.ts";
 import { useHosts } from "../testing/useHosts.testing.ts";
 
 const { start, join } = useHosts();
@@ -23,8 +32,14 @@ async function settle(host: TestHost) {
 const make = async (member: Membership) => answered(await desk.makeCalendar(member, MANNER));
 
 describe("The address of a calendar", () => {
+  // One server for all that is drawn, since each starts a thread of its own for that.
+  let host: TestHost;
+  beforeAll(async () => {
+    host = await startHost({ now: () => noon });
+  });
+  afterAll(() => host.stop());
+
   it("gives the accepted week in the words and by the clock of who made it, and what was planned anew once only", async () => {
-    const host = await start({ now: () => noon });
     const { keeper, phone } = await settle(host);
     const { address } = await make(keeper);
     const answer = await fetch(address);
@@ -39,10 +54,9 @@ describe("The address of a calendar", () => {
     await phone.kept.add([{ kind: "menu-accepted", on: week.from, week }]);
     await phone.sync.settled();
     expect(summaries(await (await fetch(address)).text())).toEqual(summaries(text));
-  });
+  }, 90_000);
 
   it("is empty while there is no week, and changes once one is accepted", async () => {
-    const host = await start({ now: () => noon });
     const keeper = await makeKitchen(host);
     const { address } = await make(keeper);
     expect(await (await fetch(address)).text()).not.toContain("VEVENT");
@@ -54,7 +68,6 @@ describe("The address of a calendar", () => {
   });
 
   it("is made by any device, listed for all without its secret, revoked by its maker or a keeper, and gone with its device", async () => {
-    const host = await start();
     const keeper = await makeKitchen(host);
     const [cook, reader] = [await letIn(keeper, "cook"), await letIn(keeper, "reader")];
     const [one, two, three] = [await make(cook), await make(reader), await make(reader)];
@@ -116,7 +129,6 @@ describe("The address of a calendar", () => {
   });
 
   it("is answered with 503 where the store can't be asked, and drawn by no thread that ticks wait for", async () => {
-    const host = await start({ now: () => noon });
     const { keeper, phone } = await settle(host);
     const { address } = await make(keeper);
     await fetch(address);
@@ -128,7 +140,9 @@ describe("The address of a calendar", () => {
     expect((await asked).status).toBe(200);
     await phone.kept.add([boughtOats("oats-2")]);
     await phone.sync.settled();
+    const { readLog } = host.parts.store;
     host.parts.store.readLog = async () => ({ ok: false, reason: "failed", detail: "as told" });
     expect((await fetch(address)).status).toBe(503);
+    host.parts.store.readLog = readLog;
   });
 });
