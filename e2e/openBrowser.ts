@@ -12,8 +12,8 @@ if (found === undefined) {
 /** True where there is a browser; without one, tests that need it are skipped at a desk and fail on a build machine. */
 export const hasBrowser = found !== undefined;
 
-/** A browser without a window. Close it, else the process does not end. */
-export async function openBrowser(): Promise<Browser> {
+/** A browser without a window, with more options of its command line. Close it, else the process does not end. */
+export async function openBrowser(options: readonly string[] = []): Promise<Browser> {
   // Chromium's sandbox needs rights that containers don't give; only pages of our own are opened.
-  return chromium.launch({ ...found, args: [...(found?.args ?? []), "--no-sandbox"] });
+  return chromium.launch({ ...found, args: [...(found?.args ?? []), "--no-sandbox", ...options] });
 }

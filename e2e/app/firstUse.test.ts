@@ -8,7 +8,7 @@ import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { goTo, openApp, SIZES } from "./openApp.ts";
 
 const FROZEN = new URL("../../packages/halfloaf/src/kitchen/record/frozen/kitchen-1.json", import.meta.url);
-const { first, scan } = furtherEn;
+const { first } = furtherEn;
 
 describe.skipIf(!hasBrowser)("a first use", () => {
   let browser: Browser;
@@ -41,25 +41,5 @@ describe.skipIf(!hasBrowser)("a first use", () => {
     await page.getByText(eaters[0].name).first().waitFor();
     expect(errors).toEqual([]);
     await context.close();
-  });
-});
-
-describe.skipIf(!hasBrowser)("a camera refused", () => {
-  test("is told of, and the number can be typed all the same", async () => {
-    const browser = await openBrowser();
-    const { page, errors } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
-    await goTo(page, "buying");
-    await page.getByRole("button", { name: scan.open }).click();
-    await page.getByRole("button", { name: scan.look }).click();
-    const told = new RegExp(`${scan.refused}|${scan.missing}`.replaceAll(".", "\\."));
-    await page.getByText(told).waitFor();
-    await page.getByLabel(scan.typed).fill("2000000000009");
-    await page.getByRole("button", { name: scan.find, exact: true }).click();
-    await page.getByText(scan.invalid).waitFor();
-    await page.getByLabel(scan.typed).fill("2000000000008");
-    await page.getByRole("button", { name: scan.find, exact: true }).click();
-    await page.getByText(scan.unknown("2000000000008")).waitFor();
-    expect(errors).toEqual([]);
-    await browser.close();
   });
 });

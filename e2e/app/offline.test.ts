@@ -1,13 +1,9 @@
-import { appendFileSync, cpSync, mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { buildApp } from "@halfloaf/web/build";
 import { en } from "@halfloaf/web/words";
+import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { goTo, makeDemo, openApp, planDays, SCREENS, seeScreen, waitUntilKept } from "./openApp.ts";
-import { serveApp } from "./serveApp.ts";
 
 describe.skipIf(!hasBrowser)("without a network", () => {
   let browser: Browser;
@@ -16,41 +12,35 @@ describe.skipIf(!hasBrowser)("without a network", () => {
   });
   afterAll(() => browser?.close());
 
-  test("the first visit is enough for every screen and for planning", async () => {
+  test("the first visit is enough to plan, shop, cook and account, to load anew, for another tab and for every screen", async () => {
     const { page, context, errors } = await openApp(browser, inject("appUrl"));
     await waitUntilKept(page);
     await context.setOffline(true);
     await page.reload();
     await makeDemo(page, "one-ring");
     await planDays(page);
-    for (const screen of Object.keys(SCREENS)) await goTo(page, screen as keyof typeof SCREENS);
+    await goTo(page, "buying");
+    const line = page.locator(".buying-line").first();
+    const price = (await line.locator("label > .figure").textContent()) ?? "";
+    await line.getByRole("checkbox").click();
+    await goTo(page, "today");
+    const cooked = page.getByRole("button", { name: en.today.cooked });
+    const jobs = await cooked.count();
+    await cooked.first().click();
+    await expect.poll(() => cooked.count()).toBe(jobs - 1);
+    const other = await context.newPage();
+    for (const each of [page, other]) {
+      await each.goto("/accounts");
+      const spent = each.locator("section tr", { hasText: furtherEn.accounts.spent });
+      expect(await spent.getByRole("cell").textContent()).toBe(price);
+      const eaten = each.locator("section tr", { hasText: furtherEn.accounts.eaten }).last();
+      expect(await eaten.getByRole("cell").textContent()).toMatch(/^-€(?!0\.00)/);
+    }
+    for (const screen of Object.keys(SCREENS)) await goTo(other, screen as keyof typeof SCREENS);
     await page.goto("/stores?from=elsewhere");
     await seeScreen(page);
     expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe(en.screens.stores);
     expect(errors).toEqual([]);
     await context.close();
   }, 60_000);
-
-  test("a newer app is told, and loaded when it is asked for", async () => {
-    const folder = mkdtempSync(join(tmpdir(), "halfloaf-newer-"));
-    cpSync(buildApp(), folder, { recursive: true });
-    const served = await serveApp(folder);
-    const { page, context } = await openApp(browser, served.url);
-    await waitUntilKept(page);
-    expect(await page.getByText(en.shell.newer).count()).toBe(0);
-    for (const name of ["sw.js", "sw.js.gz"]) rmSync(join(folder, name), { force: name.endsWith(".gz") });
-    cpSync(join(buildApp(), "sw.js"), join(folder, "sw.js"));
-    appendFileSync(join(folder, "sw.js"), "\n// newer\n");
-    await page.reload();
-    await page.evaluate(() => Object.assign(window, { isFirstPage: true }));
-    await page.getByText(en.shell.newer).waitFor();
-    expect(await page.evaluate(() => "isFirstPage" in window)).toBe(true);
-    await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: en.shell.loadNewer }).click()]);
-    expect(await page.evaluate(() => "isFirstPage" in window)).toBe(false);
-    await seeScreen(page);
-    expect(await page.getByText(en.shell.newer).count()).toBe(0);
-    await context.close();
-    await served.close();
-    rmSync(folder, { recursive: true });
-  });
 });

@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { loadStarterTables } from "@halfloaf/data";
 import { en } from "@halfloaf/web/words";
 import { furtherEn } from "@halfloaf/web/words/further";
@@ -8,8 +7,9 @@ import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { goTo, makeDemo, type OpenApp, openApp, planDays } from "./openApp.ts";
+import { saveBackup } from "./saveBackup.ts";
 
-const { accounts, kitchen, mended, otherwise, shelf, stove } = furtherEn;
+const { accounts, mended, otherwise, shelf, stove } = furtherEn;
 const [MONDAY, SUNDAY] = ["2027-03-01", "2027-03-07"];
 
 describe.skipIf(!hasBrowser)(
@@ -251,16 +251,6 @@ function countTold(page: Page): Promise<number> {
     const running = JSON.parse(localStorage.getItem("halfloaf-cooking") ?? "null");
     return (running?.told ?? []).filter((each: { doneMinutes?: number }) => each.doneMinutes !== undefined).length;
   });
-}
-
-async function saveBackup(page: Page): Promise<unknown[]> {
-  await goTo(page, "kitchen");
-  await page.getByRole("heading", { name: kitchen.backup }).click();
-  const [download] = await Promise.all([
-    page.waitForEvent("download"),
-    page.getByRole("button", { name: kitchen.download }).click(),
-  ]);
-  return JSON.parse(readFileSync(await download.path(), "utf8")).rows;
 }
 
 /** The library's own picture of what the rows say; edits of the kitchen are left out. */

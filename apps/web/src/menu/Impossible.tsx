@@ -140,6 +140,9 @@ function Slider({ knob, value, onChange }: SliderProps): ReactNode {
   const field = useId();
   const { limit, now, enough, weekday, sitting, shop } = knob;
   const far = Math.max(0, 2 * enough - now);
+  const step = limit === "budget" ? 10 : 1;
+  // A range snaps to steps from its least: what is enough must be one of them.
+  const least = Math.min(now, far) + ((enough - Math.min(now, far)) % step);
   const tell = (amount: number): string => {
     if (limit === "budget") return formats.money(amount, view.edited.currency);
     return limit === "hands-on" || limit === "elapsed" ? formats.minutes(amount) : formats.number(amount);
@@ -161,9 +164,9 @@ function Slider({ knob, value, onChange }: SliderProps): ReactNode {
       <input
         id={field}
         type="range"
-        min={Math.min(now, far)}
+        min={least}
         max={Math.max(now, far)}
-        step={limit === "budget" ? 10 : 1}
+        step={step}
         value={value}
         aria-valuetext={tell(value)}
         onChange={(event) => onChange(event.target.valueAsNumber)}
