@@ -6,6 +6,7 @@ import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { MoveDish } from "./MoveDish.tsx";
 import type { DishReason, Instead } from "./reasoning/Told.ts";
+import { useWeekAsked } from "./reasoning/useWeekAsked.ts";
 import { Thinking } from "./Thinking.tsx";
 import { tellExtra } from "./tellExtra.ts";
 import { useAnswer } from "./useAnswer.ts";
@@ -26,6 +27,7 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
   const names = useNames();
   const [isMoving, setMoving] = useState(false);
   const { answering, ask, stop } = useAnswer<DishReason>();
+  const { toAsked, isThen } = useWeekAsked(week);
   const panel = useFocus();
   const moveButton = useRef<HTMLButtonElement>(null);
   const planned = week.sittings[sitting];
@@ -57,19 +59,22 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
         <button
           type="button"
           className="button"
-          onClick={() => ask((reasoner) => reasoner.whyDish(view.kitchen, week, sitting))}
+          onClick={() => ask(async (reasoner) => reasoner.whyDish(await toAsked(), sitting))}
         >
           {further.week.why}
         </button>
-        <button
-          ref={moveButton}
-          type="button"
-          className="button"
-          aria-pressed={isMoving}
-          onClick={() => setMoving(!isMoving)}
-        >
-          {further.week.move}
-        </button>
+        {/* What is over can't be moved any more. */}
+        {date >= view.day && (
+          <button
+            ref={moveButton}
+            type="button"
+            className="button"
+            aria-pressed={isMoving}
+            onClick={() => setMoving(!isMoving)}
+          >
+            {further.week.move}
+          </button>
+        )}
         <Link href={`/dishes/${dish}`} className="button way">
           {further.week.toDish}
         </Link>
@@ -80,7 +85,10 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
       {isMoving && <MoveDish week={week} sitting={sitting} onOffer={onOffer} onLeave={leaveMove} />}
       <Thinking answering={answering} onStop={stop} />
       {answering.kind === "answered" && answering.answer !== undefined && (
-        <Reason reason={answering.answer} asked={planned} week={week} onOffer={onOffer} />
+        <>
+          {isThen && <p className="small soft">{further.week.asThen}</p>}
+          <Reason reason={answering.answer} asked={planned} week={week} onOffer={onOffer} />
+        </>
       )}
     </section>
   );

@@ -4,6 +4,7 @@ import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { MoveTold } from "./reasoning/Told.ts";
+import { useWeekAsked } from "./reasoning/useWeekAsked.ts";
 import { Thinking } from "./Thinking.tsx";
 import { tellMove } from "./tellMove.ts";
 import { useAnswer } from "./useAnswer.ts";
@@ -23,6 +24,7 @@ export function MoveDish({ week, sitting, onOffer, onLeave }: MoveDishProps): Re
   const group = useId();
   const [target, setTarget] = useState<number>();
   const { answering, ask, stop } = useAnswer<MoveTold>();
+  const { toAsked, isThen } = useWeekAsked(week);
   const told = answering.kind === "answered" ? answering.answer : undefined;
   const fits = view.tables.dishes.find(({ id }) => id === week.sittings[sitting]?.dish)?.fits;
   const isFit = (kind: WeekPlan["sittings"][number]["kind"]): boolean => fits?.includes(kind) ?? true;
@@ -32,7 +34,7 @@ export function MoveDish({ week, sitting, onOffer, onLeave }: MoveDishProps): Re
   };
   const choose = (position: number): void => {
     setTarget(position);
-    ask((reasoner) => reasoner.move(view.kitchen, week, sitting, position, view.day));
+    ask(async (reasoner) => reasoner.move(await toAsked(), sitting, position, view.day));
   };
   return (
     <form
@@ -48,7 +50,7 @@ export function MoveDish({ week, sitting, onOffer, onLeave }: MoveDishProps): Re
         <legend className="unseen">{further.week.move}</legend>
         <div className="move-targets">
           {week.sittings.map(({ dish, ...other }, position) =>
-            position === sitting || !isFit(other.kind) ? null : (
+            position === sitting || !isFit(other.kind) || other.date < view.day ? null : (
               <label key={[other.date, other.kind, ...other.eaters].join()} className="tick">
                 <input type="radio" name={group} checked={position === target} onChange={() => choose(position)} />
                 <span>
@@ -63,7 +65,9 @@ export function MoveDish({ week, sitting, onOffer, onLeave }: MoveDishProps): Re
         <Thinking answering={answering} onStop={stop} said={further.week.moveWait(at(target))} />
       )}
       {target !== undefined && told !== undefined && (
-        <p role="status">{tellMove(told, at(target), week.currency, further, formats)}</p>
+        <p role="status">
+          {tellMove(told, at(target), week.currency, further, formats)} {isThen && further.week.moveThen}
+        </p>
       )}
       <div className="row">
         <button type="submit" className="button main" disabled={told?.kind !== "fits"}>

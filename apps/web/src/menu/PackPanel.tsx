@@ -4,6 +4,7 @@ import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { PackReason, PackWay } from "./reasoning/Told.ts";
+import { useWeekAsked } from "./reasoning/useWeekAsked.ts";
 import { Thinking } from "./Thinking.tsx";
 import { tellExtra } from "./tellExtra.ts";
 import { useAnswer } from "./useAnswer.ts";
@@ -20,9 +21,9 @@ interface PackPanelProps {
 /** A pack of the week: what it cost, what becomes of it, and why it is this pack. */
 export function PackPanel({ week, lot: id, onOffer, onClose }: PackPanelProps): ReactNode {
   const { words, further, formats } = useFurther("menu");
-  const { view } = useKitchen();
   const names = useNames();
   const { answering, ask, stop } = useAnswer<PackReason>();
+  const { toAsked, isThen } = useWeekAsked(week);
   const panel = useFocus();
   const lot = week.lots.find((each) => each.id === id);
   if (lot === undefined) return null;
@@ -54,7 +55,7 @@ export function PackPanel({ week, lot: id, onOffer, onClose }: PackPanelProps): 
           <button
             type="button"
             className="button"
-            onClick={() => ask((reasoner) => reasoner.whyPack(view.kitchen, week, food))}
+            onClick={() => ask(async (reasoner) => reasoner.whyPack(await toAsked(), food))}
           >
             {further.week.whyPack}
           </button>
@@ -65,7 +66,10 @@ export function PackPanel({ week, lot: id, onOffer, onClose }: PackPanelProps): 
       </div>
       <Thinking answering={answering} onStop={stop} />
       {answering.kind === "answered" && answering.answer !== undefined && (
-        <Reason reason={answering.answer} currency={week.currency} onOffer={onOffer} />
+        <>
+          {isThen && <p className="small soft">{further.week.asThen}</p>}
+          <Reason reason={answering.answer} currency={week.currency} onOffer={onOffer} />
+        </>
       )}
     </section>
   );

@@ -3,6 +3,7 @@ import { useRef, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import type { MoveTold } from "./reasoning/Told.ts";
 import { useReasoner } from "./reasoning/useReasoner.ts";
+import { useWeekAsked } from "./reasoning/useWeekAsked.ts";
 
 /** A plate over another sitting, with what the move would come to once that is known. */
 export interface Moving {
@@ -27,6 +28,7 @@ export function useMoving(
   readonly drop: (sitting: number, over: number | undefined) => void;
 } {
   const { view } = useKitchen();
+  const { toAsked } = useWeekAsked(week);
   const reasoner = useReasoner();
   const [moving, setMoving] = useState<Moving>();
   const wanted = useRef<Moving>(undefined);
@@ -53,7 +55,7 @@ export function useMoving(
     for (let asked = wanted.current; asked !== undefined && asked.told === undefined; asked = wanted.current) {
       const told = await reasoner
         .ask()
-        .move(view.kitchen, week, asked.sitting, asked.over, view.day)
+        .move(await toAsked(), asked.sitting, asked.over, view.day)
         .catch((): MoveTold => ({ kind: "breaks" }));
       if (wanted.current !== asked) continue;
       wanted.current = { ...asked, told };

@@ -105,6 +105,11 @@ export class Thinker {
     return this.#mender.prepare(kitchen, day);
   }
 
+  /** The kitchen that the accepted week of a day was planned with; undefined where there is none that it fits. */
+  weekKitchen(kitchen: string, day: CivilDate): Promise<Kitchen | undefined> {
+    return this.#mender.kitchenThen(kitchen, day);
+  }
+
   /** Plans the accepted week of a day again after what came out otherwise. */
   mendWeek(question: MendQuestion): Promise<WeekMended> {
     return this.#mender.mend(question);

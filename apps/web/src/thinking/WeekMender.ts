@@ -94,6 +94,12 @@ export class WeekMender {
     await this.#restore(kitchen, day);
   }
 
+  /** The kitchen that the accepted week of a day was planned with; undefined where there is none that it fits. */
+  async kitchenThen(kitchen: string, day: CivilDate): Promise<Kitchen | undefined> {
+    const ready = await this.#restore(kitchen, day);
+    return ready.ok ? ready.value.kitchen : undefined;
+  }
+
   async mend({ kitchen: id, day, asked, pack, isPatient = false }: MendQuestion): Promise<WeekMended> {
     const ready = await this.#restore(id, day, pack);
     if (!ready.ok) return { kind: "unfit", codes: ready.issues.map(({ code }) => code) };

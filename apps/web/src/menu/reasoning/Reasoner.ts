@@ -8,10 +8,12 @@ import {
   type Tables,
   toMenuProblem,
   toWeekPlan,
+  type WeekChange,
   type WeekPlan,
   withOwnFoodsAndDishes,
   writeWeek,
 } from "halfloaf/kitchen";
+import { followWeek } from "halfloaf/kitchen/record";
 import {
   type Choice,
   explainImpossible,
@@ -37,6 +39,7 @@ import type {
   MoveTold,
   PackReason,
   PackWay,
+  WeekAsked,
 } from "./Told.ts";
 import { keepShort, toWayOut } from "./toKnobs.ts";
 
@@ -59,8 +62,9 @@ export class Reasoner {
   #stage: (Stage & { readonly key: string }) | undefined;
 
   /** Why the dish of a sitting stands there; undefined where the kitchen has become another than the week was planned for. */
-  async whyDish(kitchen: Kitchen, week: WeekPlan, sitting: number): Promise<DishReason | undefined> {
-    const stage = await this.#enter(kitchen, week);
+  async whyDish(asked: WeekAsked, sitting: number): Promise<DishReason | undefined> {
+    const { week } = asked;
+    const stage = await this.#enter(asked);
     const k = stage && indexOf(stage.before.stated, week, sitting);
     if (stage === undefined || k === undefined) return undefined;
     const { stated, plan } = stage.before;
@@ -83,8 +87,9 @@ export class Reasoner {
   }
 
   /** Why a food is bought in its packs; undefined where it is not bought, or the kitchen has become another. */
-  async whyPack(kitchen: Kitchen, week: WeekPlan, food: string): Promise<PackReason | undefined> {
-    const stage = await this.#enter(kitchen, week);
+  async whyPack(asked: WeekAsked, food: string): Promise<PackReason | undefined> {
+    const { week } = asked;
+    const stage = await this.#enter(asked);
     if (stage === undefined) return undefined;
     const { stated, plan } = stage.before;
     const at = stated.foods.findIndex(({ id }) => id === food);
@@ -110,30 +115,34 @@ export class Reasoner {
   }
 
   /** The week with the dish of one sitting eaten at another, as near to the old one as it can be. */
-  async move(kitchen: Kitchen, week: WeekPlan, from: number, to: number, day: CivilDate): Promise<MoveTold> {
-    const stage = await this.#enter(kitchen, week);
+  async move(asked: WeekAsked, from: number, to: number, day: CivilDate): Promise<MoveTold> {
+    const { week, known } = asked;
+    const stage = await this.#enter(asked);
     const planned = week.sittings[from];
     const target = week.sittings[to];
     if (stage === undefined || planned === undefined || target === undefined) return { kind: "breaks" };
     const { date, kind, eaters } = target;
     const wish = { kind: "want" as const, dish: planned.dish, at: { date, kind, eater: eaters[0] as string } };
     const today = day > week.from ? day : week.from;
-    const changed = changeRestored(kitchen, stage.tables, stage.before, [wish], today);
-    if (!changed.ok) return { kind: "unfit" };
-    const { stated } = changed.value;
-    const left = indexOf(stated, week, from);
-    const { problem } = changed.value.week;
+    const { kitchen, tables, before } = stage;
+    const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, before, changes, today);
+    const followed = followWeek(change, [wish], known);
+    if (!followed.ok) return { kind: "unfit" };
+    const { changed } = followed.value;
+    const { stated } = changed;
+    const emptied = indexOf(stated, week, from);
+    const { problem } = changed.week;
     const sittings = problem.sittings.map((sitting, k) =>
-      k === left
+      k === emptied
         ? { ...sitting, dishes: sitting.dishes.filter((dish) => problem.dishes[dish]?.id !== planned.dish) }
         : sitting,
     );
-    const asked = { ...changed.value, week: { ...changed.value.week, problem: { ...problem, sittings } } };
+    const left = { ...changed, week: { ...changed.week, problem: { ...problem, sittings } } };
     const options = { judge: checkPlan, seed: SEED, changeMinor: CHANGE_MINOR };
-    const { changed: moved, outcome } = replanWeek(kitchen, stage.tables, asked, options);
+    const { changed: moved, outcome } = replanWeek(kitchen, tables, left, options);
     if (outcome.kind === "none") return { kind: "breaks" };
     const { plan, moneyMinor, moves } = outcome;
-    const written = writeWeek(kitchen, stage.tables, moved, plan, { seed: SEED, moves, moneyMinor });
+    const written = writeWeek(kitchen, tables, moved, plan, { seed: SEED, moves, moneyMinor });
     const extraMinor = moneyMinor - moneyOf(stage);
     return { kind: "fits", extraMinor, week: written, changed: listChanged(week, written) };
   }
@@ -186,13 +195,18 @@ export class Reasoner {
     }
   }
 
-  /** The week as a problem; the last one is kept, since most questions are about it again. */
-  async #enter(kitchen: Kitchen, week: WeekPlan): Promise<Stage | undefined> {
-    const key = JSON.stringify([kitchen, week]);
+  /** The week as a problem in the first kitchen that it fits; the last one is kept, since most questions are about it again. */
+  async #enter({ week, kitchens }: WeekAsked): Promise<Stage | undefined> {
+    const key = JSON.stringify([kitchens, week]);
     if (this.#stage?.key === key) return this.#stage;
-    const tables = await tablesOf(kitchen);
-    const restored = restoreWeek(kitchen, tables, week);
-    this.#stage = restored.ok ? { key, kitchen, tables, before: restored.value } : undefined;
+    this.#stage = undefined;
+    for (const kitchen of kitchens) {
+      const tables = await tablesOf(kitchen);
+      const restored = restoreWeek(kitchen, tables, week);
+      if (!restored.ok) continue;
+      this.#stage = { key, kitchen, tables, before: restored.value };
+      break;
+    }
     return this.#stage;
   }
 }

@@ -1,6 +1,15 @@
-import type { WeekPlan } from "halfloaf/kitchen";
+import type { Kitchen, WeekChange, WeekPlan } from "halfloaf/kitchen";
 import type { LimitKind, PackHindrance } from "halfloaf/menu";
 import type { CivilDate } from "halfloaf/quantity";
+
+/** A week that is asked about. */
+export interface WeekAsked {
+  readonly week: WeekPlan;
+  /** The kitchens that it may be of; the first that it fits is reasoned in. */
+  readonly kitchens: readonly Kitchen[];
+  /** What came out otherwise since it was accepted. */
+  readonly known: readonly WeekChange[];
+}
 
 /** Another week that may be taken instead, and what it costs more in minor units; below 0 where it is cheaper. */
 export interface Instead {

@@ -19,6 +19,8 @@ export const menuDe: typeof menuEn = {
     thinking: "Suche läuft …",
     stop: "Anhalten",
     strange: "Diese Küche hat sich geändert, seit der Speiseplan entstand. Plane neu und frag dann noch einmal.",
+    asThen: "Die Küche hat sich geändert, seit dieser Plan genommen wurde: das sind die Gründe von damals.",
+    moveThen: "Was seither geschah, bleibt: vergangene Tage, Gekauftes und Gekochtes, gesehene Preise.",
     shares: (food: string, dishes: string) => `Teilt sich ${food} mit: ${dishes}.`,
     finishes: (foods: string) => `Braucht auf: ${foods}.`,
     saves: (what: string) => `Bewahrt vor dem Verderben: ${what}.`,

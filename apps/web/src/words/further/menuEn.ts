@@ -18,6 +18,8 @@ export const menuEn = {
     thinking: "Searching …",
     stop: "Stop",
     strange: "This kitchen has changed since the menu was made. Plan anew, then ask again.",
+    asThen: "The kitchen has moved on since this menu was taken: these are the reasons of then.",
+    moveThen: "What has happened since stays: past days, what is bought or cooked, and the prices seen.",
     shares: (food: string, dishes: string) => `Shares ${food} with ${dishes}.`,
     finishes: (foods: string) => `Finishes ${foods}.`,
     saves: (what: string) => `Saves from going off: ${what}.`,
