@@ -76,7 +76,7 @@ function layTable(axes: readonly GrowthAxis[]): string[] {
   const rows = axes.flatMap(({ name, points }) =>
     points.map(({ value, firstS, boundS, movesPerS }) => {
       const moves = movesPerS === null ? null : movesPerS / 1000;
-      return `| ${value} ${name} | ${show(firstS, 3)} | ${show(boundS, 2)} | ${show(moves, 1)} |`;
+      return `| ${value} ${value === 1 ? name.slice(0, -1) : name} | ${show(firstS, 3)} | ${show(boundS, 2)} | ${show(moves, 1)} |`;
     }),
   );
   return ["| | first plan, s | first bound, s | thousand moves a second |", "| --- | --- | --- | --- |", ...rows];

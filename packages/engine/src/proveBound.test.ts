@@ -139,7 +139,7 @@ describe("a bound never lies", () => {
         for (const { costMinor } of plans)
           for (const boundMinor of seen) expect(boundMinor).toBeLessThanOrEqual(costMinor);
       }),
-      { numRuns: 60 },
+      { numRuns: 60, endOnFailure: true },
     );
     expect(plansSeen).toBeGreaterThan(10);
   }, 120_000);
@@ -156,10 +156,42 @@ describe("a bound never lies", () => {
         expect(outcome.boundMinor).toBeLessThanOrEqual(cheapest);
         gaps.push((cheapest - (outcome.boundMinor as number)) / cheapest);
       }),
-      { numRuns: 15 },
+      { numRuns: 15, endOnFailure: true },
     );
     const median = gaps.sort((a, b) => a - b)[gaps.length >> 1];
     expect(median).toBeLessThan(0.05);
+  }, 120_000);
+});
+
+/** Ways to limit a tiny week more than it is. */
+const TIGHTER: readonly ((problem: MenuProblem) => MenuProblem)[] = [
+  (problem) => ({ ...problem, limits: { ...problem.limits, budgetMinor: 400 } }),
+  (problem) => ({ ...problem, limits: { ...problem.limits, handsOnMinutes: [8, 8, 60] } }),
+  (problem) => ({ ...problem, limits: { ...problem.limits, distinct: 2 } }),
+  (problem) => ({ ...problem, limits: { ...problem.limits, mainMax: 2 } }),
+  (problem) => ({ ...problem, dishes: problem.dishes.map((dish) => ({ ...dish, maxUses: 2 })) }),
+  (problem) => ({ ...problem, wishes: [{ dishes: [2], sittings: [0, 1, 2], least: 1 }] }),
+  (problem) => ({ ...problem, trips: problem.trips.map((trip) => ({ ...trip, carryG: 900 })) }),
+];
+
+describe("adding a limit", () => {
+  test("never makes a plan cheaper than what is proven without it, nor its own proof lower", async () => {
+    let plans = 0;
+    await fc.assert(
+      fc.asyncProperty(tinyWeek, fc.constantFrom(...TIGHTER), fc.nat(99), async (problem, tighten, seed) => {
+        const limited = tighten(problem);
+        const [wide, narrow] = [await proveBound(problem, { seconds: 5 }), await proveBound(limited, { seconds: 5 })];
+        if (wide.status !== "proven") return;
+        const least = wide.boundMinor as number;
+        if (narrow.status === "proven") expect(narrow.boundMinor as number).toBeGreaterThanOrEqual(least - 0.05);
+        for (const { costMinor } of findPlans(limited, seed)) {
+          plans++;
+          expect(costMinor).toBeGreaterThanOrEqual(least);
+        }
+      }),
+      { numRuns: 25, endOnFailure: true },
+    );
+    expect(plans).toBeGreaterThan(5);
   }, 120_000);
 });
 

@@ -88,7 +88,8 @@ async function grow(
     }
   }
   const status = tree.isDone ? "proven" : "stopped";
-  if (tree.isDone && tree.bound === Number.POSITIVE_INFINITY && boundMinor === undefined)
+  const hasNoMenu = tree.isDone && tree.bound === Number.POSITIVE_INFINITY;
+  if (hasNoMenu && readIncumbent(request) === Number.POSITIVE_INFINITY)
     return { status: "impossible", elapsed: elapsed() };
   return { status, ...(boundMinor === undefined ? {} : { boundMinor }), elapsed: elapsed(), parts: tree.parts };
 }
