@@ -4,6 +4,7 @@ import { serveStatic } from "@hono/node-server/serve-static";
 import { Hono } from "hono";
 import { secureHeaders } from "hono/secure-headers";
 import { ApiDesk, type ApiOptions, tellPath } from "./api/ApiDesk.ts";
+import { addressOf } from "./api/addressOf.ts";
 import { createApi } from "./api/createApi.ts";
 import type { ServerParts } from "./ServerParts.ts";
 import { hashSecret } from "./secrets.ts";
@@ -63,7 +64,13 @@ function addHost(app: Hono<{ Bindings: HttpBindings }>, host: HostOptions): void
   const { parts, hub, metricsToken } = host;
   app.use(async (context, next) => {
     await next();
-    parts.measures.requests.inc({ status: String(context.res.status) });
+    const { status } = context.res;
+    const { path } = context.req;
+    parts.measures.requests.inc({ status: String(status) });
+    // The API writes down by itself what it refuses.
+    if (status < 400 || status >= 500 || path.startsWith("/api/")) return;
+    const address = addressOf(context.env.incoming, host.trustedProxies);
+    parts.journal.warn({ address, path: tellPath(path), status }, "request-refused");
   });
   // It lives: whoever watches need not end it. It is ready: questions may be sent to it.
   app.get("/health", (context) => context.json({ health: "well" }));

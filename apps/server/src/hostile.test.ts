@@ -114,6 +114,9 @@ describe("Another kitchen's name", () => {
     expect(await desk.deleteKitchen(posing)).toEqual(unknown);
     expect(await desk.removeDevice(stranger, guest.device)).toEqual({ ok: false, reason: "missing" });
     expect(await desk.changeRole(stranger, guest.device, "keeper")).toEqual({ ok: false, reason: "missing" });
+    expect(events(host)).toEqual(
+      expect.arrayContaining(["farewell unknown", "request-refused unknown", "request-refused missing"]),
+    );
     await isHarmless();
   });
 });
@@ -154,6 +157,7 @@ describe("A message", () => {
     const binary = await comeIn(host, guest);
     binary.socket.send(new Uint8Array([1, 2, 3]));
     expect((await binary.next("bye")).reason).toBe("malformed");
+    expect(events(host).filter((each) => each === "farewell malformed").length).toBe(broken.length + 1);
     await isHarmless();
   });
 
@@ -167,6 +171,7 @@ describe("A message", () => {
     expect((await newer.next("bye")).reason).toBe("protocol");
     const silent = await openTaken(host);
     expect((await silent.next("bye")).reason).toBe("malformed");
+    expect(events(host)).toEqual(expect.arrayContaining(["farewell malformed", "farewell protocol"]));
     await isHarmless();
   });
 
@@ -237,6 +242,8 @@ describe("An update", () => {
         ["hostile-2", "role"],
       ]),
     );
+    const refused = host.journal.find(({ event }) => event === "rows-refused")?.facts.reasons;
+    expect(refused).toEqual(expect.arrayContaining(["writer-taken", "not-yours", "role"]));
     expect(phone.kept.events.state.lots.has("rice-1")).toBe(true);
     await isHarmless();
   });
@@ -250,6 +257,7 @@ describe("An update", () => {
     speaker.say({ say: "push", ref: 2, rows: Array.from({ length: 9 }, (_, at) => row(`hostile-${at + 50}`)) });
     const { refused } = await speaker.next("answer");
     expect(refused.filter(({ reason }) => reason === "kitchen-full").length).toBe(7);
+    expect(host.journal.at(-1)).toMatchObject({ event: "rows-refused", facts: { reasons: ["kitchen-full"] } });
     const other = await openJoined(await makeKitchen(host), "other");
     await other.kept.add([boughtOats("oats-1")]);
     expect((await other.sync.settled()).returned).toEqual([]);
@@ -313,6 +321,7 @@ describe("Slow reading", () => {
   it("of a request's own head is cut off", async () => {
     const { host, isHarmless } = await settle({ limits: { requestMs: 400 } });
     expect(await sendRaw(host, "GET /health HTTP/1.1\r\nHost: x\r\nX-Slow: ")).toMatch(/^HTTP\/1.1 408/);
+    expect(events(host)).toContain("request-broken ERR_HTTP_REQUEST_TIMEOUT");
     await isHarmless();
   });
 });
@@ -346,6 +355,9 @@ describe("Tricks with paths", () => {
     for (const name of ["..", "%2e%2e", `${keeper.kitchen}%00`, `${keeper.kitchen}'--`, "__proto__"])
       expect([401, 404]).toContain(await ask(`/api/v1/kitchens/${name}/devices`));
     for (const path of ["/sync/", "/sync?x=1", "//sync", "/"]) expect(await openSpeaker(host, { path })).toBe(404);
+    const refused = host.journal.filter(({ event }) => event === "request-refused").map(({ facts }) => facts.path);
+    expect(refused).toContain("/secret.txt");
+    expect(events(host)).toContain("socket-refused path");
     await isHarmless();
   });
 });
@@ -387,6 +399,7 @@ describe("Tricks with headers", () => {
     const split =
       "POST /health HTTP/1.1\r\nHost: x\r\nContent-Length: 3\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n";
     expect(await sendRaw(host, split)).toMatch(/^HTTP\/1.1 400/);
+    expect(events(host).filter((each) => each.startsWith("request-broken HPE_")).length).toBe(2);
     await isHarmless();
   });
 

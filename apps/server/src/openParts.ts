@@ -9,6 +9,7 @@ import { makeName } from "./secrets.ts";
 import type { Settings } from "./settings.ts";
 import { openJournal } from "./watch/Journal.ts";
 import { Measures } from "./watch/Measures.ts";
+import { throttleJournal } from "./watch/throttleJournal.ts";
 import { openRedisWire } from "./wire/openRedisWire.ts";
 import { openNoWire, type Wire } from "./wire/Wire.ts";
 
@@ -22,13 +23,15 @@ export async function openStore({ databaseUrl, folder }: Settings): Promise<Host
 /** Opens all that a server of these settings needs. Throws where the store can't be opened. */
 export async function openParts(settings: Settings): Promise<ServerParts> {
   const server = makeName();
+  const measures = new Measures({ isWhole: true });
+  const journal = openJournal(settings.logLevel);
   return {
     store: await openStore(settings),
     wire: openWire(settings, server),
     server,
     limits: toLimits(settings),
-    journal: openJournal(settings.logLevel),
-    measures: new Measures({ isWhole: true }),
+    journal: throttleJournal(journal, { now: Date.now, onLeftOut: () => measures.leftOut.inc() }),
+    measures,
     now: Date.now,
   };
 }

@@ -1,6 +1,8 @@
 import type { Server } from "node:http";
-import type { AddressInfo } from "node:net";
+import type { AddressInfo, Socket } from "node:net";
+import type { Duplex } from "node:stream";
 import { serve as listen } from "@hono/node-server";
+import { toNetwork } from "./api/addressOf.ts";
 import { type AppOptions, createApp, type HostOptions } from "./createApp.ts";
 import { USUAL_LIMITS } from "./limits.ts";
 import { type SocketOptions, takeSockets } from "./sync/takeSockets.ts";
@@ -42,9 +44,31 @@ export function serve(options: ServeOptions, port: number, hostname: string): Pr
           },
         }),
     ) as Server;
-    if (host !== undefined) takeSockets(server, host.hub, host);
+    if (host !== undefined) {
+      takeSockets(server, host.hub, host);
+      server.on("clientError", (error: BrokenRequest, stream: Socket) => {
+        // What comes after the first fault of a connection is not looked at.
+        if (!stream.writable) return void stream.destroy();
+        host.parts.journal.warn({ address: toNetwork(stream.remoteAddress), reason: error.code }, "request-broken");
+        refuseBroken(error, stream);
+      });
+    }
     server.on("error", reject);
   });
+}
+
+type BrokenRequest = Error & { readonly code?: string };
+
+/** What is answered to what is no HTTP, by the code that Node gives it; **Source**: its documentation of `clientError`. */
+const BROKEN: Readonly<Record<string, string>> = {
+  HPE_HEADER_OVERFLOW: "431 Request Header Fields Too Large",
+  HPE_CHUNK_EXTENSIONS_OVERFLOW: "413 Payload Too Large",
+  ERR_HTTP_REQUEST_TIMEOUT: "408 Request Timeout",
+};
+
+function refuseBroken({ code = "" }: BrokenRequest, stream: Duplex): void {
+  if (code === "ECONNRESET") stream.destroy();
+  else stream.end(`HTTP/1.1 ${BROKEN[code] ?? "400 Bad Request"}\r\nConnection: close\r\n\r\n`);
 }
 
 async function close(server: Server): Promise<void> {

@@ -42,7 +42,7 @@ export class ApiDesk {
   }
 
   /** Answers that something is not done, and writes it down. */
-  refuse(context: Context<ApiContext>, status: 400 | 401 | 403 | 404 | 409 | 415 | 429, reason: string) {
+  refuse(context: Context<ApiContext>, status: 400 | 401 | 403 | 404 | 409 | 413 | 415 | 429, reason: string) {
     const facts = { address: this.addressOf(context), path: tellPath(context.req.path), reason };
     this.parts.journal.warn(facts, "request-refused");
     if (status === 429) context.header("Retry-After", "60");

@@ -7,7 +7,7 @@ import { isIP, isIPv6 } from "node:net";
  * outermost of them saw is that many places from the right; whatever stands further left was written by whoever asks and is not read.
  */
 export function addressOf(request: IncomingMessage, trustedProxies: number): string {
-  const direct = request.socket.remoteAddress ?? "unknown";
+  const direct = request.socket.remoteAddress;
   if (trustedProxies === 0) return toNetwork(direct);
   const header = request.headers["x-forwarded-for"];
   const hops = (Array.isArray(header) ? header.join(",") : (header ?? "")).split(",").map((hop) => hop.trim());
@@ -20,7 +20,7 @@ const GROUPS = 8;
 const GROUPS_OF_NETWORK = 4;
 
 /** The first 64 bits of an address of IPv6; others, and those of IPv4 written in six, stay what they are. */
-function toNetwork(address: string): string {
+export function toNetwork(address = "unknown"): string {
   const [, mapped] = MAPPED.exec(address) ?? [];
   if (mapped !== undefined) return mapped;
   const [bare = ""] = address.split("%");

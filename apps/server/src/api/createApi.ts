@@ -36,9 +36,7 @@ export function createApi(desk: ApiDesk): Hono<ApiContext> {
     const hasBody = ["POST", "PUT"].includes(context.req.method);
     return hasBody && type !== "application/json" ? desk.refuse(context, 415, "not-json") : next();
   });
-  api.use(
-    bodyLimit({ maxSize: limits.requestBytes, onError: (context) => context.json({ reason: "too-large" }, 413) }),
-  );
+  api.use(bodyLimit({ maxSize: limits.requestBytes, onError: (context) => desk.refuse(context, 413, "too-large") }));
   addJoining(api, desk);
   addCalendarFiles(api, desk);
   api.use("/kitchens/:kitchen/*", (context, next) => authenticate(desk, context, next));

@@ -34,6 +34,11 @@ export class Measures {
     buckets: [0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5],
     registers: [this.registry],
   });
+  readonly leftOut = new Counter({
+    name: "halfloaf_journal_left_out_total",
+    help: "Refusals that were not written down, since their address had caused too many.",
+    registers: [this.registry],
+  });
   readonly requests = new Counter({
     name: "halfloaf_requests_total",
     help: "Answers over HTTP, by status.",
