@@ -1,9 +1,10 @@
 import { execFileSync, spawn } from "node:child_process";
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { connect } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { makeCertificate } from "./makeCertificate.testing.ts";
 import { findFreePort, findProgram, keepRunning, type Service } from "./startServices.testing.ts";
 
 /** A balancer that is run with the file of `docs/hosting`, as it stands there but for folders, ports and addresses. */
@@ -63,7 +64,8 @@ export async function startBalancer(
   const folder = mkdtempSync(join(tmpdir(), `halfloaf-${program}-`));
   const certificates = join(folder, "certificates");
   mkdirSync(certificates);
-  const certificate = makeCertificate(certificates);
+  const { certificate, key } = makeCertificate();
+  writeFileSync(join(certificates, "kitchens.pem"), `${certificate}${key}`, { mode: 0o600 });
   const [port, plainPort] = [await findFreePort(), await findFreePort()];
   const text = ports
     .reduce(
@@ -84,20 +86,6 @@ export async function startBalancer(
     () => isOpen(port),
   );
   return { ...service, port, plainPort, certificate };
-}
-
-/** Makes a certificate for this machine, with its key in one file as a balancer wants it, and gives the certificate. */
-function makeCertificate(folder: string): string {
-  const program = findProgram("openssl");
-  if (program === undefined) throw new Error("openssl is not on this machine");
-  const [key, certificate] = [join(folder, "key"), join(folder, "certificate")];
-  const words = ["req", "-x509", "-newkey", "ec", "-pkeyopt", "ec_paramgen_curve:P-256", "-nodes", "-days", "2"];
-  const names = ["-subj", "/CN=kitchens.example", "-addext", "subjectAltName=IP:127.0.0.1"];
-  execFileSync(program, [...words, ...names, "-keyout", key, "-out", certificate], { stdio: "pipe" });
-  const [secret, shown] = [key, certificate].map((path) => readFileSync(path, "utf8"));
-  for (const path of [key, certificate]) rmSync(path);
-  writeFileSync(join(folder, "kitchens.pem"), `${shown}${secret}`, { mode: 0o600 });
-  return shown ?? "";
 }
 
 function isOpen(port: number): Promise<boolean> {

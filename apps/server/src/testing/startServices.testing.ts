@@ -1,5 +1,5 @@
 import { type ChildProcess, execFileSync, spawn } from "node:child_process";
-import { chownSync, existsSync, mkdtempSync, rmSync } from "node:fs";
+import { chownSync, existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -33,8 +33,14 @@ export function findProgram(name: string): string | undefined {
   return [...pathFolders(), "/usr/sbin", "/usr/local/sbin"].map((folder) => join(folder, name)).find(existsSync);
 }
 
-/** Starts a PostgreSQL of its own on a socket in a temporary folder, so that no port is taken. */
-export async function startPostgres(programs: string): Promise<Service> {
+/** A certificate and its key as PEM, for a service that is to speak TLS alone, on a port of this machine. */
+interface Tls {
+  readonly certificate: string;
+  readonly key: string;
+}
+
+/** Starts a PostgreSQL of its own on a socket in a temporary folder, so that no port is taken; with TLS on a port. */
+export async function startPostgres(programs: string, tls?: Tls): Promise<Service> {
   const folder = mkdtempSync(join(tmpdir(), "halfloaf-postgres-"));
   // PostgreSQL refuses to run as root.
   const owner = process.getuid?.() === 0 ? { uid: idOf("-u"), gid: idOf("-g") } : {};
@@ -42,13 +48,27 @@ export async function startPostgres(programs: string): Promise<Service> {
   const data = join(folder, "data");
   const words = ["-D", data, "-U", "halfloaf", "-A", "trust", "-N", "-E", "UTF8", "--no-locale", "--no-instructions"];
   execFileSync(join(programs, "initdb"), words, { ...owner, stdio: "pipe", cwd: folder });
-  const url = `postgresql://halfloaf@localhost/postgres?host=${encodeURIComponent(folder)}`;
+  const port = tls === undefined ? undefined : await findFreePort();
+  const url =
+    port === undefined
+      ? `postgresql://halfloaf@localhost/postgres?host=${encodeURIComponent(folder)}`
+      : `postgresql://halfloaf@127.0.0.1:${port}/postgres?`;
   const settings = [
-    "listen_addresses=",
+    ...(port === undefined ? ["listen_addresses="] : ["listen_addresses=127.0.0.1", `port=${port}`, "ssl=on"]),
     `unix_socket_directories=${folder}`,
     "max_connections=60",
     "shared_buffers=32MB",
   ];
+  if (tls !== undefined) {
+    for (const [name, text] of [
+      ["server.crt", tls.certificate],
+      ["server.key", tls.key],
+      ["pg_hba.conf", "hostssl all all 127.0.0.1/32 trust\n"],
+    ] as const) {
+      writeFileSync(join(data, name), text, { mode: 0o600 });
+      if (owner.uid !== undefined && owner.gid !== undefined) chownSync(join(data, name), owner.uid, owner.gid);
+    }
+  }
   const run = () =>
     spawn(join(programs, "postgres"), ["-D", data, ...settings.flatMap((each) => ["-c", each])], {
       ...owner,
@@ -68,12 +88,23 @@ export async function makeDatabase({ url }: Service, name: string): Promise<stri
 }
 
 /** Starts a Redis of its own on a free port of this machine, which keeps nothing. */
-export async function startRedis(program: string): Promise<Service> {
+export async function startRedis(program: string, tls?: Tls): Promise<Service> {
   const folder = mkdtempSync(join(tmpdir(), "halfloaf-redis-"));
   const port = await findFreePort();
-  const words = ["--port", String(port), "--bind", "127.0.0.1", "--save", "", "--appendonly", "no", "--dir", folder];
+  const [certificate, key] = [join(folder, "certificate"), join(folder, "key")];
+  if (tls !== undefined) {
+    writeFileSync(certificate, tls.certificate);
+    writeFileSync(key, tls.key, { mode: 0o600 });
+  }
+  const files = ["--tls-cert-file", certificate, "--tls-key-file", key, "--tls-ca-cert-file", certificate];
+  const ports =
+    tls === undefined
+      ? ["--port", String(port)]
+      : ["--port", "0", "--tls-port", String(port), ...files, "--tls-auth-clients", "no"];
+  const words = [...ports, "--bind", "127.0.0.1", "--save", "", "--appendonly", "no", "--dir", folder];
   const run = () => spawn(program, words, { stdio: ["ignore", "pipe", "ignore"] });
-  return keepRunning(`redis://127.0.0.1:${port}`, folder, run, /Ready to accept connections/i);
+  const url = `${tls === undefined ? "redis" : "rediss"}://127.0.0.1:${port}`;
+  return keepRunning(url, folder, run, /Ready to accept connections/i);
 }
 
 /** Runs a program until it is stopped; `ready` is what it says once it can be used, absent where it says nothing. */
