@@ -68,14 +68,19 @@ export class ServerProcess {
     });
   }
 
+  /** The process as the system names it; 0 where there is none. */
+  get pid(): number {
+    return this.#child?.pid ?? 0;
+  }
+
   /** Memory that it holds now, in bytes. */
   get memoryBytes(): number {
-    return Number(readFileSync(`/proc/${this.#child?.pid}/statm`, "utf8").split(" ")[1]) * PAGE_BYTES;
+    return Number(readFileSync(`/proc/${this.pid}/statm`, "utf8").split(" ")[1]) * PAGE_BYTES;
   }
 
   /** Processor time that it has used, in seconds. */
   get processorS(): number {
-    const fields = readFileSync(`/proc/${this.#child?.pid}/stat`, "utf8").split(") ")[1]?.split(" ") ?? [];
+    const fields = readFileSync(`/proc/${this.pid}/stat`, "utf8").split(") ")[1]?.split(" ") ?? [];
     return (Number(fields[11]) + Number(fields[12])) / TICKS_PER_S;
   }
 }
