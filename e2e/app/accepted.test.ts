@@ -6,7 +6,7 @@ import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage } from "./judgePage.ts";
 import { goTo, openApp } from "./openApp.ts";
 
-const { week, kitchen, save, saved } = furtherEn;
+const { week, limitPrices, kitchen, save, saved } = furtherEn;
 
 describe.skipIf(!hasBrowser)("a menu that was taken, after the kitchen has moved on", () => {
   let browser: Browser;
@@ -21,8 +21,7 @@ describe.skipIf(!hasBrowser)("a menu that was taken, after the kitchen has moved
     await goTo(page, "menu");
     const stations = page.locator("button.ribbons-station");
     // A plate of a later day, whose reasons were those of the kitchen before anything was bought or cooked.
-    const count = await stations.count();
-    const plate = stations.nth(Math.min(count - 1, 7));
+    const plate = stations.nth(Math.min((await stations.count()) - 1, 7));
     await plate.click();
     await page.getByRole("button", { name: week.why, exact: true }).click();
     await page.getByText(week.asThen).waitFor();
@@ -34,9 +33,36 @@ describe.skipIf(!hasBrowser)("a menu that was taken, after the kitchen has moved
     const told = page.getByRole("status").filter({ hasText: week.moveThen });
     await told.waitFor();
     expect(await judgePage(page)).toEqual([]);
+    // What each limit costs that the menu comes up to, by the kitchen as it was too.
+    await page.getByText(limitPrices.title, { exact: true }).click();
+    await page.getByRole("button", { name: limitPrices.find }).click();
+    const prices = page.locator("details", { has: page.getByRole("heading", { name: limitPrices.title }) });
+    await prices.getByRole("listitem").first().waitFor();
+    const count = await prices.getByRole("listitem").count();
+    await prices.getByText(limitPrices.count(count)).waitFor();
+    for (const line of await prices.getByRole("listitem").allTextContents())
+      expect(line).toMatch(/^(Saves at least €\d+\.\d\d|No saving was found): /);
+    expect(await judgePage(page)).toEqual([]);
     expect(errors).toEqual([]);
     await context.close();
   });
+});
+
+test.skipIf(!hasBrowser)("as many days are planned as were asked for", async () => {
+  const browser = await openBrowser();
+  const { page, errors } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
+  await goTo(page, "menu");
+  const stations = page.locator("button.ribbons-station");
+  const before = await stations.count();
+  await page
+    .getByRole("combobox")
+    .first()
+    .selectOption({ label: week.days(2) });
+  await page.getByRole("button", { name: en.menu.planAnew }).click();
+  await expect.poll(() => stations.count(), { timeout: 60_000 }).toBeLessThan(before);
+  expect(await stations.count()).toBeGreaterThan(0);
+  expect(errors).toEqual([]);
+  await browser.close();
 });
 
 /** Buys the first thing on the list, cooks the first dish, and changes a limit of the kitchen. */

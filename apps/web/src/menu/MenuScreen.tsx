@@ -2,6 +2,7 @@ import type { WeekPlan } from "halfloaf/kitchen";
 import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { lazy, type ReactNode, useEffect, useState } from "react";
 import "../kitchen/fields/fields.css";
+import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
@@ -9,6 +10,7 @@ import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { Choices } from "./Choices.tsx";
 import { Impossible } from "./Impossible.tsx";
+import { LimitPrices } from "./LimitPrices.tsx";
 import type { Planning } from "./Planning.ts";
 import { PlanningLine } from "./PlanningLine.tsx";
 import { usePlanning } from "./usePlanning.ts";
@@ -16,26 +18,29 @@ import { Week } from "./Week.tsx";
 
 const WeekSheets = lazy(() => import("../sheets/WeekSheets.tsx"));
 
-const DAYS = 7;
+/** How many days can be planned at once. */
+const STRETCHES = [1, 2, 3, 4, 5, 6, 7, 10, 14] as const;
+const USUAL_DAYS = 7;
 
 /** What is eaten these days, and which pack feeds which plate. */
 export default function MenuScreen(): ReactNode {
-  const { words, formats } = useFurther();
+  const { words, further, formats } = useFurther("menu");
   const { session, view } = useKitchen();
   const { planning, plan, stop, forget } = usePlanning();
+  const [days, setDays] = useState(USUAL_DAYS);
   const [offered, setOffered] = useState<WeekPlan>();
   useEffect(() => {
     // Whoever comes from making a kitchen has asked for a plan already; once is enough.
     if (!isPlanAsked(history.state)) return;
     history.replaceState(null, "");
-    void plan(view.kitchen, view.day, DAYS);
+    void plan(view.kitchen, view.day, USUAL_DAYS);
   }, [plan, view]);
   const week = offered ?? weekOf(planning) ?? view.menu?.week;
   const isBusy = planning.kind === "stating" || planning.kind === "searching";
   const planAnew = (): void => {
     setOffered(undefined);
     const now = session.view;
-    if (now !== undefined) void plan(now.kitchen, now.day, DAYS);
+    if (now !== undefined) void plan(now.kitchen, now.day, days);
   };
   const leave = (): void => {
     setOffered(undefined);
@@ -67,11 +72,19 @@ export default function MenuScreen(): ReactNode {
           </button>
         )}
       </div>
+      {!isBusy && (
+        <ChoiceField
+          label={further.week.daysFrom(formats.day(view.day))}
+          value={String(days)}
+          choices={STRETCHES.map((each) => [String(each), further.week.days(each)] as const)}
+          onChange={(chosen) => setDays(Number(chosen))}
+        />
+      )}
       <PlanningLine planning={planning} currency={view.kitchen.currency} />
       {planning.kind === "none" && offered === undefined && (
         <Impossible
           kitchen={planning.kitchen}
-          days={DAYS}
+          days={days}
           onOffer={setOffered}
           onChange={(turn, possible) => void change(turn, possible)}
         />
@@ -97,6 +110,7 @@ export default function MenuScreen(): ReactNode {
               words.menu.estimated(formats.money(week.accounts.estimatedMinor, week.currency))}
           </p>
           <Week week={week} onOffer={setOffered} />
+          {!isBusy && <LimitPrices week={week} />}
           {!isBusy && (
             <PrintOrSave>
               <WeekSheets key={week.from} week={week} />
@@ -106,7 +120,7 @@ export default function MenuScreen(): ReactNode {
       )}
       {week === undefined && planning.kind === "idle" && <p>{words.menu.none}</p>}
       {!isBusy && planning.kind !== "none" && (
-        <Choices kitchen={view.kitchen} days={DAYS} shown={offered} onOffer={setOffered} />
+        <Choices kitchen={view.kitchen} days={days} shown={offered} onOffer={setOffered} />
       )}
     </div>
   );

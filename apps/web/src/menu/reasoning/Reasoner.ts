@@ -21,6 +21,8 @@ import {
   frontier,
   type Gap,
   type LimitReading,
+  limitCosts,
+  type MenuLimit,
   type MenuPlan,
   type PackOption,
   type WithoutDish,
@@ -28,7 +30,7 @@ import {
   whyPack,
 } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
-import type { CivilDate } from "halfloaf/quantity";
+import { addDays, type CivilDate } from "halfloaf/quantity";
 import { loadStarter } from "../../kitchen/loadStarter.ts";
 import type {
   Against,
@@ -36,6 +38,7 @@ import type {
   DishReason,
   ImpossibleTold,
   Instead,
+  LimitPrice,
   MoveTold,
   PackReason,
   PackWay,
@@ -112,6 +115,20 @@ export class Reasoner {
       })),
       impossible: why.impossible.map(({ pack, hindrance }) => ({ pack: packOf(pack), hindrance })),
     };
+  }
+
+  /** What each limit costs that the week comes up to, dearest first; undefined where the kitchen has become another. */
+  async limits(asked: WeekAsked): Promise<readonly LimitPrice[] | undefined> {
+    const stage = await this.#enter(asked);
+    if (stage === undefined) return undefined;
+    const { stated, plan } = stage.before;
+    const { limits } = limitCosts(stated.problem, plan, { seed: SEED, moves: REASON_MOVES });
+    return limits.map(({ reading: { limit }, step, savesMinor }) => ({
+      kind: limit.kind,
+      step,
+      savesMinor,
+      ...placeOf(limit, stated),
+    }));
   }
 
   /** The week with the dish of one sitting eaten at another, as near to the old one as it can be. */
@@ -209,6 +226,17 @@ export class Reasoner {
     }
     return this.#stage;
   }
+}
+
+/** The day, the sitting or the trip at which a limit binds. */
+function placeOf(limit: MenuLimit, stated: KitchenProblem): Pick<LimitPrice, "date" | "sitting" | "shop"> {
+  if (limit.kind === "hands-on") return { date: addDays(stated.from, limit.day) };
+  if (limit.kind === "elapsed") {
+    const { date, kind } = stated.sittings[limit.sitting] ?? {};
+    return { ...(date && { date }), ...(kind && { sitting: kind }) };
+  }
+  const trip = limit.kind === "carry" ? stated.trips[limit.trip] : undefined;
+  return trip === undefined ? {} : { date: trip.date, shop: trip.shop };
 }
 
 function tellGaps(gaps: readonly Gap[], kitchen: Kitchen, stated: KitchenProblem): ImpossibleTold {

@@ -1,4 +1,4 @@
-import type { Kitchen, WeekChange, WeekPlan } from "halfloaf/kitchen";
+import type { Kitchen, SittingKind, WeekChange, WeekPlan } from "halfloaf/kitchen";
 import type { LimitKind, PackHindrance } from "halfloaf/menu";
 import type { CivilDate } from "halfloaf/quantity";
 
@@ -51,6 +51,17 @@ export interface PackReason {
   readonly chosen: PackWay;
   readonly others: readonly (PackWay & Instead)[];
   readonly impossible: readonly { readonly pack: string; readonly hindrance: PackHindrance }[];
+}
+
+/** What loosening one limit by a natural step would save at least, in minor units; with the place it binds at. */
+export interface LimitPrice {
+  readonly kind: LimitKind;
+  /** In the limit's own unit: minor units, minutes, a share of energy, g, litres, or a number of things. */
+  readonly step: number;
+  readonly savesMinor: number;
+  readonly date?: CivilDate;
+  readonly sitting?: SittingKind;
+  readonly shop?: string;
 }
 
 /** What becomes of the week where a dish is eaten at another sitting. */

@@ -6,6 +6,8 @@ const counted = toCounted("de");
 /** Texts of Menu behind its plan in German. */
 export const menuDe: typeof menuEn = {
   week: {
+    daysFrom: (day: string) => `Zu planende Tage, ab ${day}`,
+    days: (count: number) => counted(count, { one: "1 Tag", other: `${count} Tage` }),
     at: (day: string, sitting: string) => `${day}, ${sitting.toLowerCase()}`,
     facts: (count, told, minutes, money) => {
       const portions = counted(count, { one: "Normalportion", other: "Normalportionen" });
@@ -118,5 +120,33 @@ export const menuDe: typeof menuEn = {
     picture: "Speisepläne nach Geld und dem anderen; die Liste darunter sagt dasselbe.",
     none: "Kein Speiseplan fand sich.",
     shown: "oben zu sehen",
+  },
+  limitPrices: {
+    title: "Was jede Grenze kostet",
+    brief: "Minuten, Geld, Gänge",
+    note: "Jede Grenze, an die dieser Plan stößt, wird für sich gelockert und neu geplant: so viel spart das mindestens.",
+    find: "Herausfinden",
+    none: "Der Plan stößt an keine seiner Grenzen.",
+    count: (count) =>
+      counted(count, { one: "Der Plan stößt an 1 Grenze.", other: `Der Plan stößt an ${count} Grenzen.` }),
+    saves: (money) => `Spart mindestens ${money}`,
+    savesNothing: "Keine Ersparnis fand sich",
+    loosened: {
+      budget: (amount) => `${amount} mehr Geld für die Tage`,
+      "hands-on": (amount) => `${amount} mehr mit beiden Händen`,
+      elapsed: (amount) => `${amount} mehr Zeit`,
+      energy: (amount) => `die Energie eines Tages darf um ${amount} Punkte mehr abweichen`,
+      bound: () => "eine lockerere Grenze der Aufnahme",
+      uses: () => "jedes Gericht einmal öfter",
+      main: () => "eine Hauptzutat einmal öfter",
+      distinct: () => "ein anderes Abendgericht weniger",
+      wish: () => "ein Wunsch einmal weniger",
+      trips: () => "ein Gang mehr",
+      pot: () => "Platz für eine Portion mehr im Topf",
+      carry: (amount) => `${amount} mehr nach Hause getragen`,
+      fridge: (amount) => `${amount} Liter mehr im Kühlschrank`,
+      freezer: (amount) => `${amount} Liter mehr im Gefrierfach`,
+      "must-use": () => "etwas aus den Vorräten bleibt übrig",
+    },
   },
 };

@@ -5,6 +5,8 @@ const counted = toCounted("en");
 /** Texts of Menu behind its plan in English; the other languages have the same keys. */
 export const menuEn = {
   week: {
+    daysFrom: (day: string) => `Days to plan, from ${day} on`,
+    days: (count: number) => counted(count, { one: "1 day", other: `${count} days` }),
     at: (day: string, sitting: string) => `${day}, ${sitting.toLowerCase()}`,
     facts: (count: number, told: string, minutes: string, money: string) => {
       const portions = counted(count, { one: "standard portion", other: "standard portions" });
@@ -115,5 +117,33 @@ export const menuEn = {
     picture: "Menus by money and the other thing; the list below says the same.",
     none: "No menu was found.",
     shown: "shown above",
+  },
+  limitPrices: {
+    title: "What each limit costs",
+    brief: "minutes, money, trips",
+    note: "Each limit that this menu comes up to is loosened by itself, and planned again: what that saves at least.",
+    find: "Find out",
+    none: "The menu comes up to none of its limits.",
+    count: (count: number) =>
+      counted(count, { one: "It comes up to 1 limit.", other: `It comes up to ${count} limits.` }),
+    saves: (money: string) => `Saves at least ${money}`,
+    savesNothing: "No saving was found",
+    loosened: {
+      budget: (amount: string) => `${amount} more money for the days`,
+      "hands-on": (amount: string) => `${amount} more with both hands`,
+      elapsed: (amount: string) => `${amount} more at hand`,
+      energy: (amount: string) => `energy of a day may differ by ${amount} points more`,
+      bound: (_amount: string) => "a looser bound on intake",
+      uses: (_amount: string) => "one more use of every dish",
+      main: (_amount: string) => "a main food once more",
+      distinct: (_amount: string) => "one different evening dish fewer",
+      wish: (_amount: string) => "a wish once less",
+      trips: (_amount: string) => "one more trip",
+      pot: (_amount: string) => "room for one more portion in the pot",
+      carry: (amount: string) => `${amount} more carried home`,
+      fridge: (amount: string) => `${amount} litres more in the fridge`,
+      freezer: (amount: string) => `${amount} litres more in the freezer`,
+      "must-use": (_amount: string) => "something of the stores left over",
+    },
   },
 };
