@@ -58,6 +58,16 @@ export default function MenuScreen(): ReactNode {
     setOffered(possible);
   };
   const toTake = offered ?? (planning.kind === "planned" ? planning.week : undefined);
+  const stretch = !isBusy && (
+    <div className="fields">
+      <ChoiceField
+        label={further.week.daysFrom(formats.day(view.day))}
+        value={String(days)}
+        choices={STRETCHES.map((each) => [String(each), further.week.days(each)] as const)}
+        onChange={(chosen) => setDays(Number(chosen))}
+      />
+    </div>
+  );
   return (
     <div className="stack">
       <div className="row spread">
@@ -72,14 +82,7 @@ export default function MenuScreen(): ReactNode {
           </button>
         )}
       </div>
-      {!isBusy && (
-        <ChoiceField
-          label={further.week.daysFrom(formats.day(view.day))}
-          value={String(days)}
-          choices={STRETCHES.map((each) => [String(each), further.week.days(each)] as const)}
-          onChange={(chosen) => setDays(Number(chosen))}
-        />
-      )}
+      {week === undefined && stretch}
       <PlanningLine planning={planning} currency={view.kitchen.currency} />
       {planning.kind === "none" && offered === undefined && (
         <Impossible
@@ -119,6 +122,7 @@ export default function MenuScreen(): ReactNode {
         </>
       )}
       {week === undefined && planning.kind === "idle" && <p>{words.menu.none}</p>}
+      {week !== undefined && stretch}
       {!isBusy && planning.kind !== "none" && (
         <Choices kitchen={view.kitchen} days={days} shown={offered} onOffer={setOffered} />
       )}
