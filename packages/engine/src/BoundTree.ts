@@ -96,8 +96,7 @@ export class BoundTree {
         this.solveRoot();
       }
       this.rootRounds = 0;
-      const root = this.tighten(this.rootReport as LpReport, incumbent);
-      this.rootReport = root;
+      const root = this.rootReport as LpReport;
       this.keep(root, [], root.bound, incumbent);
     }
   }
@@ -151,22 +150,17 @@ export class BoundTree {
       this.parts++;
       const distance = up ? Math.ceil(value) - value : value - Math.floor(value);
       this.costs.learn(column, up, Math.min(report.bound, incumbent) - part.bound, distance);
-      report = this.tighten(report, incumbent);
+      if (
+        report.status === "optimal" &&
+        report.bound < incumbent &&
+        this.strengthen(report.values, 50, this.parts >= this.nextCuts) > 0
+      ) {
+        const before = report.bound;
+        report = this.session.solve();
+        report = { ...report, bound: Math.max(before, report.bound) };
+      }
       this.keep(report, holds, part.bound, incumbent);
     }
-  }
-
-  /** Brings in what the point of a part breaks: once, and for as long as nothing is left to split, since that would settle it. */
-  private tighten(report: LpReport, incumbent: number): LpReport {
-    let tight = report;
-    for (let round = 0; tight.status === "optimal" && tight.bound < incumbent; round++) {
-      if (round > 0 && this.listFractional(tight.values).length > 0) break;
-      if (this.strengthen(tight.values, 50, this.parts >= this.nextCuts) === 0) break;
-      const before = tight.bound;
-      tight = this.session.solve();
-      tight = { ...tight, bound: Math.max(before, tight.bound) };
-    }
-    return tight;
   }
 
   private takeLeast(): OpenPart | undefined {

@@ -58,14 +58,8 @@ function addBound(
     model.column(`s ${p} ${b} 2`, profile.eaters * shortfallRestMinor, atLeast ? 1 : mostEaten(facts, entries));
     entries.push([`s ${p} ${b} 1`, sign], [`s ${p} ${b} 2`, sign]);
   }
-  const name = `bound ${p} ${b}`;
-  if (atLeast) model.lazy(name, 2 - widen(1), entries);
-  else
-    model.lazy(
-      name,
-      -widen(1),
-      entries.map(([column, share]) => [column, -share] as const),
-    );
+  if (atLeast) model.atLeast(`bound ${p} ${b}`, 2 - widen(1), entries);
+  else model.atMost(`bound ${p} ${b}`, widen(1), entries);
 }
 
 /** More of a component than any menu brings, as a share of its bound: dishes at every sitting in number as often as they may. */
