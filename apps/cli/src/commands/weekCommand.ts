@@ -86,7 +86,7 @@ async function planAndProve(wish: WeekWish, task: Task, proof: WeekProof, termin
   const accepted = wish.accept ? await accept(wish, plan, terminal) : undefined;
   if (accepted?.ok === false) return refuseInput(wish.kitchen, accepted.faults, wish.json, terminal);
   const code = finish(wish, task, plan, outcome, terminal);
-  if (code === EXIT.done) await proof.tell(outcome.moneyMinor, currency, terminal);
+  if (code === EXIT.done) await proof.tell(outcome.plan, outcome.moneyMinor, currency, terminal);
   return code;
 }
 
