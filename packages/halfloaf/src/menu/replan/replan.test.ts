@@ -149,6 +149,25 @@ describe("planning again", () => {
     expect(planned).toBeGreaterThan(SOME);
   }, 120_000);
 
+  it("gives a plan up that still stands only where that saves more than its changes count for, of which eight do", () => {
+    let givenUp = 0;
+    forChanges(({ problem, plan, today }) => {
+      const bought = new Set(plan.purchases.map(({ pack }) => pack));
+      const others = problem.packs.flatMap((_, pack) => (bought.has(pack) ? [] : [pack]));
+      const cheaper = others.map((pack) => ({ kind: "price" as const, pack, priceMinor: 1 }));
+      const changed = changeProblem(problem, plan, cheaper, { today });
+      if (!changed.ok) throw new Error("a price could not be changed");
+      const { faults, money } = checkPlan(changed.value.problem, changed.value.plan);
+      if (faults.length > 0) return;
+      const outcome = replan(changed.value, { judge: checkPlan, moves: MOVES, changeMinor: 5 });
+      if (outcome.kind !== "planned" || outcome.kept) return;
+      givenUp++;
+      const counted = Math.min(8, outcome.changes.length);
+      expect(money.totalMinor - outcome.moneyMinor).toBeGreaterThan(5 * counted - 1e-6);
+    });
+    expect(givenUp).toBeGreaterThan(SOME);
+  }, 120_000);
+
   it("never takes more of a lot than is at hand after a loss", () => {
     forChanges(({ changed, changes }) => {
       if (!changes.some(({ kind }) => kind === "off")) return;

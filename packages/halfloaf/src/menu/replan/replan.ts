@@ -1,10 +1,10 @@
 import type { MenuPlan } from "../plan.ts";
-import type { Judge } from "./Judge.ts";
+import type { Judge, JudgedFault, Verdict } from "./Judge.ts";
 import type { ChangedWeek } from "./MenuChange.ts";
 import { putBack, type SettledPlan } from "./putBack.ts";
 import { type Remainder, toRemainder } from "./Remainder.ts";
 import type { SittingChange } from "./SittingChange.ts";
-import { type NearSearch, searchFar, searchNear } from "./searchNear.ts";
+import { NEAR_FALLS, type NearSearch, searchFar, searchNear, WIDE_FALLS } from "./searchNear.ts";
 import { withKeepCosts } from "./withKeepCosts.ts";
 
 /** How a week is planned again. */
@@ -44,39 +44,61 @@ export type ReplanOutcome =
     };
 
 /** Moves that keep a re-plan of 150 dishes within a quarter of a second. */
-const USUAL_MOVES = 28_000;
+const USUAL_MOVES = 22_000;
+/** The search that leaves the old menu has so many times the moves. */
+const WIDE = 4;
+/** It is told apart from the one before by its seed. */
+const WIDE_SEED = 100;
 /** Moves made where nothing near the old menu keeps all limits. */
 const FAR_MOVES = 60_000;
 /** Share of the old plan's money that another dish at one sitting must save. */
 const CHANGE_SHARE = 0.002;
+/** Changes beyond so many cost nothing more: the menu is then another one. */
+const MOST_COUNTED = 8;
+/** Share of its price that a change must save in a plan that leaves the old menu. */
+const WIDE_PRICE = 0.25;
+/** Where so many sittings change, or the week comes so much dearer than the old one, a better plan may stand further off. */
+const MANY_CHANGES = 8;
+const MUCH_DEARER = 1.025;
 
 /**
  * Plans a changed week again so that it keeps as much of the old plan as it can: the old plan as it is where it still
  * stands and nothing new was opened, else the best of a search from the old menu in which each other dish must be worth
- * its price, and walks back to it. The same input gives the same plan.
+ * its price, and walks back to it. Where much changes all the same, the week comes much dearer or something new was opened,
+ * a second search leaves the old menu; its plan is taken where it saves more than what it changes is worth, of which no
+ * more than eight sittings count: the rest then holds no plan back that is cheaper by more. The same input gives the same
+ * plan.
  */
 export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, options: ReplanOptions): ReplanOutcome {
   const remainder = toRemainder(week);
   const { judge } = options;
   const { seed = 1, moves = USUAL_MOVES, farMoves = FAR_MOVES } = options;
-  const weekMinor = Math.abs(judge(week.problem, week.plan).money.totalMinor);
+  const before = judge(week.problem, week.plan);
+  const weekMinor = Math.abs(before.money.totalMinor);
   const changeMinor = options.changeMinor ?? CHANGE_SHARE * weekMinor;
-  const stands =
-    judge(remainder.problem, remainder.plan).faults.length === 0 && judge(week.problem, week.plan).faults.length === 0;
+  const stands = judge(remainder.problem, remainder.plan).faults.length === 0 && before.faults.length === 0;
   if (stands && !week.opens) return keepAll(week, judge, changeMinor);
-  const kept = { ...remainder, problem: withKeepCosts(remainder, changeMinor) };
-  const found = findNear(kept, { seed, moves, farMoves, weekMinor });
-  const settled = found.board && putBack(found.board, { week, remainder: kept, judge, changeMinor });
-  const plan = settled && remainder.join(settled.plan);
-  const verdict = plan && judge(week.problem, plan);
-  if (settled === undefined || plan === undefined || verdict === undefined || verdict.faults.length > 0)
-    return stands ? keepAll(week, judge, changeMinor) : toNone(remainder, found, settled);
-  const { changes } = settled;
-  const moneyMinor = verdict.money.totalMinor;
-  if (stands && judge(week.problem, week.plan).money.totalMinor <= moneyMinor + changes.length * changeMinor) {
-    return keepAll(week, judge, changeMinor);
+  const given: Given = { week, remainder, judge, before, weekMinor, changeMinor };
+  const found = findNear(given, { seed, moves, farMoves });
+  const near = settle(given, found, changeMinor);
+  if (near === undefined || near.faults.length > 0) {
+    return stands ? keepAll(week, judge, changeMinor) : toNone(remainder, found, near);
   }
-  return { kind: "planned", plan, moneyMinor, kept: false, changeMinor, changes, moves: found.moves };
+  const wide = isPromising(given, near) ? findWide(given, near, { seed, moves }) : undefined;
+  const weigh = ({ moneyMinor, changes }: Settled): number =>
+    moneyMinor + Math.min(MOST_COUNTED, changes.length) * changeMinor;
+  const best = wide !== undefined && wide.faults.length === 0 && weigh(wide) < weigh(near) ? wide : near;
+  if (stands && before.money.totalMinor <= weigh(best)) return keepAll(week, judge, changeMinor);
+  const { plan, moneyMinor, changes } = best;
+  return {
+    kind: "planned",
+    plan: remainder.join(plan),
+    moneyMinor,
+    kept: false,
+    changeMinor: best.changeMinor,
+    changes,
+    moves: found.moves + (wide?.moves ?? 0),
+  };
 }
 
 function keepAll(
@@ -93,15 +115,63 @@ function toNone(remainder: Remainder, found: NearSearch, settled: SettledPlan | 
   return { kind: "none", gaps, moves, ...(leastBroken && { leastBroken: remainder.join(leastBroken) }) };
 }
 
-interface How {
-  readonly seed: number;
-  readonly moves: number;
-  readonly farMoves: number;
+/** What all searches of one re-plan share. */
+interface Given {
+  readonly week: Pick<ChangedWeek, "problem" | "opens">;
+  readonly remainder: Remainder;
+  readonly judge: Judge;
+  /** What the judge says of the old plan in the changed week, and its money (minor units). */
+  readonly before: Verdict;
   readonly weekMinor: number;
+  readonly changeMinor: number;
 }
 
+/** What a search came to, settled and judged as a whole week. */
+interface Settled extends SettledPlan {
+  readonly faults: readonly JudgedFault[];
+  readonly moneyMinor: number;
+  /** What each of its changes had to save (minor units). */
+  readonly changeMinor: number;
+  readonly moves: number;
+}
+
+function settle({ week, remainder, judge }: Given, found: NearSearch, changeMinor: number): Settled | undefined {
+  if (found.board === undefined) return undefined;
+  const settled = putBack(found.board, { week, remainder, judge, changeMinor });
+  const { faults, money } = judge(week.problem, remainder.join(settled.plan));
+  return { ...settled, faults, moneyMinor: money.totalMinor, changeMinor, moves: found.moves };
+}
+
+type Effort = { readonly seed: number; readonly moves: number };
+
 /** The best menu near the old one; where none there keeps the limits, the best of a search that leaves it behind. */
-function findNear({ problem, plan }: Remainder, how: How): NearSearch {
-  const near = searchNear(problem, plan, how);
-  return near.board || near.gaps.length > 0 ? near : searchFar(problem, plan, how);
+function findNear(given: Given, { seed, moves, farMoves }: Effort & { readonly farMoves: number }): NearSearch {
+  const { remainder, weekMinor, changeMinor } = given;
+  const problem = withKeepCosts(remainder, changeMinor);
+  const near = searchNear(problem, remainder.plan, { seed, moves, weekMinor, falls: NEAR_FALLS });
+  return near.board || near.gaps.length > 0 ? near : searchFar(problem, remainder.plan, { seed, farMoves });
+}
+
+/**
+ * True where a better plan may well stand further off than the search near the old menu went. Money is compared where the
+ * old plan still has all its makings: else it lacks what they cost.
+ */
+function isPromising({ week, before, weekMinor }: Given, { changes, moneyMinor }: Settled): boolean {
+  const isWhole = before.faults.every(({ code }) => code !== "making-short" && code !== "lot-overdrawn");
+  const isDear = isWhole && changes.length > 0 && moneyMinor > MUCH_DEARER * weekMinor;
+  return week.opens || changes.length >= MANY_CHANGES || isDear;
+}
+
+/** A search from a plan that leaves the old menu, in which a change need save only a part of its price. */
+function findWide(given: Given, { plan }: Settled, { seed, moves }: Effort): Settled | undefined {
+  const { remainder, weekMinor } = given;
+  const changeMinor = WIDE_PRICE * given.changeMinor;
+  const found = searchNear(withKeepCosts(remainder, changeMinor), remainder.plan, {
+    seed: seed + WIDE_SEED,
+    moves: WIDE * moves,
+    weekMinor,
+    falls: WIDE_FALLS,
+    from: plan,
+  });
+  return settle(given, found, changeMinor);
 }

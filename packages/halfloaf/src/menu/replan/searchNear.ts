@@ -17,31 +17,54 @@ export interface NearSearch {
   readonly moves: number;
 }
 
-/** The falls of temperature, each from the best so far, and the share of the moves that each one has. */
-const FALLS = [
+/** A fall of temperature and the share of the moves that it has. */
+interface Fall {
+  readonly share: number;
+  readonly hotMinor: number;
+  readonly coldMinor: number;
+}
+
+/** Falls that stay by the old menu. */
+export const NEAR_FALLS: readonly Fall[] = [
   { share: 0.6, hotMinor: 40, coldMinor: 3 },
   { share: 0.4, hotMinor: 15, coldMinor: 3 },
-] as const;
+];
+/** Falls that leave it: the first so hot that little of it is left. */
+export const WIDE_FALLS: readonly Fall[] = [
+  { share: 0.55, hotMinor: 150, coldMinor: 3 },
+  { share: 0.45, hotMinor: 38, coldMinor: 3 },
+];
+
+/** How a search around a menu goes. */
+export interface NearRules {
+  readonly seed: number;
+  readonly moves: number;
+  /** Money of such a week (minor units). */
+  readonly weekMinor: number;
+  readonly falls: readonly Fall[];
+  /** Where it begins; absent = at the menu itself. */
+  readonly from?: Menu;
+}
 
 /** The menu where nobody eats any more. */
 const NOTHING: Menu = { batches: [], trips: [] };
 
 /**
- * Searches around a menu, so that little moves that need not: falls of temperature that each begin at the best so far, the
- * first at the menu itself, and after each a walk back towards the menu. The same input gives the same plan.
+ * Searches around a menu, so that little moves that need not: falls of temperature that each begin at the best so far, and
+ * after each a walk back towards the menu. The same input gives the same plan.
  */
 export function searchNear(
   problem: MenuProblem,
   menu: Menu,
-  { seed, moves, weekMinor }: { readonly seed: number; readonly moves: number; readonly weekMinor: number },
+  { seed, moves, weekMinor, falls, from = menu }: NearRules,
 ): NearSearch {
   const search = new LocalSearch(problem, { seed });
   const { gaps } = search;
   if (gaps.length > 0) return { gaps, moves: 0 };
   const dishes = dishesOf(problem, menu);
   const isEmpty = problem.sittings.length === 0;
-  search.goTo(isEmpty ? NOTHING : menu);
-  for (const { share, hotMinor, coldMinor } of isEmpty ? [] : FALLS) {
+  search.goTo(isEmpty ? NOTHING : from);
+  for (const { share, hotMinor, coldMinor } of isEmpty ? [] : falls) {
     search.goToBest();
     search.fall({ moves: Math.ceil(moves * share), hotMinor, coldMinor, typicalMinor: weekMinor });
     walkBack(search, dishes, menu.trips);
