@@ -1,158 +1,294 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join as joinPath } from "node:path";
-import { openSqliteHost } from "@halfloaf/server/host";
-import { startHost, type TestHost } from "@halfloaf/server/testing/host";
+import { type Membership, type Role, toInvitationLink } from "@halfloaf/keep/sync";
+import { type HostStore, openSqliteHost } from "@halfloaf/server/host";
+import { answered, desk, makeKitchen, startHost, type TestHost } from "@halfloaf/server/testing/host";
 import { buildApp } from "@halfloaf/web/build";
 import { en } from "@halfloaf/web/words";
 import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, type KeptState, type OpenApp, openApp, seeScreen } from "./openApp.ts";
+import { goTo, type OpenApp, waitUntilKept } from "./openApp.ts";
+import {
+  agree,
+  invite,
+  join,
+  openGuest,
+  openKeeper,
+  openPart,
+  openVisitor,
+  seeState,
+  seeTick,
+  tellTill,
+  tick,
+} from "./shareApp.ts";
 
 const { sharing } = furtherEn;
 
 describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
   let browser: Browser;
   let host: TestHost;
+  let folder: string;
   beforeAll(async () => {
     browser = await openBrowser();
+    folder = mkdtempSync(joinPath(tmpdir(), "halfloaf-sharing-"));
     host = await startHost({ files: buildApp() });
   });
   afterAll(async () => {
     await browser?.close();
     await host?.stop();
-  });
-
-  /** What the browser keeps of the planned kitchen, as if it had come from that server. */
-  const plannedAt = (origin: string): KeptState => {
-    const { origins, ...rest } = inject("planned");
-    return { ...rest, origins: origins.map((each) => ({ ...each, origin })) };
-  };
-
-  test("is invited to and joined by a link, and ticks are at the other at once; who is removed is told and keeps all", async () => {
-    const keeper = await openApp(browser, host.url, { storageState: plannedAt(host.url) });
-    await share(keeper.page);
-    const link = await invite(keeper.page, "cook");
-    const cook = await join(browser, host, link);
-    expect(cook.page.url()).not.toContain("#");
-    await goTo(keeper.page, "buying");
-    await goTo(cook.page, "buying");
-    await keeper.page.getByText(sharing.here("Laptop (Buying)")).waitFor();
-    await tick(keeper.page, 0).click();
-    await expect.poll(() => tick(cook.page, 0).isChecked()).toBe(true);
-    await cook.page.getByText(sharing.tickedBy(sharing.otherDevice)).waitFor();
-    await openPart(keeper.page);
-    keeper.page.once("dialog", (dialog) => void dialog.accept());
-    await keeper.page.getByRole("button", { name: `${furtherEn.remove} Laptop` }).click();
-    await cook.page.getByText(sharing.reasons.revoked ?? "").waitFor();
-    expect(await tick(cook.page, 0).isChecked()).toBe(true);
-    expect([...keeper.errors, ...cook.errors]).toEqual([]);
-    await keeper.context.close();
-    await cook.context.close();
-  });
-
-  test("goes on at both while the server is stopped, and both agree once it is back", async () => {
-    const folder = mkdtempSync(joinPath(tmpdir(), "halfloaf-sharing-"));
-    const open = (port: number) =>
-      startHost({ files: buildApp(), store: openSqliteHost(joinPath(folder, "kitchens.sqlite")), port });
-    const first = await open(0);
-    const keeper = await openApp(browser, first.url, { storageState: plannedAt(first.url) });
-    await share(keeper.page);
-    const cook = await join(browser, first, await invite(keeper.page, "cook"));
-    await goTo(keeper.page, "buying");
-    await goTo(cook.page, "buying");
-    await first.stop();
-    await state(keeper.page, "apart");
-    await state(cook.page, "apart");
-    await tick(keeper.page, 0).click();
-    await tick(cook.page, 1).click();
-    await cook.page.getByText(sharing.unsent(1)).or(cook.page.getByText("entries wait")).waitFor();
-    expect(await tick(keeper.page, 1).isChecked()).toBe(false);
-    const second = await open(first.port);
-    for (const { page } of [keeper, cook])
-      for (const at of [0, 1]) await expect.poll(() => tick(page, at).isChecked()).toBe(true);
-    expect(await told(keeper.page)).toBe(await told(cook.page));
-    await keeper.context.close();
-    await cook.context.close();
-    await second.stop();
     rmSync(folder, { recursive: true });
   });
 
-  test("is read by a device that reads only, which is told so and changes nothing; an invitation lets in once", async () => {
-    const keeper = await openApp(browser, host.url, { storageState: plannedAt(host.url) });
-    await share(keeper.page);
-    const link = await invite(keeper.page, "reader");
-    const reader = await join(browser, host, link);
-    await reader.page.getByText(sharing.roleHere.reader).waitFor();
-    await goTo(reader.page, "stores");
-    const lot = reader.page.locator(".lot").first();
-    const before = await lot.locator("summary").textContent();
-    await lot.locator("summary").click();
-    await lot.getByRole("button", { name: en.stores.allWasted }).click();
-    await reader.page.getByText(sharing.forbidden.reader).waitFor();
-    expect(await lot.locator("summary").textContent()).toBe(before);
-    await reader.page.getByRole("button", { name: sharing.understood }).click();
-    await goTo(reader.page, "buying");
-    expect(await tick(reader.page, 0).isDisabled()).toBe(true);
-    expect([...keeper.errors, ...reader.errors]).toEqual([]);
-    const late = await openApp(browser, host.url);
-    await late.page.goto(link);
-    await late.page.getByRole("button", { name: sharing.joinIt }).click();
-    await late.page.getByText(sharing.reasons["no-such-invitation"] ?? "").waitFor();
-    for (const { context } of [keeper, reader, late]) await context.close();
+  /** A server whose kitchens outlive it. */
+  const startLasting = (name: string, port = 0): Promise<TestHost> =>
+    startHost({ files: buildApp(), store: openSqliteHost(joinPath(folder, name)), port });
+
+  test("is joined by a link, ticks are at the others at once with who ticked, in every tab; who is removed keeps all", async () => {
+    const keeper = await openKeeper(browser, host);
+    const cook = await openGuest(browser, host, keeper, "cook");
+    const second = await openTab(keeper, "buying");
+    await goTo(keeper.page, "buying");
+    await goTo(cook.page, "buying");
+    await keeper.page.getByText(sharing.here("Laptop (Buying)")).waitFor();
+    await tick(second, 0).click();
+    for (const page of [keeper.page, cook.page]) await seeTick(page, 0, true);
+    await cook.page.getByText(sharing.tickedBy(sharing.otherDevice)).waitFor();
+    // What another ticked is not for a cook to take back.
+    expect(await tick(cook.page, 0).isDisabled()).toBe(true);
+    // The tab that talked is closed: the other goes on.
+    await keeper.page.close();
+    await tick(cook.page, 1).click();
+    await seeTick(second, 1, true);
+    await seeState(second, "together");
+    await openPart(second);
+    agree(second);
+    await second.getByRole("button", { name: `${furtherEn.remove} Laptop` }).click();
+    await cook.page.getByText(sharing.reasons.revoked ?? "").waitFor();
+    for (const at of [0, 1]) expect(await tick(cook.page, at).isChecked()).toBe(true);
+    expect([...keeper.errors, ...cook.errors]).toEqual([]);
+    await closeAll(keeper, cook);
+  });
+
+  test("goes on at both while the server is stopped; both agree once it is back, and the last of a lot used twice is to be counted", async () => {
+    const first = await startLasting("stopped.sqlite");
+    const keeper = await openKeeper(browser, first);
+    const cook = await openGuest(browser, first, keeper, "cook");
+    const apps = [keeper, cook];
+    for (const { page } of apps) {
+      await waitUntilKept(page);
+      await goTo(page, "buying");
+    }
+    await first.stop();
+    for (const [at, { page }] of apps.entries()) {
+      await seeState(page, "apart");
+      await tick(page, at).click();
+      await goTo(page, "stores");
+      await useUp(page);
+      await page.getByText("entries wait to be sent").waitFor();
+    }
+    const second = await startLasting("stopped.sqlite", first.port);
+    for (const { page } of apps) {
+      await seeState(page, "together");
+      // Both uses stay, and what is wrong by them is told where the stores are.
+      await page.getByRole("heading", { name: en.today.toCount }).waitFor();
+      expect(await page.locator("main").textContent()).not.toMatch(/[-−]\d+ g/);
+    }
+    await keeper.page.getByLabel(en.stores.grams).first().fill("0");
+    await keeper.page.getByRole("button", { name: en.stores.counted }).first().click();
+    for (const { page } of apps) {
+      await page.getByRole("heading", { name: en.today.toCount }).waitFor({ state: "detached" });
+      await goTo(page, "buying");
+      for (const at of [0, 1]) await seeTick(page, at, true);
+    }
+    expect(await tellTill(keeper.page)).toBe(await tellTill(cook.page));
+    await closeAll(...apps);
+    await second.stop();
+  });
+
+  test("gets back what a device may not do any more, with the reason: dropped there, or offered again once it may", async () => {
+    const path = joinPath(folder, "returned.sqlite");
+    const first = await startLasting("returned.sqlite");
+    const keeper = await openKeeper(browser, first);
+    const cook = await openGuest(browser, first, keeper, "cook");
+    for (const { page } of [keeper, cook]) await goTo(page, "buying");
+    await first.stop();
+    for (const at of [0, 1]) await tick(cook.page, at).click();
+    await changeRole(path, cook.page, "reader");
+    const second = await startLasting("returned.sqlite", first.port);
+    await cook.page.getByText(sharing.roleHere.reader).first().waitFor();
+    await cook.page.getByText("came back from the server").waitFor();
+    for (const at of [0, 1]) expect(await tick(keeper.page, at).isChecked()).toBe(false);
+    await openPart(cook.page);
+    await cook.page
+      .getByText(sharing.refusals.role ?? "")
+      .first()
+      .waitFor();
+    agree(cook.page);
+    await cook.page.getByRole("button", { name: sharing.drop }).first().click();
+    await expect.poll(() => cook.page.getByRole("button", { name: sharing.drop }).count()).toBe(1);
+    await openPart(keeper.page);
+    await keeper.page.getByLabel(sharing.mayOf("Laptop")).selectOption("cook");
+    // What is left is offered again by itself as soon as the role is another.
+    await cook.page.getByText(sharing.roleHere.cook).first().waitFor();
+    await cook.page.getByRole("button", { name: sharing.drop }).waitFor({ state: "detached" });
+    for (const { page } of [keeper, cook]) {
+      await goTo(page, "buying");
+      await expect.poll(() => page.locator(".buying-line input:checked").count()).toBe(1);
+    }
+    await keeper.page.getByText(sharing.tickedBy(sharing.otherDevice)).waitFor();
+    expect(await tellTill(keeper.page)).toBe(await tellTill(cook.page));
+    await closeAll(keeper, cook);
+    await second.stop();
+  });
+
+  test("is left and joined again in the copy that was kept, with what was done apart; deleted by its keeper it stays with all", async () => {
+    const keeper = await openKeeper(browser, host);
+    const cook = await openGuest(browser, host, keeper, "cook");
+    await openPart(cook.page);
+    agree(cook.page);
+    await cook.page.getByRole("button", { name: sharing.leave }).click();
+    await cook.page.getByText(sharing.withNobody).waitFor();
+    await goTo(cook.page, "buying");
+    await tick(cook.page, 0).click();
+    await join(cook.page, await invite(keeper.page, "cook"));
+    await goTo(keeper.page, "buying");
+    await seeTick(keeper.page, 0, true);
+    await expect.poll(() => countKitchens(cook.page)).toBe(1);
+    await openPart(keeper.page);
+    agree(keeper.page);
+    await keeper.page.getByRole("button", { name: sharing.deleteThere }).click();
+    await cook.page.getByText(sharing.reasons.deleted ?? "").waitFor();
+    await keeper.page.getByText(sharing.withNobody).waitFor();
+    for (const { page } of [keeper, cook]) {
+      await goTo(page, "buying");
+      await seeTick(page, 0, true);
+    }
+    await closeAll(keeper, cook);
+  });
+
+  test("lets nobody in by an invitation that was revoked, used or is too old, and no address ever holds its secret", async () => {
+    let nowMs = Date.now();
+    const timed = await startHost({ files: buildApp(), now: () => nowMs });
+    const membership = await makeKitchen(timed);
+    const [revoked, used, old] = await Promise.all(
+      [1, 2, 3].map(async () => answered(await desk.invite(membership, "cook", 1))),
+    );
+    if (revoked === undefined || used === undefined || old === undefined) throw new Error("no invitations");
+    answered(await desk.revoke(membership, revoked.invitation));
+    answered(await desk.join(used, "Somebody"));
+    const visitor = await openVisitor(browser, timed);
+    const asked: string[] = [];
+    visitor.page.on("request", (request) => asked.push(request.url(), JSON.stringify(request.headers())));
+    for (const each of [revoked, used, old]) {
+      if (each === old) nowMs += 2 * 3_600_000;
+      await visitor.page.goto(toInvitationLink(each));
+      await visitor.page.reload();
+      await visitor.page.getByRole("heading", { name: sharing.join }).waitFor();
+      await visitor.page.goto(toInvitationLink(each));
+      await visitor.page.getByRole("button", { name: sharing.joinIt }).click();
+      await visitor.page.getByText(sharing.reasons["no-such-invitation"] ?? "").waitFor();
+      expect(visitor.page.url()).toBe(`${timed.url}/join`);
+      expect(JSON.stringify([asked, timed.journal])).not.toContain(each.code);
+      await visitor.page.getByRole("button", { name: sharing.notNow }).click();
+    }
+    await closeAll(visitor);
+    await timed.stop();
+  });
+
+  test("comes whole to a device whose joining was broken off, when that opens the app again", async () => {
+    const keeper = await openKeeper(browser, host);
+    const link = await invite(keeper.page, "cook");
+    const guest = await openVisitor(browser, host);
+    // The network is gone as soon as the invitation is used up.
+    const cut = new Promise<void>((resolve) => {
+      void guest.page.routeWebSocket(/sync/, (socket) => {
+        void socket.close();
+        resolve();
+      });
+    });
+    await guest.page.goto(link);
+    await guest.page.getByRole("button", { name: sharing.joinIt }).click();
+    await cut;
+    await guest.page.getByText(sharing.comes).waitFor();
+    await guest.page.close();
+    const again = await guest.context.newPage();
+    await again.goto("/");
+    await seeState(again, "together");
+    await goTo(again, "buying");
+    await goTo(keeper.page, "buying");
+    await tick(again, 0).click();
+    await seeTick(keeper.page, 0, true);
+    expect(await tellTill(again)).toBe(await tellTill(keeper.page));
+    await closeAll(keeper, guest);
+  });
+
+  test("is told when the server can't keep anything; ticks go on, and are there once it can", async () => {
+    const store = openSqliteHost(joinPath(folder, "full.sqlite"));
+    let isFull = false;
+    const append: HostStore["append"] = (push) =>
+      isFull ? Promise.resolve({ ok: false, reason: "full", detail: "no space is left" }) : store.append(push);
+    const filling = new Proxy(store, {
+      get: (target, name) => {
+        const value: unknown = name === "append" ? append : Reflect.get(target, name);
+        return typeof value === "function" ? value.bind(target) : value;
+      },
+    });
+    const full = await startHost({ files: buildApp(), store: filling });
+    const keeper = await openKeeper(browser, full);
+    const cook = await openGuest(browser, full, keeper, "cook");
+    for (const { page } of [keeper, cook]) await goTo(page, "buying");
+    isFull = true;
+    await tick(cook.page, 0).click();
+    await cook.page.getByText(sharing.reasons.storage ?? "").waitFor();
+    await tick(cook.page, 1).click();
+    expect(await tick(cook.page, 1).isChecked()).toBe(true);
+    expect(await tick(keeper.page, 0).isChecked()).toBe(false);
+    isFull = false;
+    for (const at of [0, 1]) await seeTick(keeper.page, at, true);
+    await cook.page.getByText(sharing.reasons.storage ?? "").waitFor({ state: "detached" });
+    await closeAll(keeper, cook);
+    await full.stop();
   });
 });
 
-/** Shares the open kitchen, and waits until the server has all of it. */
-async function share(page: Page): Promise<void> {
-  await openPart(page);
-  await page.getByRole("button", { name: sharing.share }).click();
-  await together(page);
+/** Another tab of the same device. */
+async function openTab({ context }: OpenApp, screen: Parameters<typeof goTo>[1]): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto("/");
+  await goTo(page, screen);
+  return page;
 }
 
-async function together(page: Page): Promise<void> {
-  await state(page, "together");
+/** Tells that the first lot is used up. */
+async function useUp(page: Page): Promise<void> {
+  const lot = page.locator(".lot").first();
+  await lot.locator("summary").click();
+  await lot.getByRole("button", { name: furtherEn.lot.usedUp }).click();
 }
 
-async function state(page: Page, kind: "apart" | "together"): Promise<void> {
-  await page.getByRole("link", { name: sharing.states[kind], exact: true }).waitFor();
+/** How many kitchens the device has, those taken off its list among them. */
+function countKitchens(page: Page): Promise<number> {
+  return page.evaluate(async () => {
+    const databases = await indexedDB.databases();
+    return databases.filter(({ name }) => name?.startsWith("kitchen-")).length;
+  });
 }
 
-/** What the till says. */
-function told(page: Page): Promise<string | null> {
-  return page.locator(".till").textContent();
+/** Gives the device of a page another role, while its server is stopped. */
+async function changeRole(path: string, page: Page, role: Role): Promise<void> {
+  const shared = await page.evaluate(() => {
+    const name = Object.keys(localStorage).find((each) => localStorage[each]?.includes("credential"));
+    return localStorage[name ?? ""] as string;
+  });
+  const { kitchen, device } = JSON.parse(shared) as Membership;
+  const store = openSqliteHost(path);
+  expect(await store.changeRole(kitchen, device, role)).toBe("done");
+  await store.close();
 }
 
-/** Opens "Shared with" in Kitchen. */
-async function openPart(page: Page): Promise<void> {
-  await goTo(page, "kitchen");
-  await page.getByRole("heading", { name: sharing.title }).click();
-}
-
-/** Makes an invitation, and gives its link. */
-async function invite(page: Page, role: "keeper" | "cook" | "reader"): Promise<string> {
-  await page.getByLabel(sharing.may).selectOption(role);
-  await page.getByRole("button", { name: sharing.makeInvitation }).click();
-  await page.getByRole("img", { name: sharing.qr }).waitFor();
-  return page.getByLabel(sharing.link).inputValue();
-}
-
-/** Opens the link in another browser, and says yes. */
-async function join(browser: Browser, host: TestHost, link: string): Promise<OpenApp> {
-  const app = await openApp(browser, host.url, { viewport: { width: 1280, height: 800 } });
-  await app.page.goto(link);
-  await app.page.getByText(sharing.joinSure(new URL(host.url).host)).waitFor();
-  expect(app.page.url()).toBe(`${host.url}/join`);
-  await app.page.getByRole("button", { name: sharing.joinIt }).click();
-  await together(app.page);
-  await seeScreen(app.page);
-  expect(await app.page.getByText(en.today.noMenu).count()).toBe(0);
-  return app;
-}
-
-/** A tick of the list. */
-function tick(page: Page, at: number) {
-  return page.locator(".buying-line input[type=checkbox]").nth(at);
+async function closeAll(...apps: readonly OpenApp[]): Promise<void> {
+  for (const { context } of apps) await context.close();
 }

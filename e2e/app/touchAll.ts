@@ -29,8 +29,11 @@ async function touch(spared: readonly string[]): Promise<Touched> {
     return `${element.tagName} ${label.textContent} | ${row?.querySelector("summary, h2, h3")?.textContent ?? ""}`;
   };
   const act = (element: Element): void => {
-    if (element instanceof HTMLButtonElement) return element.click();
-    if (element instanceof HTMLInputElement && ["checkbox", "radio"].includes(element.type)) return element.click();
+    const isTick = element instanceof HTMLInputElement && ["checkbox", "radio"].includes(element.type);
+    if (element instanceof HTMLButtonElement || isTick) {
+      element.click();
+      return;
+    }
     const prototype = Object.getPrototypeOf(element);
     const set = Object.getOwnPropertyDescriptor(prototype, "value")?.set;
     const other = element instanceof HTMLSelectElement && [...element.options].find((each) => !each.selected);

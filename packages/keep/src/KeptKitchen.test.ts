@@ -28,6 +28,27 @@ describe("A kept kitchen", () => {
     expect(again.rows()).toEqual(kept.rows());
   });
 
+  it("is without the rows that were dropped as if they had never been, here, in another opening and opened anew", async () => {
+    const store = openMemoryStore();
+    const kept = await openKept(store);
+    await kept.edit(() => demoKitchen());
+    const other = await openKept(store, { chance: () => 0.5 });
+    await kept.add([boughtOats("oats-1")]);
+    const edited = await kept.edit((kitchen) => ({ ...(kitchen ?? demoKitchen()), name: "Loft" }));
+    const bought = await kept.add([boughtOats("oats-2")]);
+    const gone = [...edited.rows, ...bought.rows].map(({ id }) => id);
+    expect(await kept.drop(gone)).toMatchObject({ ok: true });
+    await other.catchUp();
+    const again = await openKept(store, { chance: () => 0.9 });
+    for (const each of [kept, other, again]) {
+      expect(lots(each)).toEqual(["oats-1"]);
+      expect(kitchenOf(each)).toEqual(demoKitchen());
+      expect(each.rows()).toEqual(kept.rows());
+    }
+    const [next] = (await kept.add([boughtOats("oats-3")])).rows;
+    expect(gone).not.toContain(next?.id);
+  });
+
   it("writes of an edit only what differs", async () => {
     const kept = await openKept(openMemoryStore());
     await kept.edit(() => demoKitchen());

@@ -70,12 +70,11 @@ interface Waiting {
 }
 
 /**
- * A kitchen as a shared document: rows that are only ever added, on disk before they are told as kept. Several openings of
+ * A kitchen as a shared document: rows that are added and never changed, on disk before they are told as kept. Several openings of
  * one store, and documents of other devices, bring in each other's rows; what follows is the same for all.
  */
 export class KeptKitchen {
   readonly document: Y.Doc;
-  readonly edits = new EditLog();
   readonly #store: ChunkStore;
   readonly #foods: FoodTable;
   readonly #device: string;
@@ -86,6 +85,7 @@ export class KeptKitchen {
   readonly #damaged: DamagedChunk[] = [];
   readonly #hearers = new Set<() => void>();
   readonly #waiting: Waiting[] = [];
+  #edits = new EditLog();
   #events: RecordLedger;
   /** Own foods that `#events` reckons with; whether any row ever named one. */
   #foodsText = toCanonicalText([]);
@@ -108,7 +108,10 @@ export class KeptKitchen {
     this.#events = new RecordLedger(foods);
     this.document = new Y.Doc();
     this.#rows = this.document.getArray("rows");
-    this.#rows.observe(({ changes }) => this.#takeIn(changes.delta.flatMap(({ insert }) => insert ?? []) as unknown[]));
+    this.#rows.observe(({ changes }) => {
+      if (changes.deleted.size > 0) this.#takeAnew();
+      else this.#takeIn(changes.delta.flatMap(({ insert }) => insert ?? []) as unknown[]);
+    });
   }
 
   /** Opens the kitchen that a store holds; a fresh store holds none, and `edit` makes it. */
@@ -147,6 +150,11 @@ export class KeptKitchen {
   /** The kitchen as edited, or all that is wrong with it; a fresh store has nothing of it. */
   kitchen(): Parsed<KitchenAsEdited> {
     return this.edits.kitchen();
+  }
+
+  /** What was set by hand; another one once rows were dropped. */
+  get edits(): EditLog {
+    return this.#edits;
   }
 
   /** Rows of a newer program, and rows that are none: they stay where they are and count for nothing here. */
@@ -243,6 +251,19 @@ export class KeptKitchen {
   }
 
   /**
+   * Takes rows out of this device's copy for good, as if they had never been written: such as a server refused, so that
+   * nobody else has them. Their numbers are not given again.
+   */
+  async drop(ids: readonly string[]): Promise<Kept> {
+    const gone = new Set(ids);
+    const places = this.#rows.toArray().flatMap((row, at) => (gone.has(idOf(row) ?? "") ? [at] : []));
+    this.document.transact(() => {
+      for (const at of places.reverse()) this.#rows.delete(at);
+    });
+    return this.retry();
+  }
+
+  /**
    * True where rows are of another kitchen: this one has rows, and none of them. All devices of a kitchen have its first rows;
    * two kitchens that began apart, be it from one file, would each count its stores.
    */
@@ -321,6 +342,16 @@ export class KeptKitchen {
     return this.retry();
   }
 
+  /** Reckons all anew after rows have gone. */
+  #takeAnew(): void {
+    this.#strange.clear();
+    this.#edits = new EditLog();
+    this.#events = new RecordLedger(this.#foods);
+    this.#foodsText = toCanonicalText([]);
+    this.#hasOwnFoods = false;
+    this.#takeIn(this.#rows.toArray());
+  }
+
   #takeIn(rows: readonly unknown[]): void {
     const events: RecordEvent[] = [];
     const edits: Edit[] = [];
@@ -363,8 +394,9 @@ export class KeptKitchen {
 
   #isHere(row: unknown): boolean {
     if (this.#strange.has(toCanonicalText(row))) return true;
-    if (typeof row !== "object" || row === null || !("id" in row)) return false;
-    const known = this.events.find(String(row.id)) ?? this.edits.find(String(row.id));
+    const id = idOf(row);
+    if (id === undefined) return false;
+    const known = this.events.find(id) ?? this.edits.find(id);
     // A twin that differs is brought in, so that every device settles it alike.
     return known !== undefined && settleTwins(known, row) === "same";
   }
@@ -391,4 +423,8 @@ export class KeptKitchen {
     }
     this.#isWriting = false;
   }
+}
+
+function idOf(row: unknown): string | undefined {
+  return typeof row === "object" && row !== null && "id" in row ? String(row.id) : undefined;
 }

@@ -55,7 +55,7 @@ export function shareCommand(ask: ShareAsk, terminal: Terminal): Promise<ExitCod
 export function inviteCommand({ role, hours, ...ask }: InviteAsk, terminal: Terminal): Promise<ExitCode> {
   return runShared(ask, terminal, async (_open, membership) => {
     const invited = await desk.invite(membership, role, hours);
-    if (!invited.ok) return refuse(tellShareFault(invited.reason));
+    if (!invited.ok) return refuse(tellShareFault(invited.reason, membership.server));
     const link = toInvitationLink(invited.value);
     const expires = new Date(invited.value.expiresAtMs).toISOString();
     const data = { format: "halfloaf-invitation", version: 1, role, link, expires };
@@ -72,9 +72,10 @@ export function meetCommand(ask: KeepAsk, terminal: Terminal): Promise<ExitCode>
 export function devicesCommand({ remove, ...ask }: DevicesAsk, terminal: Terminal): Promise<ExitCode> {
   return runShared(ask, terminal, async (_open, membership) => {
     const removed = remove === undefined ? undefined : await desk.removeDevice(membership, remove);
-    if (removed?.ok === false) return refuse(tellShareFault(removed.reason, remove));
+    if (removed?.ok === false)
+      return refuse(tellShareFault(removed.reason, removed.reason === "missing" ? remove : membership.server));
     const listed = await desk.listDevices(membership);
-    if (!listed.ok) return refuse(tellShareFault(listed.reason));
+    if (!listed.ok) return refuse(tellShareFault(listed.reason, membership.server));
     const lines = listed.value.map((each) => harmless(tellDevice(each, each.device === membership.device)));
     return { ok: true, value: { data: { format: "halfloaf-devices", version: 1, devices: listed.value }, lines } };
   });
@@ -102,7 +103,9 @@ async function join({ link, kitchen }: JoinAsk, terminal: Terminal): Promise<Fou
   if (!opened.ok) return opened;
   const joined = await desk.join(invitation, nameOf(terminal));
   if (joined.ok) writeSharing(path, joined.value);
-  const found = joined.ok ? await tellMeeting(opened.value, joined.value, path) : refuse(tellShareFault(joined.reason));
+  const found = joined.ok
+    ? await tellMeeting(opened.value, joined.value, path)
+    : refuse(tellShareFault(joined.reason, invitation.server));
   const closed = await opened.value.close();
   return closed.ok || !found.ok ? found : refuse(tellNotKept(closed.reason, closed.detail));
 }
@@ -122,7 +125,7 @@ export function runShared(
 
 async function tellMeeting(kept: KeptKitchen, membership: Membership, path: string): Promise<Found<KeepAnswer>> {
   const met = await meetServer(kept, membership, path);
-  if (!met.ok) return refuse(tellShareFault(met.reason));
+  if (!met.ok) return refuse(tellShareFault(met.reason, membership.server));
   const { sent, received, view } = met;
   const { returned, role } = view;
   const data = { format: "halfloaf-met", version: 1, server: membership.server, role, sent, received, returned };

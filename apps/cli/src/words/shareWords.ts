@@ -49,10 +49,30 @@ const REASONS: Readonly<Record<string, readonly [sentence: string, remedy: strin
   ],
 };
 
-/** Why something about sharing was not done. */
+/** The reasons that are about the server, the folder or the device that was named. */
+const NAMED = [
+  "unreachable",
+  "slow",
+  "storage",
+  "holds-kitchen",
+  "unknown",
+  "missing",
+  "registration-closed",
+  "code-needed",
+] as const;
+
+/** Why something about sharing was not done; `value` is the server, the folder or the device that it is about. */
 export function tellShareFault(reason: string, value?: string): Fault {
   const [sentence, remedy] = REASONS[reason] ?? [`The server refused: ${quote(reason)}.`, "Try again later."];
-  return { code: reason, path: [], sentence, remedy, ...(value === undefined ? {} : { value }) };
+  if (value === undefined) return { code: reason, path: [], sentence, remedy };
+  const isNamed = NAMED.some((each) => each === reason);
+  return {
+    code: reason,
+    path: [],
+    sentence: isNamed ? `${sentence.slice(0, -1)}: ${quote(value)}.` : sentence,
+    remedy,
+    value,
+  };
 }
 
 export function tellMet(sent: number, received: number): string {

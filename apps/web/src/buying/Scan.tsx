@@ -1,13 +1,13 @@
 import { readBarcode } from "@halfloaf/reading";
 import type { Pack } from "halfloaf/price";
 import { type FormEvent, type ReactNode, useState } from "react";
+import { Looking } from "../camera/Looking.tsx";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
-import { useCamera } from "./useCamera.ts";
 
 interface ScanProps {
   readonly shop: string;
@@ -36,35 +36,23 @@ export default function Scan({ shop, onPack }: ScanProps): ReactNode {
     if (read.kind !== "invalid") setLooking(false);
     if (pack !== undefined) onPack(pack);
   };
-  const { state, video } = useCamera(isLooking, hear);
   const type = (event: FormEvent): void => {
     event.preventDefault();
     hear(typed);
   };
   const { scan } = further;
-  const isOff = state === "refused" || state === "missing";
   const look = (isWanted: boolean): void => {
     setTold({ kind: "nothing" });
-    setLooking(false);
-    // What was refused is asked for anew.
-    if (isWanted) setTimeout(() => setLooking(true));
+    setLooking(isWanted);
   };
   return (
     <section className="sheet stack tight" aria-labelledby="scan">
       <h2 id="scan">{scan.title}</h2>
-      {isLooking && <video ref={video} className="camera" hidden={isOff} muted playsInline aria-label={scan.picture} />}
-      <div className="row">
-        <button type="button" className="button main" onClick={() => look(!isLooking || isOff)}>
-          {isLooking && !isOff ? scan.stop : scan.look}
-        </button>
-      </div>
-      <div role="status" className="stack tight">
-        {isOff && <p className="caution">{scan[state]}</p>}
-        {state === "on" && <p className="small soft">{scan.hold}</p>}
+      <Looking looksFor="goods" words={scan} isLooking={isLooking} onLooking={look} onText={hear}>
         {told.kind === "invalid" && <p className="caution">{scan.invalid}</p>}
         {told.kind === "found" && <p>{scan.found(told.label)}</p>}
         {told.kind === "unknown" && <p>{scan.unknown(told.digits)}</p>}
-      </div>
+      </Looking>
       {told.kind === "unknown" && (
         <Allowed to="edited" otherwise={<RoleNote />}>
           <Remember

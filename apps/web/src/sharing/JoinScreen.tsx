@@ -1,6 +1,7 @@
 import { type Invitation, parseInvitationLink } from "@halfloaf/keep/sync";
 import { type ReactNode, useEffect, useState } from "react";
 import { useLocation } from "wouter";
+import { Looking } from "../camera/Looking.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useDevice } from "../kitchen/KitchenProvider.tsx";
 import { useFurther } from "../words/useFurther.ts";
@@ -15,6 +16,7 @@ export default function JoinScreen(): ReactNode {
   const { further } = useFurther("sharing");
   const { sharing } = further;
   const [text, setText] = useState(invited.link ?? "");
+  const [isLooking, setLooking] = useState(false);
   const { reason, isBusy, join } = useJoining();
   useEffect(() => {
     const take = (): void => setText((known) => takeLink() ?? known);
@@ -28,6 +30,16 @@ export default function JoinScreen(): ReactNode {
       {invited.link === undefined && (
         <>
           <p>{sharing.joinAbout}</p>
+          <Looking
+            looksFor="qr"
+            words={sharing.scan}
+            isLooking={isLooking}
+            onLooking={setLooking}
+            onText={(read) => {
+              setLooking(false);
+              setText(read);
+            }}
+          />
           <TextField label={sharing.link} value={text} onChange={setText} />
         </>
       )}

@@ -8,6 +8,9 @@ interface Place {
   readonly at?: string;
 }
 
+/** What one tab asks of the one that talks: to tell how things stand, or to offer again what came back. */
+type Asked = "tell" | "offer";
+
 /**
  * The talk of the open kitchen with its server. Of several tabs one talks, the others see through it how things stand; when
  * it is closed, another goes on.
@@ -15,6 +18,7 @@ interface Place {
 class SyncRun {
   #view: SyncView | undefined;
   #sync: KitchenSync | undefined;
+  #channel: BroadcastChannel | undefined;
   #place: Place = {};
   readonly #hearers = new Set<() => void>();
 
@@ -33,6 +37,12 @@ class SyncRun {
     if (document.visibilityState === "visible") this.#sync?.tryNow();
   };
 
+  /** Offers again what the server sent back, by whichever tab talks with it. */
+  offerAgain(): void {
+    if (this.#sync === undefined) this.#channel?.postMessage("offer" satisfies Asked);
+    else this.#sync.offerAgain();
+  }
+
   sayPlace(place: Place): void {
     this.#place = place;
     this.#sync?.sayPlace(place);
@@ -48,11 +58,15 @@ class SyncRun {
       if (role !== undefined) remember(id, role);
       this.#set(role === undefined ? view : { ...view, role });
     };
-    channel.onmessage = ({ data }: MessageEvent<SyncView | "tell">) => {
-      if (data !== "tell") show(data);
+    this.#channel = channel;
+    channel.onmessage = ({ data }: MessageEvent<SyncView | Asked>) => {
+      if (typeof data !== "string") {
+        // What the tab that talked before said last is not how things stand for the one that talks now.
+        if (this.#sync === undefined) show(data);
+      } else if (data === "offer") this.#sync?.offerAgain();
       else if (this.#sync !== undefined) channel.postMessage(this.#sync.view);
     };
-    channel.postMessage("tell");
+    channel.postMessage("tell" satisfies Asked);
     addEventListener("online", this.tryNow, { signal });
     document.addEventListener("visibilitychange", this.tryNow, { signal });
     const talk = (): Promise<void> => {
@@ -83,6 +97,7 @@ class SyncRun {
     return () => {
       ending.abort();
       channel.close();
+      if (this.#channel === channel) this.#channel = undefined;
       this.#set(undefined);
     };
   }

@@ -1,17 +1,16 @@
 import { HostDesk, type Invitation, KitchenSync, type Socket, toSyncMemory } from "@halfloaf/keep/sync";
-import type { Device } from "../kitchen/device.ts";
+import type { Device, KitchenOnDevice } from "../kitchen/device.ts";
 import { KitchenSession } from "../kitchen/KitchenSession.ts";
 import { loadStarter } from "../kitchen/loadStarter.ts";
+import { JOINING, joiningId } from "./joining.ts";
 import { markKeyOf, readShared, writeShared } from "./shared.ts";
 
 /** What joining came to: the device with the kitchen open in it, or why not. */
 export type Joined = { readonly ok: true; readonly device: Device } | { readonly ok: false; readonly reason: string };
 
-const JOINING = "halfloaf-joining";
-
-/** Uses an invitation up and brings the kitchen here. A copy that this device has of it is used again. */
+/** Uses an invitation up and brings the kitchen here. A copy that this device has of it is gone on with. */
 export async function joinKitchen(invitation: Invitation, name: string, device: Device): Promise<Joined> {
-  const known = device.kitchens.find(({ id }) => readShared(id)?.kitchen === invitation.kitchen);
+  const known = listAll(device).find(({ id }) => readShared(id)?.kitchen === invitation.kitchen);
   const id = known?.id ?? `kitchen-${Date.now().toString(36)}`;
   // Its place first: an invitation is used up once, and nothing may go wrong after it.
   const opened = await openCopy(id, device);
@@ -26,8 +25,12 @@ export async function joinKitchen(invitation: Invitation, name: string, device: 
 
 /** Goes on with a joining that was broken off; undefined where there is none. */
 export function goOnJoining(device: Device): Promise<Joined> | undefined {
-  const id = localStorage.getItem(JOINING);
-  return id === null || readShared(id) === undefined ? undefined : bringHere(id, device);
+  const id = joiningId();
+  return id === undefined ? undefined : bringHere(id, device);
+}
+
+function listAll({ kitchens, removed = [] }: Device): readonly KitchenOnDevice[] {
+  return [...kitchens, ...removed];
 }
 
 async function bringHere(id: string, device: Device): Promise<Joined> {
@@ -51,16 +54,52 @@ async function bringHere(id: string, device: Device): Promise<Joined> {
   });
   sync.stop();
   const title = session.view?.kitchen.name;
+  const rows = session.kept.rawRows();
   await session.close();
+  const isIn = reason === undefined && title !== undefined;
+  const known = listAll(device).some((each) => each.id === id);
+  const copy = isIn && !known ? await findCopy(rows, device) : undefined;
+  if (copy !== undefined) writeShared(copy, readShared(id));
   localStorage.removeItem(JOINING);
-  if (reason !== undefined || title === undefined) return { ok: false, reason: reason ?? "strange" };
-  const { by: _by, ...rest } = device;
-  const others = device.kitchens.filter((each) => each.id !== id);
-  return { ok: true, device: { ...rest, open: id, kitchens: [...others, { id, title }] } };
+  // What was made for it alone is not left behind.
+  if (!known && (!isIn || copy !== undefined)) {
+    writeShared(id, undefined);
+    indexedDB.deleteDatabase(id);
+  }
+  return isIn
+    ? { ok: true, device: withOpen(device, { id: copy ?? id, title }) }
+    : { ok: false, reason: reason ?? "strange" };
 }
 
-async function openCopy(id: string, device: Device): Promise<KitchenSession | undefined> {
+/** The device with that kitchen open and on its list. */
+function withOpen(device: Device, joined: KitchenOnDevice): Device {
+  const { by: _by, ...rest } = device;
+  const { removed = [] } = device;
+  const isOther = ({ id }: KitchenOnDevice): boolean => id !== joined.id;
+  return {
+    ...rest,
+    open: joined.id,
+    kitchens: [...device.kitchens.filter(isOther), joined],
+    removed: removed.filter(isOther),
+  };
+}
+
+/**
+ * The kitchen of this device that these rows are of, such as it kept when it left: two sets of rows are of one kitchen where
+ * they share a row. What was done in it meanwhile goes to the others with the next talk. Undefined where there is none.
+ */
+async function findCopy(rows: readonly unknown[], device: Device): Promise<string | undefined> {
+  for (const { id } of listAll(device)) {
+    const session = readShared(id) === undefined ? await openCopy(id, device, true) : undefined;
+    const isSame = session !== undefined && session.view !== undefined && !session.kept.isOther(rows);
+    await session?.close();
+    if (isSame) return id;
+  }
+  return undefined;
+}
+
+async function openCopy(id: string, device: Device, expected = false): Promise<KitchenSession | undefined> {
   const { tables } = await loadStarter();
-  const opened = await KitchenSession.open(id, { starter: tables, device: device.name, expected: false });
+  const opened = await KitchenSession.open(id, { starter: tables, device: device.name, expected });
   return "ok" in opened ? undefined : opened;
 }

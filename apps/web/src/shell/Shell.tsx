@@ -5,6 +5,7 @@ import { NotKept } from "../kitchen/NotKept.tsx";
 import { OpeningScreen } from "../kitchen/OpeningScreen.tsx";
 import { WasMended } from "../kitchen/WasMended.tsx";
 import "../sharing/invited.ts";
+import { joiningId } from "../sharing/joining.ts";
 import { useShared } from "../sharing/shared.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import { Broken } from "./Broken.tsx";
@@ -31,9 +32,9 @@ export function Shell(): ReactNode {
       </a>
       <main id="page" className="page" tabIndex={-1}>
         <LoadNewer />
-        <Broken key={location} words={words.shell}>
+        <Broken key={opening.kind === "open" ? "open" : location} words={words.shell}>
           <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
-            {location === "/join" ? (
+            {location === "/join" || (opening.kind === "none" && joiningId() !== undefined) ? (
               <JoinScreen />
             ) : opening.kind === "open" ? (
               <Pages />
@@ -67,20 +68,25 @@ function Pages(): ReactNode {
           <CookingBar />
         </Suspense>
       )}
-      <Switch>
-        {SCREENS.map(({ path, name, hasPages, Component }) => (
-          <Route key={name} path={hasPages ? `${path}/*?` : path}>
-            <Component />
-          </Route>
-        ))}
-        <Route path="/more">
-          <More />
-        </Route>
-        <Route>
-          <p>{words.shell.lost}</p>
-          <Link href="/">{words.shell.toToday}</Link>
-        </Route>
-      </Switch>
+      {/* A screen that is left, on its way or broken must not end what goes on above it: the talk with the server, the timers. */}
+      <Broken key={location} words={words.shell}>
+        <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
+          <Switch>
+            {SCREENS.map(({ path, name, hasPages, Component }) => (
+              <Route key={name} path={hasPages ? `${path}/*?` : path}>
+                <Component />
+              </Route>
+            ))}
+            <Route path="/more">
+              <More />
+            </Route>
+            <Route>
+              <p>{words.shell.lost}</p>
+              <Link href="/">{words.shell.toToday}</Link>
+            </Route>
+          </Switch>
+        </Suspense>
+      </Broken>
     </>
   );
 }

@@ -10,6 +10,7 @@ import "../kitchen/fields/fields.css";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { Stocktake } from "./Stocktake.tsx";
 import { StoredLot } from "./StoredLot.tsx";
+import { ToCount } from "./ToCount.tsx";
 
 const TableButtons = lazy(() => import("../sheets/TableButtons.tsx"));
 
@@ -29,6 +30,7 @@ export default function StoresScreen(): ReactNode {
         <Undo />
       </div>
       <p className="soft">{words.stores.worth(formats.money(worth, view.kitchen.currency))}</p>
+      <ToCount />
       <div className="stack beside">
         {PLACES.map((place) => (
           <Place key={place} name={words.stores.places[place]} lots={lots.filter((lot) => lot.place === place)} />

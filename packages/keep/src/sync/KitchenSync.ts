@@ -255,7 +255,20 @@ export class KitchenSync {
     );
   }
 
+  /** Offers again what came back, as after its cause was mended. */
+  offerAgain(): void {
+    const here = this.#namesHere();
+    for (const id of this.#returned.keys()) {
+      const row = here.get(id);
+      if (row !== undefined) this.#unsent.add(row);
+    }
+    this.#returned.clear();
+    this.#show({});
+    this.#send();
+  }
+
   #takeLocal = ({ changes }: Y.YArrayEvent<unknown>): void => {
+    if (changes.deleted.size > 0) return this.#takeDropped();
     for (const row of changes.delta.flatMap(({ insert }) => (Array.isArray(insert) ? insert : []))) {
       const named = nameRow(row);
       if (named !== undefined && !this.#known.has(named.id)) this.#unsent.add(named);
@@ -264,6 +277,16 @@ export class KitchenSync {
     this.#show({});
     this.#sendSoon(0);
   };
+
+  #takeDropped(): void {
+    const here = this.#namesHere();
+    for (const id of [...this.#returned.keys(), ...this.#unsent.ids()]) {
+      if (here.has(id)) continue;
+      this.#returned.delete(id);
+      this.#unsent.remove(id);
+    }
+    this.#show({});
+  }
 
   #sendSoon(afterMs: number): void {
     if (this.#sendTimer !== undefined) return;

@@ -24,6 +24,10 @@ export class UnsentRows {
     this.#rows.delete(id);
   }
 
+  ids(): string[] {
+    return [...this.#rows.keys()];
+  }
+
   clear(): void {
     this.#rows.clear();
   }

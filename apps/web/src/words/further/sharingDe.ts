@@ -73,7 +73,10 @@ export const sharingDe: typeof sharingEn = {
   returned: (count) =>
     counted(count, { one: "1 Eintrag kam vom Server zurück", other: `${count} Einträge kamen vom Server zurück` }),
   returnedRemedy:
-    "Sie zählen nur auf diesem Gerät und werden beim nächsten Mal wieder angeboten. Bitte darum, wer die Küche führt, mache es auf andere Weise noch einmal, oder sichere sie in einer Datei.",
+    "Sie zählen nur auf diesem Gerät. Ist die Ursache behoben, biete sie noch einmal an; was verworfen wird, ist hier weg, und dieses Gerät ist wie die anderen. Eine Sicherung behält sie alle.",
+  offerAgain: "Noch einmal anbieten",
+  drop: "Verwerfen",
+  dropSure: "Verwerfen? Es verschwindet von diesem Gerät, als wäre es nie eingetragen worden; niemand sonst hat es.",
   refusals: {
     schema: "der Server versteht es nicht; lade das neueste Halfloaf",
     role: "dieses Gerät darf das nicht",
@@ -87,11 +90,19 @@ export const sharingDe: typeof sharingEn = {
   },
   otherDevice: "einem anderen Gerät",
   tickedBy: (who) => `abgehakt von ${who}`,
+  scan: {
+    look: "QR-Code lesen",
+    stop: "Nicht mehr schauen",
+    picture: "Bild der Kamera",
+    hold: "Halte den Code in die Mitte des Bildes.",
+    refused: "Die Kamera wurde verweigert. Erlaube sie dieser Seite im Browser, oder füge den Link ein.",
+    missing: "Hier ist keine Kamera zu gebrauchen. Füge den Link ein.",
+  },
   join: "In eine Küche kommen",
   joinAnother: "Mit einem Link in eine andere Küche kommen",
-  joinAbout: "Füge den Link der Einladung ein, oder lies ihren QR-Code mit der Kamera.",
+  joinAbout: "Lies den QR-Code der Einladung, oder füge ihren Link ein.",
   joinSure: (host) =>
-    `Du bist in eine Küche auf ${host} eingeladen. Sie kommt auf dieses Gerät, und was du darin tust, sehen alle, die sie teilen. Küchen, die schon hier sind, bleiben, wie sie sind.`,
+    `Du bist in eine Küche auf ${host} eingeladen. Sie kommt auf dieses Gerät, und was du darin tust, sehen alle, die sie teilen. Ist schon eine Kopie davon hier, geht es mit ihr weiter, samt allem, was darin getan wurde; andere Küchen bleiben, wie sie sind.`,
   joinIt: "Beitreten",
   notNow: "Jetzt nicht",
   comes: "Die Küche kommt. Das geht von selbst weiter, sobald der Server zu erreichen ist.",

@@ -69,7 +69,10 @@ export const sharingEn = {
   returned: (count: number) =>
     counted(count, { one: "1 entry came back from the server", other: `${count} entries came back from the server` }),
   returnedRemedy:
-    "They count on this device alone and are offered again when it next comes in. Ask a keeper for what they need, do it anew in another way, or save a backup to keep them.",
+    "They count on this device alone. Once the cause is mended, offer them again; what is dropped is gone from here, and this device is as the others are. A backup keeps all of them.",
+  offerAgain: "Offer again",
+  drop: "Drop",
+  dropSure: "Drop it? It goes from this device as if it had never been noted; nobody else has it.",
   refusals: {
     schema: "the server does not understand it; load the newest Halfloaf",
     role: "this device may not do that",
@@ -83,11 +86,19 @@ export const sharingEn = {
   } as Record<string, string>,
   otherDevice: "another device",
   tickedBy: (who: string) => `ticked by ${who}`,
+  scan: {
+    look: "Scan the QR code",
+    stop: "Stop looking",
+    picture: "Picture of the camera",
+    hold: "Hold the code in the middle of the picture.",
+    refused: "The camera was refused. Allow it in the browser's settings for this page, or paste the link.",
+    missing: "No camera can be used here. Paste the link.",
+  },
   join: "Join a kitchen",
   joinAnother: "Join another kitchen by its link",
-  joinAbout: "Paste the link of the invitation, or scan its QR code with the camera.",
+  joinAbout: "Scan the QR code of the invitation, or paste its link.",
   joinSure: (host: string) =>
-    `You are invited into a kitchen on ${host}. It comes onto this device, and what you do in it is seen by all who share it. Kitchens that are here already stay as they are.`,
+    `You are invited into a kitchen on ${host}. It comes onto this device, and what you do in it is seen by all who share it. A copy of it that is here already is gone on with, with all that was done in it; other kitchens stay as they are.`,
   joinIt: "Join",
   notNow: "Not now",
   comes: "The kitchen is coming. This goes on by itself as soon as the server can be reached.",

@@ -1,4 +1,5 @@
 import { type RefObject, useEffect, useRef, useState } from "react";
+import type { Symbols } from "./readSymbol.ts";
 
 /** How far the camera has come. */
 export type CameraState = "off" | "asked" | "on" | "refused" | "missing";
@@ -7,24 +8,25 @@ export type CameraState = "off" | "asked" | "on" | "refused" | "missing";
 const EVERY_MS = 160;
 
 /**
- * Looks through the camera while it is wanted, and tells each number that is read. The browser is asked for the camera only
+ * Looks through the camera while it is wanted, and tells each number or text that is read. The browser is asked for the camera only
  * then; it is let go as soon as it is not wanted any more.
  */
 export function useCamera(
   isWanted: boolean,
-  onNumber: (text: string) => void,
+  symbols: Symbols,
+  onText: (text: string) => void,
 ): { readonly state: CameraState; readonly video: RefObject<HTMLVideoElement | null> } {
   const video = useRef<HTMLVideoElement>(null);
   const [state, setState] = useState<CameraState>("off");
-  const hear = useRef(onNumber);
-  hear.current = onNumber;
+  const hear = useRef(onText);
+  hear.current = onText;
   useEffect(() => {
     if (!isWanted) return undefined;
     let isOver = false;
     let stream: MediaStream | undefined;
     setState("asked");
     const look = async (): Promise<void> => {
-      const [{ readBars }, taken] = await Promise.all([import("./readBars.ts"), openCamera()]);
+      const [{ readSymbol }, taken] = await Promise.all([import("./readSymbol.ts"), openCamera()]);
       stream = taken;
       const shown = video.current;
       if (isOver || shown === null) return stop();
@@ -33,8 +35,8 @@ export function useCamera(
       setState("on");
       while (!isOver) {
         const picture = takePicture(shown);
-        const number = picture && (await readBars(picture));
-        if (number !== undefined && !isOver) hear.current(number);
+        const text = picture && (await readSymbol(picture, symbols));
+        if (text !== undefined && !isOver) hear.current(text);
         await new Promise((resolve) => setTimeout(resolve, EVERY_MS));
       }
     };
@@ -51,7 +53,7 @@ export function useCamera(
       stop();
       setState("off");
     };
-  }, [isWanted]);
+  }, [isWanted, symbols]);
   return { state, video };
 }
 
