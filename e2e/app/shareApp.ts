@@ -8,7 +8,7 @@ import { goTo, type KeptState, type OpenApp, openApp, seeScreen } from "./openAp
 const { sharing } = furtherEn;
 
 /** What the browser keeps of the planned kitchen, as if it had come from that server. */
-export function plannedAt(origin: string): KeptState {
+function plannedAt(origin: string): KeptState {
   const { origins, ...rest } = inject("planned");
   return { ...rest, origins: origins.map((each) => ({ ...each, origin })) };
 }
