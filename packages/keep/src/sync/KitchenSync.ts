@@ -268,7 +268,10 @@ export class KitchenSync {
   }
 
   #takeLocal = ({ changes }: Y.YArrayEvent<unknown>): void => {
-    if (changes.deleted.size > 0) return this.#takeDropped();
+    if (changes.deleted.size > 0) {
+      this.#takeDropped();
+      return;
+    }
     for (const row of changes.delta.flatMap(({ insert }) => (Array.isArray(insert) ? insert : []))) {
       const named = nameRow(row);
       if (named !== undefined && !this.#known.has(named.id)) this.#unsent.add(named);
