@@ -1,87 +1,20 @@
-import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
-import { hasBrowser, openBrowser } from "@halfloaf/e2e/openBrowser";
-import { bundlePage, servePage } from "@halfloaf/e2e/servePage";
-import type { PlanJob, PlanOutcome } from "@halfloaf/engine";
-import { startNodePlanner } from "@halfloaf/engine/node";
-import { generateProblem, type Size } from "./generateProblem.ts";
-import { medianOf } from "./statistics.ts";
+import { hasBrowser } from "@halfloaf/e2e/openBrowser";
+import { compareBrowser } from "./compareBrowser.ts";
+import type { Size } from "./generateProblem.ts";
 
-/** The page of e2e/planner. */
-declare const planning: { plan(job: PlanJob): Promise<{ readonly outcome: PlanOutcome }> };
-
-/** Moves before anything is measured. */
-const WARM_MOVES = 30_000;
-
-/** Milliseconds that the same search took in the two workers, one right after the other. */
-interface Turn {
-  readonly nodeMs: number;
-  readonly browserMs: number;
-  readonly same: boolean;
-}
-
-/** Runs one search by turns in a worker thread of Node and in a web worker of a real Chromium. */
-async function takeTurns(job: PlanJob, turns: number): Promise<Turn[]> {
-  const folder = fileURLToPath(new URL("../../e2e/planner/", import.meta.url));
-  const [browser, served] = await Promise.all([
-    openBrowser(),
-    bundlePage(folder).then((files) => servePage(files, true)),
-  ]);
-  const planner = startNodePlanner();
-  try {
-    const page = await browser.newPage();
-    await page.goto(served.url);
-    const onNode = async (each: PlanJob) => {
-      const from = performance.now();
-      const outcome = await planner.plan(each).outcome;
-      return { outcome, ms: performance.now() - from };
-    };
-    const inBrowser = (each: PlanJob) =>
-      page.evaluate(async (given) => {
-        const from = performance.now();
-        const { outcome } = await planning.plan(given);
-        return { outcome, ms: performance.now() - from };
-      }, each);
-    await onNode({ ...job, moves: WARM_MOVES });
-    await inBrowser({ ...job, moves: WARM_MOVES });
-    const rows: Turn[] = [];
-    for (let turn = 0; turn < turns; turn++) {
-      const [node, web] = [await onNode(job), await inBrowser(job)];
-      const same = JSON.stringify(node.outcome) === JSON.stringify(web.outcome);
-      rows.push({ nodeMs: node.ms, browserMs: web.ms, same });
-    }
-    return rows;
-  } finally {
-    planner.dispose();
-    await browser.close();
-    await served.close();
-  }
-}
-
-async function main(): Promise<void> {
-  const { values } = parseArgs({
-    options: {
-      json: { type: "boolean", default: false },
-      size: { type: "string", default: "M" },
-      moves: { type: "string", default: "100000" },
-      turns: { type: "string", default: "7" },
-    },
-  });
-  if (!hasBrowser) throw new Error("there is no Chromium to measure in");
-  const problem = generateProblem(values.size as Size, 1);
-  const turns = await takeTurns({ problem, seed: 1, moves: Number(values.moves) }, Number(values.turns));
-  const [node, web] = [turns.map(({ nodeMs }) => nodeMs), turns.map(({ browserMs }) => browserMs)];
-  const result = {
-    bench: "menu/browser",
-    nodeMs: medianOf(node),
-    browserMs: medianOf(web),
-    /** Least time against least time: what others do on the machine only ever adds. */
-    ratioOfLeast: Math.min(...web) / Math.min(...node),
-    ratio: medianOf(turns.map(({ nodeMs, browserMs }) => browserMs / nodeMs)),
-    samePlan: turns.every(({ same }) => same),
-  };
-  if (values.json) process.stdout.write(`${JSON.stringify(result)}\n`);
-  else console.table(result);
-}
-
-await main();
+const { values } = parseArgs({
+  options: {
+    json: { type: "boolean", default: false },
+    size: { type: "string", default: "M" },
+    moves: { type: "string", default: "100000" },
+    turns: { type: "string", default: "7" },
+  },
+});
+if (!hasBrowser) throw new Error("there is no Chromium to measure in");
+const result = {
+  bench: "menu/browser",
+  ...(await compareBrowser(values.size as Size, Number(values.moves), Number(values.turns))),
+};
+if (values.json) process.stdout.write(`${JSON.stringify(result)}\n`);
+else console.table(result);

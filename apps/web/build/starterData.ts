@@ -1,30 +1,45 @@
 import { loadDemoKitchens, loadStarterShops, loadStarterTables } from "@halfloaf/data";
 import { parseTables } from "halfloaf/kitchen";
 import type { Plugin } from "vite";
+import type { BeginningsFile, TablesFile } from "../src/kitchen/loadStarter.ts";
 
-const NAME = "starter.json";
+const FILES: Readonly<Record<string, () => string>> = {
+  "tables.json": writeTables,
+  "beginnings.json": writeBeginnings,
+};
 
 /**
- * Puts the starter tables, the demo kitchens and the shops of a new kitchen beside the app as one file. They are checked here, once and for all; a
- * fault ends the build.
+ * Puts the starter tables beside the app as one file, the demo kitchens and the shops of a new kitchen as another that only a
+ * new kitchen needs. They are checked here, once and for all; a fault ends the build.
  */
 export function starterData(): Plugin {
   return {
     name: "halfloaf-starter-data",
     configureServer(server) {
-      server.middlewares.use(`/${NAME}`, (_, response) => {
-        response.setHeader("Content-Type", "application/json").end(writeStarter());
-      });
+      for (const [name, write] of Object.entries(FILES))
+        server.middlewares.use(`/${name}`, (_, response) => {
+          response.setHeader("Content-Type", "application/json").end(write());
+        });
     },
     generateBundle() {
-      this.emitFile({ type: "asset", fileName: NAME, source: writeStarter() });
+      for (const [fileName, write] of Object.entries(FILES))
+        this.emitFile({ type: "asset", fileName, source: write() });
     },
   };
 }
 
-function writeStarter(): string {
-  const tables = loadStarterTables();
-  const read = parseTables(tables);
+/** The tables as the app reads them: checked already, which takes longer on a phone than all else of a start. */
+export function writeTables(): string {
+  const files = loadStarterTables();
+  const read = parseTables(files);
   if (!read.ok) throw new Error(`the starter tables are faulty: ${JSON.stringify(read.issues.slice(0, 5))}`);
-  return JSON.stringify({ tables, kitchens: loadDemoKitchens(), shops: loadStarterShops() });
+  const { foods, dishes, references, safety } = read.value;
+  const tables: TablesFile = { foods: [...foods.values()], dishes, retention: files.retention, references, safety };
+  return JSON.stringify(tables);
+}
+
+function writeBeginnings(): string {
+  return JSON.stringify({ kitchens: loadDemoKitchens(), shops: loadStarterShops() } satisfies {
+    [Key in keyof BeginningsFile]: unknown;
+  });
 }

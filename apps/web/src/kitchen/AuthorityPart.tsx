@@ -2,8 +2,9 @@ import type { Kitchen } from "halfloaf/kitchen";
 import type { ReactNode } from "react";
 import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useMayWrite } from "../sharing/useMayWrite.ts";
+import { LANGUAGES } from "../words/languages.ts";
 import { useFurther } from "../words/useFurther.ts";
-import { chooseLanguage, LANGUAGES } from "../words/WordsContext.tsx";
+import { useWords } from "../words/WordsContext.tsx";
 import { Fold } from "./Fold.tsx";
 import { ChoiceField } from "./fields/ChoiceField.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
@@ -13,6 +14,7 @@ type Authorities = Kitchen["authorities"];
 /** Whose figures count, and in which words all is said. */
 export function AuthorityPart(): ReactNode {
   const { further, language } = useFurther("kitchen");
+  const { choose } = useWords();
   const { session, view } = useKitchen();
   const { authorities, english } = view.edited;
   const { kitchen } = further;
@@ -51,7 +53,7 @@ export function AuthorityPart(): ReactNode {
           label={kitchen.language}
           value={language}
           choices={LANGUAGES.map((each) => [each, kitchen.languages[each]] as const)}
-          onChange={chooseLanguage}
+          onChange={choose}
         />
       </div>
     </Fold>

@@ -71,18 +71,26 @@ function subscribeToNothing(): () => void {
   return () => {};
 }
 
+/** Begins to load what opening a kitchen takes, before the first component asks for it. */
+export async function beginOpening(): Promise<void> {
+  try {
+    await Promise.all([loadSessionParts(), import("./loadStarter.ts").then(({ loadTables }) => loadTables())]);
+  } catch {
+    // Whoever opens the kitchen is told of it.
+  }
+}
+
+function loadSessionParts() {
+  return Promise.all([import("./KitchenSession.ts"), import("../sharing/guardOf.ts"), import("./loadStarter.ts")]);
+}
+
 async function openSession(
   id: string,
   { name, by }: Pick<Device, "name"> & { readonly by: string | undefined },
   expected: boolean,
 ): Promise<KitchenSession | OpeningFault> {
-  const [{ KitchenSession }, { guardOf }, { loadStarter }] = await Promise.all([
-    import("./KitchenSession.ts"),
-    import("../sharing/guardOf.ts"),
-    import("./loadStarter.ts"),
-  ]);
-  const { tables } = await loadStarter();
-  const session = await KitchenSession.open(id, { starter: tables, device: name, by, expected });
+  const [{ KitchenSession }, { guardOf }, { loadTables }] = await loadSessionParts();
+  const session = await KitchenSession.open(id, { starter: loadTables(), device: name, by, expected });
   if (!("ok" in session)) session.guard(guardOf(id));
   return session;
 }

@@ -68,14 +68,19 @@ export class KitchenSession {
   /** Opens the kitchen of that database; with `expected`, one that is not there any more is told. */
   static async open(
     id: string,
-    { starter, device, by, expected }: { starter: Tables; device: string; by?: string | undefined; expected: boolean },
+    {
+      starter,
+      device,
+      by,
+      expected,
+    }: { starter: Tables | Promise<Tables>; device: string; by?: string | undefined; expected: boolean },
   ): Promise<KitchenSession | OpeningFault> {
     const openChannel = (name: string) => new BroadcastChannel(name);
-    const opened = await openIndexedDbStore(id, { indexedDB, openChannel }, expected);
+    const [tables, opened] = await Promise.all([starter, openIndexedDbStore(id, { indexedDB, openChannel }, expected)]);
     if (!opened.ok) return opened;
-    const kept = await KeptKitchen.open(opened.store, { foods: starter.foods, device });
+    const kept = await KeptKitchen.open(opened.store, { foods: tables.foods, device });
     if ("ok" in kept) return kept;
-    const session = new KitchenSession(kept, starter, by);
+    const session = new KitchenSession(kept, tables, by);
     if (kept.damaged().length > 0) await session.#mend();
     return session;
   }

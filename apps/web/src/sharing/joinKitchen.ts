@@ -1,7 +1,7 @@
 import { HostDesk, type Invitation, KitchenSync, type Socket, toSyncMemory } from "@halfloaf/keep/sync";
 import type { Device, KitchenOnDevice } from "../kitchen/device.ts";
 import { KitchenSession } from "../kitchen/KitchenSession.ts";
-import { loadStarter } from "../kitchen/loadStarter.ts";
+import { loadTables } from "../kitchen/loadStarter.ts";
 import { JOINING, joiningId } from "./joining.ts";
 import { markKeyOf, readShared, writeShared } from "./shared.ts";
 
@@ -99,7 +99,7 @@ async function findCopy(rows: readonly unknown[], device: Device): Promise<strin
 }
 
 async function openCopy(id: string, device: Device, expected = false): Promise<KitchenSession | undefined> {
-  const { tables } = await loadStarter();
+  const tables = await loadTables();
   const opened = await KitchenSession.open(id, { starter: tables, device: device.name, expected });
   return "ok" in opened ? undefined : opened;
 }

@@ -10,7 +10,7 @@ import { useShared } from "../sharing/shared.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import { Broken } from "./Broken.tsx";
 import { LoadNewer } from "./LoadNewer.tsx";
-import { SCREENS, type Screen } from "./screens.ts";
+import { isAt, SCREENS, type Screen } from "./screens.ts";
 import { useArrival } from "./useArrival.ts";
 import "./shell.css";
 
@@ -111,10 +111,6 @@ function Ways(): ReactNode {
       </ul>
     </nav>
   );
-}
-
-function isAt({ path, hasPages }: Screen, location: string): boolean {
-  return location === path || (hasPages && location.startsWith(`${path}/`));
 }
 
 function Way({ screen, isHere }: { readonly screen: Screen; readonly isHere: boolean }): ReactNode {

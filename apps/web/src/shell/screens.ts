@@ -10,6 +10,8 @@ export interface Screen {
   /** Shown along the foot of a narrow page; the others are behind "More". */
   readonly first: boolean;
   readonly Component: ComponentType;
+  /** Loads its script; once is enough. */
+  readonly load: () => Promise<unknown>;
 }
 
 function screen(
@@ -19,7 +21,7 @@ function screen(
   load: () => Promise<{ default: ComponentType }>,
   hasPages = false,
 ): Screen {
-  return { path, name, first, hasPages, Component: lazy(load) };
+  return { path, name, first, hasPages, Component: lazy(load), load };
 }
 
 /** The screens in the order in which they stand. */
@@ -34,3 +36,8 @@ export const SCREENS: readonly Screen[] = [
   screen("/accounts", "accounts", false, () => import("../accounts/AccountsScreen.tsx")),
   screen("/kitchen", "kitchen", false, () => import("../kitchen/KitchenScreen.tsx")),
 ];
+
+/** True where an address is that of the screen, or of a page below it. */
+export function isAt({ path, hasPages }: Screen, location: string): boolean {
+  return location === path || (hasPages && location.startsWith(`${path}/`));
+}

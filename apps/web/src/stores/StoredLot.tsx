@@ -3,6 +3,7 @@ import { daysBetween } from "halfloaf/quantity";
 import type { LotState } from "halfloaf/stores";
 import { type ReactNode, useId, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { Unfolding } from "../kitchen/Unfolding.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { useWords } from "../words/WordsContext.tsx";
@@ -16,16 +17,21 @@ export function StoredLot({ lot }: { readonly lot: LotState }): ReactNode {
   const { keeps, food, cooked } = lot;
   const daysLeft = keeps?.ok ? daysBetween(view.day, keeps.on) : undefined;
   return (
-    <details className="lot">
-      <summary className="row spread">
-        <span>{food === undefined ? names.dish(cooked?.dish ?? lot.id) : names.food(food)}</span>
-        <span className="figure">{formats.mass(lot.leftG)}</span>
-        <span className={daysLeft !== undefined && daysLeft < 0 ? "figure small gone-off" : "figure small soft"}>
-          {keeps?.ok ? words.stores.until(formats.day(keeps.on)) : words.stores.untilUnknown}
-        </span>
-      </summary>
+    <Unfolding
+      className="lot"
+      summaryClassName="row spread"
+      summary={
+        <>
+          <span>{food === undefined ? names.dish(cooked?.dish ?? lot.id) : names.food(food)}</span>
+          <span className="figure">{formats.mass(lot.leftG)}</span>
+          <span className={daysLeft !== undefined && daysLeft < 0 ? "figure small gone-off" : "figure small soft"}>
+            {keeps?.ok ? words.stores.until(formats.day(keeps.on)) : words.stores.untilUnknown}
+          </span>
+        </>
+      }
+    >
       <Telling lot={lot} />
-    </details>
+    </Unfolding>
   );
 }
 

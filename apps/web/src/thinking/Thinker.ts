@@ -22,7 +22,7 @@ import {
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { CivilDate, Parsed } from "halfloaf/quantity";
-import { loadStarter } from "../kitchen/loadStarter.ts";
+import { loadTables } from "../kitchen/loadStarter.ts";
 import { type MendQuestion, type WeekMended, WeekMender } from "./WeekMender.ts";
 
 /** Days of a kitchen stated as a problem; `id` is what to name it by afterwards. */
@@ -173,5 +173,5 @@ function loadReader(): Promise<typeof import("@halfloaf/reading")> {
 }
 
 async function tablesOf(kitchen: Kitchen): Promise<Tables> {
-  return withOwnFoodsAndDishes((await loadStarter()).tables, kitchen);
+  return withOwnFoodsAndDishes(await loadTables(), kitchen);
 }

@@ -19,7 +19,7 @@ import type { ReplanOutcome } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { Pack } from "halfloaf/price";
 import type { CivilDate, Parsed } from "halfloaf/quantity";
-import { loadStarter } from "../kitchen/loadStarter.ts";
+import { loadTables } from "../kitchen/loadStarter.ts";
 
 /** Another dish at a sitting than the week had. */
 export interface DishSwap {
@@ -130,7 +130,7 @@ export class WeekMender {
     const openChannel = (name: string) => new BroadcastChannel(name);
     const opened = await openIndexedDbStore(id, { indexedDB, openChannel }, true);
     if (!opened.ok) throw new Error(opened.detail);
-    const { tables } = await loadStarter();
+    const tables = await loadTables();
     const kept = await KeptKitchen.open(opened.store, { foods: tables.foods, device: "thinker" });
     if ("ok" in kept) throw new Error(kept.detail);
     this.#open = { id, kept };
@@ -143,7 +143,7 @@ export class WeekMender {
     const menu = menuOn(state, day);
     if (menu === undefined) return refuse("no-week");
     if (pack === undefined && this.#ready?.menu.event === menu.event) return { ok: true, value: this.#ready };
-    const starter = (await loadStarter()).tables;
+    const starter = await loadTables();
     const rows = { events: kept.events.events, edits: kept.edits.all() };
     const then = kitchenOfMenu(menu, state.menus, rows, starter);
     const kitchen = pack === undefined ? then : { ...then, packs: [...then.packs, pack] };

@@ -4,6 +4,7 @@ import { type ReactNode, useState } from "react";
 import { MoneyField } from "../kitchen/fields/MoneyField.tsx";
 import { NumberField } from "../kitchen/fields/NumberField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { Unfolding } from "../kitchen/Unfolding.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
 
@@ -29,10 +30,7 @@ export function Otherwise({ job: { date, sitting }, eaters }: OtherwiseProps): R
   const isCost = costMinor === undefined || Number.isSafeInteger(costMinor);
   const cost = costMinor === undefined ? {} : { costMinor };
   return (
-    <details className="fold">
-      <summary>
-        <span>{otherwise.title}</span>
-      </summary>
+    <Unfolding className="fold" summary={<span>{otherwise.title}</span>}>
       <div className="stack tight telling">
         <div className="row">
           <button type="button" className="button" onClick={() => tell({ kind: "skipped", ...base })}>
@@ -73,6 +71,6 @@ export function Otherwise({ job: { date, sitting }, eaters }: OtherwiseProps): R
           </button>
         </div>
       </div>
-    </details>
+    </Unfolding>
   );
 }

@@ -1,10 +1,11 @@
 import { use } from "react";
 import type { Words } from "./en.ts";
 import type { Formats } from "./Formats.ts";
-import { FURTHER_LOADERS, type Further, type FurtherPart } from "./further/Further.ts";
-import { type Language, useWords } from "./WordsContext.tsx";
+import type { Further, FurtherPart } from "./further/Further.ts";
+import { furtherOf, loadFurther } from "./furtherParts.ts";
+import type { Language } from "./languages.ts";
+import { useWords } from "./WordsContext.tsx";
 
-const loading = new Map<string, Promise<object>>();
 const together = new Map<string, object>();
 
 /**
@@ -19,22 +20,13 @@ export function useFurther<Part extends FurtherPart = "common">(
   readonly formats: Formats;
   readonly language: Language;
 } {
-  const spoken = useWords();
+  const { words, formats, language } = useWords();
+  const asked = ["common" as const, ...parts];
   // All of them are on their way before the first is waited for.
-  const asked = ["common" as const, ...parts].map((part) => load(part, spoken.language));
-  const loaded: object[] = [];
-  for (const each of asked) loaded.push(use(each));
-  const key = [spoken.language, ...parts].join();
+  for (const part of asked) void loadFurther(part, language);
+  const loaded = asked.map((part) => furtherOf(part, language) ?? use(loadFurther(part, language)));
+  const key = [language, ...parts].join();
   const further = together.get(key) ?? Object.assign({}, ...loaded);
   together.set(key, further);
-  return { ...spoken, further };
-}
-
-function load(part: FurtherPart, language: Language): Promise<object> {
-  const key = `${language} ${part}`;
-  const known = loading.get(key);
-  if (known !== undefined) return known;
-  const fresh = FURTHER_LOADERS[part][language]();
-  loading.set(key, fresh);
-  return fresh;
+  return { words, formats, language, further };
 }

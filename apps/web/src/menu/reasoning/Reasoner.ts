@@ -31,7 +31,7 @@ import {
 } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
-import { loadStarter } from "../../kitchen/loadStarter.ts";
+import { loadTables } from "../../kitchen/loadStarter.ts";
 import type {
   Against,
   ChoiceTold,
@@ -296,5 +296,5 @@ function indexOf(stated: KitchenProblem, week: WeekPlan, sitting: number): numbe
 }
 
 async function tablesOf(kitchen: Kitchen): Promise<Tables> {
-  return withOwnFoodsAndDishes((await loadStarter()).tables, kitchen);
+  return withOwnFoodsAndDishes(await loadTables(), kitchen);
 }

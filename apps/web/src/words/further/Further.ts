@@ -1,4 +1,4 @@
-import type { Language } from "../WordsContext.tsx";
+import type { Language } from "../languages.ts";
 import type { accountsEn } from "./accountsEn.ts";
 import type { buyingEn } from "./buyingEn.ts";
 import type { cautionsEn } from "./cautionsEn.ts";
