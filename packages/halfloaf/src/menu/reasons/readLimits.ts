@@ -3,6 +3,7 @@ import type { MenuPlan, PlannedBatch } from "../plan.ts";
 import { familyOf, type MenuDish, type MenuProblem, type MenuSitting } from "../problem.ts";
 import { CookedAtOnce } from "../search/CookedAtOnce.ts";
 import { reckonLoads } from "../search/reckonLoads.ts";
+import { fillCold } from "./fillCold.ts";
 
 /** One limit of a problem. */
 export type MenuLimit =
@@ -190,24 +191,20 @@ function readWishes({ wishes = [] }: MenuProblem, plan: MenuPlan): LimitReading[
   });
 }
 
-/** Loads are what a carrying and a cooling of nothing would be gone beyond by. */
+/** A load is what a carrying of nothing would be gone beyond by; room is what the judge reckons is taken. */
 function readLoads(problem: MenuProblem, plan: MenuPlan): LimitReading[] {
-  const { fridgeLitres, freezerLitres } = problem.limits;
   const trips = problem.trips.map((trip) => ({ ...trip, ...(trip.carryG !== undefined && { carryG: 0 }) }));
-  const cold = {
-    ...(fridgeLitres !== undefined && { fridgeLitres: 0 }),
-    ...(freezerLitres !== undefined && { freezerLitres: 0 }),
-  };
-  const loads = reckonLoads({ ...problem, trips, limits: { ...problem.limits, ...cold } }, plan);
-  const most = (what: string): number =>
-    Math.max(0, ...loads.filter((load) => load.what === what).map(({ over }) => over));
+  const { fridgeLitres, freezerLitres, ...roomFree } = problem.limits;
+  const loads = reckonLoads({ ...problem, trips, limits: roomFree }, plan);
   return [
-    ...loads.flatMap(({ what, at, over }) =>
-      what === "carry" ? [atMost({ kind: "carry", trip: at }, problem.trips[at]?.carryG as number, over)] : [],
-    ),
-    ...(fridgeLitres === undefined ? [] : [atMost({ kind: "fridge" }, fridgeLitres, most("fridge"))]),
-    ...(freezerLitres === undefined ? [] : [atMost({ kind: "freezer" }, freezerLitres, most("freezer"))]),
+    ...loads.map(({ at, over }) => atMost({ kind: "carry", trip: at }, problem.trips[at]?.carryG as number, over)),
+    ...readRoom("fridge", fridgeLitres),
+    ...readRoom("freezer", freezerLitres),
   ];
+
+  function readRoom(place: "fridge" | "freezer", litres: number | undefined): LimitReading[] {
+    return litres === undefined ? [] : [atMost({ kind: place }, litres, fillCold(problem, plan, place))];
+  }
 }
 
 function readMustUse({ lots }: MenuProblem, plan: MenuPlan): LimitReading[] {
