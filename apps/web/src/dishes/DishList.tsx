@@ -1,4 +1,4 @@
-import { type Diet, suitsDiet } from "halfloaf/dish";
+import { type Diet, type Dish, suitsDiet } from "halfloaf/dish";
 import { DIETS } from "halfloaf/food";
 import { type ReactNode, useDeferredValue, useMemo, useState } from "react";
 import { Link } from "wouter";
@@ -6,6 +6,7 @@ import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { TickField } from "../kitchen/fields/TickField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { LongList } from "../kitchen/LongList.tsx";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { type DishFacts, dishFacts } from "./dishFacts.ts";
@@ -31,21 +32,22 @@ export function DishList(): ReactNode {
   const { view } = useKitchen();
   const { kitchen, tables, day } = view;
   const [sieve, setSieve] = useState(OPEN);
-  const facts = useMemo(
-    () => dishFacts(tables.dishes, kitchen, tables.foods, day),
-    [tables.dishes, tables.foods, kitchen, day],
-  );
+  const factsOf = useMemo(() => dishFacts(kitchen, tables.foods, day), [tables.foods, kitchen, day]);
+  const dishes = useMemo(() => tables.dishes.toSorted((a, b) => (a.title < b.title ? -1 : 1)), [tables.dishes]);
   // What is typed shows at once; the list follows as soon as there is time.
   const asked = useDeferredValue(sieve);
-  const found = useMemo(() => facts.filter((each) => passes(each, asked)), [facts, asked]);
+  const found = useMemo(
+    () => (asked === OPEN ? dishes : dishes.filter((dish) => passes(factsOf(dish), asked))),
+    [dishes, factsOf, asked],
+  );
   const list = useMemo(
     () =>
-      found.map((each) => (
-        <li key={each.dish.id}>
-          <DishLine facts={each} />
+      found.map((dish) => (
+        <li key={dish.id}>
+          <DishLine dish={dish} factsOf={factsOf} />
         </li>
       )),
-    [found],
+    [found, factsOf],
   );
   return (
     <div className="stack broad-page">
@@ -66,7 +68,7 @@ export function DishList(): ReactNode {
       <p className="soft" role="status">
         {found.length === 0 ? further.dishes.noneFound : further.dishes.count(found.length)}
       </p>
-      <ul className="lines broad-lines">{list}</ul>
+      <LongList className="lines broad-lines">{list}</LongList>
     </div>
   );
 }
@@ -127,10 +129,16 @@ function Sifting({ sieve, onSieve, hasOwn }: SiftingProps): ReactNode {
   );
 }
 
-function DishLine({ facts }: { readonly facts: DishFacts }): ReactNode {
+interface DishLineProps {
+  readonly dish: Dish;
+  /** Asked only once the line is shown. */
+  readonly factsOf: (dish: Dish) => DishFacts;
+}
+
+function DishLine({ dish, factsOf }: DishLineProps): ReactNode {
   const { further, formats } = useFurther("dishes");
   const { view } = useKitchen();
-  const { dish, minutes, cost } = facts;
+  const { minutes, cost } = factsOf(dish);
   const points = view.kitchen.ratings.find((rating) => rating.dish === dish.id)?.points;
   return (
     <Link href={`/dishes/${dish.id}`} className="dish-line">

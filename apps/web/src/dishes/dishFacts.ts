@@ -5,7 +5,6 @@ import type { CivilDate } from "halfloaf/quantity";
 
 /** What the list of dishes says of one and sifts by. */
 export interface DishFacts {
-  readonly dish: Dish;
   /** Title and names of the makings in lower case, to search in. */
   readonly words: string;
   /** From the first step to the plate, for one portion each. */
@@ -30,22 +29,17 @@ export function portionCost({ lines, totalMinor, portions, atLeast, estimate }: 
   return { ...(isPriced && { minor: Math.round(totalMinor / portions) }), atLeast, estimate };
 }
 
-/** The facts of all dishes for so many at table, by title. */
-export function dishFacts(
-  dishes: readonly Dish[],
-  kitchen: Kitchen,
-  foods: FoodTable,
-  day: CivilDate,
-): readonly DishFacts[] {
+/** What gives the facts of a dish for all at table; they are worked out once, when they are first asked for. */
+export function dishFacts(kitchen: Kitchen, foods: FoodTable, day: CivilDate): (dish: Dish) => DishFacts {
   const prices = foodPrices(kitchen, foods, day);
   const portions = kitchen.eaters.length;
   const hands = { rings: Math.max(1, kitchen.kit.rings), cooks: 1 };
   const own = new Set(kitchen.dishes.map(({ id }) => id));
-  const facts = dishes.map((dish): DishFacts => {
+  const known = new Map<Dish, DishFacts>();
+  const find = (dish: Dish): DishFacts => {
     const diet = dietOf(dish, foods).reachable;
     const names = dish.makings.map(({ food }) => foods.get(food)?.names[kitchen.english][0] ?? food);
     return {
-      dish,
       words: [dish.title, ...names].join(" ").toLowerCase(),
       minutes: minutesOf(dish, portions, hands).elapsed,
       ...(diet !== undefined && { diet }),
@@ -54,6 +48,10 @@ export function dishFacts(
       isOwn: own.has(dish.id),
       cost: portionCost(costDish(dish, portions, prices, foods).costing),
     };
-  });
-  return facts.sort((a, b) => (a.dish.title < b.dish.title ? -1 : 1));
+  };
+  return (dish) => {
+    const facts = known.get(dish) ?? find(dish);
+    known.set(dish, facts);
+    return facts;
+  };
 }

@@ -1,4 +1,5 @@
 import { useEffect, useLayoutEffect, useRef } from "react";
+import { goingBack } from "./goingBack.ts";
 
 /**
  * A page that is gone to begins at its top, and the keyboard begins there, too, where what it was on is no longer there. One
@@ -6,19 +7,11 @@ import { useEffect, useLayoutEffect, useRef } from "react";
  */
 export function useArrival(location: string, title: string): void {
   const at = useRef(location);
-  const isBack = useRef(false);
-  useEffect(() => {
-    const back = (): void => {
-      isBack.current = true;
-    };
-    addEventListener("popstate", back);
-    return () => removeEventListener("popstate", back);
-  }, []);
   useLayoutEffect(() => {
     if (at.current === location) return;
     at.current = location;
-    if (!isBack.current) scrollTo({ top: 0, behavior: "instant" });
-    isBack.current = false;
+    if (!goingBack.isUnderWay) scrollTo({ top: 0, behavior: "instant" });
+    goingBack.isUnderWay = false;
     if (document.activeElement === document.body) document.getElementById("page")?.focus({ preventScroll: true });
   }, [location]);
   useEffect(() => {

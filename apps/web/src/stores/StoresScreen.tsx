@@ -2,6 +2,7 @@ import { PLACES } from "halfloaf/food";
 import { firstExpiredFirstOut, type LotState } from "halfloaf/stores";
 import { lazy, type ReactNode, useMemo, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { LongList } from "../kitchen/LongList.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
@@ -62,13 +63,13 @@ function Place({ name, lots }: { readonly name: string; readonly lots: readonly 
       {isCounting ? (
         <Stocktake lots={lots} onDone={() => setCounting(false)} />
       ) : (
-        <ul className="lines">
+        <LongList className="lines">
           {lots.map((lot) => (
             <li key={lot.id}>
               <StoredLot lot={lot} />
             </li>
           ))}
-        </ul>
+        </LongList>
       )}
     </section>
   );

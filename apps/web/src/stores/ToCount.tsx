@@ -2,6 +2,7 @@ import { type LotToCount, stocktake } from "halfloaf/kitchen/record";
 import { type FormEvent, type ReactNode, useState } from "react";
 import { NumberField } from "../kitchen/fields/NumberField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { LongList } from "../kitchen/LongList.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { useWords } from "../words/WordsContext.tsx";
@@ -15,13 +16,13 @@ export function ToCount(): ReactNode {
   return (
     <section className="sheet stack tight" aria-labelledby="to-count">
       <h2 id="to-count">{words.today.toCount}</h2>
-      <ul className="lines">
+      <LongList className="lines">
         {counts.map((count) => (
           <li key={count.lot}>
             <CountLot count={count} />
           </li>
         ))}
-      </ul>
+      </LongList>
     </section>
   );
 }

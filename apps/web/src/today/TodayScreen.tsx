@@ -2,6 +2,7 @@ import { useUpList as listUseUp, remindersOf } from "halfloaf/kitchen/record";
 import { type ReactNode, useMemo } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { LongList } from "../kitchen/LongList.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import { cookingsOf } from "../work/cookingsOf.ts";
@@ -56,13 +57,13 @@ export default function TodayScreen(): ReactNode {
           {counts.length > 0 && (
             <section className="stack tight" aria-labelledby="counts">
               <h2 id="counts">{words.today.toCount}</h2>
-              <ul className="lines">
+              <LongList className="lines">
                 {counts.map(({ lot, shortG }) => (
                   <li key={lot}>
                     {words.today.short(names.food(state.lots.get(lot)?.food ?? lot), formats.mass(shortG))}
                   </li>
                 ))}
-              </ul>
+              </LongList>
             </section>
           )}
         </div>

@@ -1,6 +1,8 @@
 import { throwAway, type UseUpLine } from "halfloaf/kitchen/record";
 import type { ReactNode } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { LongList } from "../kitchen/LongList.tsx";
+import { Unfolding } from "../kitchen/Unfolding.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { LotActs } from "../stores/LotActs.tsx";
@@ -18,13 +20,13 @@ export function UseUp({ lines }: { readonly lines: readonly UseUpLine[] }): Reac
   return (
     <section className="stack tight" aria-labelledby="use-up">
       <h2 id="use-up">{words.today.useUp}</h2>
-      <ul className="lines">
+      <LongList className="lines">
         {lines.map((line) => (
           <li key={line.lot}>
             <Line line={line} />
           </li>
         ))}
-      </ul>
+      </LongList>
       {isOff && (
         <Allowed to="wasted">
           <div>
@@ -44,19 +46,24 @@ function Line({ line: { lot, food, dish, leftG, leftMinor, daysLeft = 0 } }: { r
   const names = useNames();
   const state = view.state.lots.get(lot);
   return (
-    <details className="lot">
-      <summary className="row spread">
-        <span>
-          {food === undefined ? names.dish(dish ?? lot) : names.food(food)}, {formats.mass(leftG)}
-        </span>
-        <span className={daysLeft < 0 ? "figure gone-off" : "figure"}>{words.today.daysLeft(daysLeft)}</span>
-        <span className="figure soft small">{formats.money(leftMinor, view.kitchen.currency)}</span>
-      </summary>
+    <Unfolding
+      className="lot"
+      summaryClassName="row spread"
+      summary={
+        <>
+          <span>
+            {food === undefined ? names.dish(dish ?? lot) : names.food(food)}, {formats.mass(leftG)}
+          </span>
+          <span className={daysLeft < 0 ? "figure gone-off" : "figure"}>{words.today.daysLeft(daysLeft)}</span>
+          <span className="figure soft small">{formats.money(leftMinor, view.kitchen.currency)}</span>
+        </>
+      }
+    >
       {state !== undefined && (
         <div className="telling">
           <LotActs lot={state} />
         </div>
       )}
-    </details>
+    </Unfolding>
   );
 }

@@ -20,7 +20,7 @@ const WITHIN = 0.03;
 /** Numbers, money, masses, minutes and days as a locale writes them. */
 export class Formats {
   readonly #locale: string;
-  readonly #money = new Map<string, Intl.NumberFormat>();
+  readonly #money = new Map<string, { readonly format: Intl.NumberFormat; readonly unitMinor: number }>();
   readonly #numbers = new Map<number, Intl.NumberFormat>();
   readonly #measures = new Map<string, Intl.NumberFormat>();
   readonly #days = new Map<string, Intl.DateTimeFormat>();
@@ -31,9 +31,15 @@ export class Formats {
 
   /** Minor units of a currency: "€2.49". */
   money(minor: number, currency: string): string {
-    const format = this.#money.get(currency) ?? new Intl.NumberFormat(this.#locale, { style: "currency", currency });
-    this.#money.set(currency, format);
-    return format.format(minor / 10 ** (format.resolvedOptions().maximumFractionDigits ?? 2));
+    const { format, unitMinor } = this.#money.get(currency) ?? this.#formatOf(currency);
+    return format.format(minor / unitMinor);
+  }
+
+  #formatOf(currency: string): { readonly format: Intl.NumberFormat; readonly unitMinor: number } {
+    const format = new Intl.NumberFormat(this.#locale, { style: "currency", currency });
+    const known = { format, unitMinor: 10 ** (format.resolvedOptions().maximumFractionDigits ?? 2) };
+    this.#money.set(currency, known);
+    return known;
   }
 
   /** What parts whole numbers from decimals. */

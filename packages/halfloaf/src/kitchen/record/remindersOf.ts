@@ -38,7 +38,7 @@ export function remindersOf(
   );
   const lines = useUpList(state, day, 0).filter(({ daysLeft }) => daysLeft !== undefined);
   return [
-    ...jobs.filter((job) => isOpen(state, job)).map((job): Reminder => ({ kind: "job", job })),
+    ...openJobs(state, jobs).map((job): Reminder => ({ kind: "job", job })),
     ...lines.map((line): Reminder => ({ kind: line.daysLeft === 0 ? "last-day" : "gone-off", line })),
     ...[...state.toCount.values()].map((count): Reminder => ({ kind: "to-count", count })),
   ];
@@ -61,10 +61,17 @@ function namedAsIn(week: WeekPlan, stores: readonly Lot[], { planned }: RecordSt
   return stores.map((lot) => ({ ...lot, id: names.get(lot.id) ?? lot.id }));
 }
 
-function isOpen(state: RecordState, { dish, date, sitting, kind }: DayJob): boolean {
-  if (state.sittings.get(keyOfSitting(date, sitting))?.allAway) return false;
-  const isDone = (lot: { readonly dish?: string; readonly on: CivilDate; readonly sitting?: string }) =>
-    lot.dish === dish && lot.on === date && lot.sitting === sitting;
-  const plates = kind === "re-heat" || kind === "take-out" ? state.plates : [];
-  return !([...state.cookings.values()].some(isDone) || plates.some(isDone));
+/** Jobs that are neither done nor for a sitting at which nobody eats here. */
+function openJobs(state: RecordState, jobs: readonly DayJob[]): DayJob[] {
+  // A record goes back years; what was done for the sittings of the jobs is picked from it once.
+  const dates = new Set(jobs.map(({ date }) => date));
+  const cookings = [...state.cookings.values()].filter(({ on }) => dates.has(on));
+  const plates = state.plates.filter(({ on }) => dates.has(on));
+  return jobs.filter(({ dish, date, sitting, kind }) => {
+    if (state.sittings.get(keyOfSitting(date, sitting))?.allAway) return false;
+    const isDone = (lot: { readonly dish?: string; readonly on: CivilDate; readonly sitting?: string }): boolean =>
+      lot.dish === dish && lot.on === date && lot.sitting === sitting;
+    const isServed = kind === "re-heat" || kind === "take-out";
+    return !(cookings.some(isDone) || (isServed && plates.some(isDone)));
+  });
 }

@@ -24,8 +24,9 @@ function doneToday(
   week: WeekPlan,
   today: CivilDate,
 ): WeekChange[] {
+  const done = [...cookings.values(), ...plates].filter(({ on }) => on === today);
   const isDone = (dish: string, kind: string): boolean =>
-    [...cookings.values(), ...plates].some((each) => each.on === today && each.sitting === kind && each.dish === dish);
+    done.some((each) => each.sitting === kind && each.dish === dish);
   const dishes = week.sittings.flatMap(({ date, kind, dish }): WeekChange[] => {
     const isLeft = date !== today || sittings.get(keyOfSitting(date, kind))?.allAway === true || !isDone(dish, kind);
     return isLeft ? [] : [{ kind: "want", at: { date, kind }, dish }];
