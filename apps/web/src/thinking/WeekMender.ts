@@ -75,6 +75,8 @@ export interface MendQuestion {
 const MOVES = 8_000;
 const PATIENT_MOVES = 40_000;
 const FAR_MOVES = 20_000;
+/** Moves of the second search, away from the old menu, where the shelf waits for the answer. */
+const WIDE_MOVES = 32_000;
 
 interface Ready {
   readonly menu: AcceptedMenu;
@@ -108,7 +110,8 @@ export class WeekMender {
     const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, restored, changes, day);
     const followed = followWeek(change, asked, known);
     if (!followed.ok) return { kind: "unfit", codes: followed.issues.map(({ code }) => code) };
-    const options = { judge: checkPlan, moves: isPatient ? PATIENT_MOVES : MOVES, farMoves: FAR_MOVES };
+    const effort = isPatient ? { moves: PATIENT_MOVES } : { moves: MOVES, wideMoves: WIDE_MOVES };
+    const options = { judge: checkPlan, farMoves: FAR_MOVES, ...effort };
     const { changed, outcome } = replanWeek(kitchen, tables, followed.value.changed, options);
     if (outcome.kind === "none") return { kind: "none" };
     const { plan, moves, moneyMinor } = outcome;

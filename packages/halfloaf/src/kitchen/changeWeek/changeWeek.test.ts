@@ -16,6 +16,9 @@ import { replanWeek } from "./replanWeek.ts";
 import type { WeekChange } from "./WeekChange.ts";
 import { writeWeek } from "./writeWeek.ts";
 
+/** Few, as no test here is about how cheap a plan is. */
+const WIDE_MOVES = 20_000;
+
 const MOVES = 40_000;
 let tables: Tables;
 let kitchen: Kitchen;
@@ -50,7 +53,10 @@ function plan(own: Kitchen): WeekPlan {
   const menu = search.best();
   if (menu === undefined) throw new Error("no menu");
   const found = { problem: stated.problem, plan: menu, today: 0, losses: [], opens: false };
-  const { stated: known, outcome } = settleTogether({ stated, kitchen: own, tables }, found, { judge: checkPlan });
+  const { stated: known, outcome } = settleTogether({ stated, kitchen: own, tables }, found, {
+    judge: checkPlan,
+    wideMoves: WIDE_MOVES,
+  });
   if (outcome.kind === "none") throw new Error("no week in which all that is cooked at once is done in time");
   const made = { seed: 1, moves: MOVES, moneyMinor: 0 };
   return JSON.parse(JSON.stringify(toWeekPlan(own, tables, known, outcome.plan, made)));
@@ -72,7 +78,7 @@ function mend(changed: ChangedKitchenWeek): {
   outcome: Extract<ReplanOutcome, { kind: "planned" }>;
   written: WeekPlan;
 } {
-  const { changed: known, outcome } = replanWeek(kitchen, tables, changed, { judge: checkPlan });
+  const { changed: known, outcome } = replanWeek(kitchen, tables, changed, { judge: checkPlan, wideMoves: WIDE_MOVES });
   if (outcome.kind !== "planned") throw new Error("no plan");
   expect(checkPlan(known.week.problem, outcome.plan).faults).toEqual([]);
   // All that it cooks at once has an order of work, so that nothing is left to learn.

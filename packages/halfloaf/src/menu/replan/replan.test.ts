@@ -100,7 +100,7 @@ describe("planning again", () => {
         const plan = searchPlan(problem, seed);
         if (plan === undefined) return;
         plans++;
-        const outcome = replan({ ...asIs(problem, plan), today }, { judge: checkPlan });
+        const outcome = replan({ ...asIs(problem, plan), today }, { judge: checkPlan, wideMoves: 20_000 });
         expect(outcome).toMatchObject({ kind: "planned", kept: true, changes: [] });
         if (outcome.kind === "planned") expect(outcome.plan).toEqual(plan);
       }),
@@ -128,7 +128,7 @@ describe("planning again", () => {
   it("shows only plans that the judge passes, what is over left as it was, and each change worth its price", () => {
     let planned = 0;
     const cases = forChanges(({ changed }) => {
-      const outcome = replan(changed, { judge: checkPlan, moves: MOVES });
+      const outcome = replan(changed, { judge: checkPlan, moves: MOVES, wideMoves: 2 * MOVES });
       if (outcome.kind !== "planned") return;
       planned++;
       const { problem, plan, today } = changed;
@@ -159,7 +159,7 @@ describe("planning again", () => {
       if (!changed.ok) throw new Error("a price could not be changed");
       const { faults, money } = checkPlan(changed.value.problem, changed.value.plan);
       if (faults.length > 0) return;
-      const outcome = replan(changed.value, { judge: checkPlan, moves: MOVES, changeMinor: 5 });
+      const outcome = replan(changed.value, { judge: checkPlan, moves: MOVES, wideMoves: 2 * MOVES, changeMinor: 5 });
       if (outcome.kind !== "planned" || outcome.kept) return;
       givenUp++;
       const counted = Math.min(8, outcome.changes.length);
@@ -171,7 +171,7 @@ describe("planning again", () => {
   it("never takes more of a lot than is at hand after a loss", () => {
     forChanges(({ changed, changes }) => {
       if (!changes.some(({ kind }) => kind === "off")) return;
-      const outcome = replan(changed, { judge: checkPlan, moves: MOVES });
+      const outcome = replan(changed, { judge: checkPlan, moves: MOVES, wideMoves: 2 * MOVES });
       if (outcome.kind !== "planned") return;
       const { problem, plan, today, losses } = changed;
       const hand = lotsAtHand(problem, plan, today, losses);
@@ -192,9 +192,13 @@ describe("planning again", () => {
 
   it("names a price of keeping that is never negative and is what the cheaper plan saves", () => {
     forChanges(({ changed }) => {
-      const outcome = replan(changed, { judge: checkPlan, moves: MOVES });
+      const outcome = replan(changed, { judge: checkPlan, moves: MOVES, wideMoves: 2 * MOVES });
       if (outcome.kind !== "planned") return;
-      const { priceMinor, cheaper } = priceKeeping(changed, outcome.plan, { judge: checkPlan, moves: MOVES });
+      const { priceMinor, cheaper } = priceKeeping(changed, outcome.plan, {
+        judge: checkPlan,
+        moves: MOVES,
+        wideMoves: 2 * MOVES,
+      });
       expect(priceMinor).toBeGreaterThanOrEqual(0);
       if (cheaper === undefined) return expect(priceMinor).toBe(0);
       const verdict = checkPlan(changed.problem, cheaper);
@@ -210,7 +214,7 @@ describe("planning again", () => {
       if (dish < 0 || changes.length === 0) return;
       const changed = changeProblem(problem, plan, [{ kind: "refuse", dish }], { today });
       if (!changed.ok) throw new Error("a dish could not be refused");
-      const outcome = replan(changed.value, { judge: checkPlan });
+      const outcome = replan(changed.value, { judge: checkPlan, wideMoves: 20_000 });
       expect(outcome).toMatchObject({ kind: "planned", kept: true, plan });
     }, 30);
   }, 120_000);

@@ -14,6 +14,8 @@ export interface ReplanOptions {
   readonly seed?: number;
   /** Moves of the search near the old menu. */
   readonly moves?: number;
+  /** Moves of the second search, made where a better plan may well stand further off. */
+  readonly wideMoves?: number;
   /** Moves of the search that leaves it behind, where nothing near it keeps all limits. */
   readonly farMoves?: number;
   /** What another dish at a sitting must save at least; absent = a share of the old plan's money. */
@@ -45,8 +47,8 @@ export type ReplanOutcome =
 
 /** Moves that keep a re-plan of 150 dishes within a quarter of a second. */
 const USUAL_MOVES = 22_000;
-/** The search that leaves the old menu has so many times the moves. */
-const WIDE = 4;
+/** The search that leaves the old menu has so many times the moves: about a second. */
+const WIDE = 12;
 /** It is told apart from the one before by its seed. */
 const WIDE_SEED = 100;
 /** Moves made where nothing near the old menu keeps all limits. */
@@ -72,7 +74,7 @@ const MUCH_DEARER = 1.025;
 export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, options: ReplanOptions): ReplanOutcome {
   const remainder = toRemainder(week);
   const { judge } = options;
-  const { seed = 1, moves = USUAL_MOVES, farMoves = FAR_MOVES } = options;
+  const { seed = 1, moves = USUAL_MOVES, wideMoves = WIDE * moves, farMoves = FAR_MOVES } = options;
   const before = judge(week.problem, week.plan);
   const weekMinor = Math.abs(before.money.totalMinor);
   const changeMinor = options.changeMinor ?? CHANGE_SHARE * weekMinor;
@@ -84,7 +86,7 @@ export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, 
   if (near === undefined || near.faults.length > 0) {
     return stands ? keepAll(week, judge, changeMinor) : toNone(remainder, found, near);
   }
-  const wide = isPromising(given, near) ? findWide(given, near, { seed, moves }) : undefined;
+  const wide = isPromising(given, near) ? findWide(given, near, { seed, moves: wideMoves }) : undefined;
   const weigh = ({ moneyMinor, changes }: Settled): number =>
     moneyMinor + Math.min(MOST_COUNTED, changes.length) * changeMinor;
   const best = wide !== undefined && wide.faults.length === 0 && weigh(wide) < weigh(near) ? wide : near;
@@ -168,7 +170,7 @@ function findWide(given: Given, { plan }: Settled, { seed, moves }: Effort): Set
   const changeMinor = WIDE_PRICE * given.changeMinor;
   const found = searchNear(withKeepCosts(remainder, changeMinor), remainder.plan, {
     seed: seed + WIDE_SEED,
-    moves: WIDE * moves,
+    moves,
     weekMinor,
     falls: WIDE_FALLS,
     from: plan,
