@@ -40,7 +40,7 @@ export function AccountsTable({ lines, chosen, onChoose }: AccountsTableProps): 
                   aria-pressed={line.name === chosen}
                   onClick={() => onChoose(line.name)}
                 >
-                  {formats.day(line.from)}
+                  {line.from === line.to ? formats.day(line.from) : formats.shortDay(line.from)}
                 </button>
               </th>
               {BARS.map((bar) => (

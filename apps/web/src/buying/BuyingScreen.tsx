@@ -1,6 +1,6 @@
 import type { WeekPlan } from "halfloaf/kitchen";
 import type { Pack } from "halfloaf/price";
-import { lazy, type ReactNode, useMemo, useState } from "react";
+import { lazy, type ReactNode, Suspense, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
@@ -109,7 +109,11 @@ function Trip({ week, trip }: { readonly week: WeekPlan; readonly trip: WeekPlan
           {further.scan.open}
         </button>
       </div>
-      {isScanning && <Scan shop={trip.shop} onPack={find} />}
+      {isScanning && (
+        <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
+          <Scan shop={trip.shop} onPack={find} />
+        </Suspense>
+      )}
       {sections.map((section) => (
         <section key={section} className="stack tight">
           <h2>{section}</h2>

@@ -5,6 +5,7 @@ import { Fold } from "./Fold.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
 import { today } from "./today.ts";
 import { useNames } from "./useNames.ts";
+import { useThingsOf } from "./useThingsOf.ts";
 
 /** So many acts are shown more each time. */
 const PAGE = 30;
@@ -57,11 +58,11 @@ function Acts(): ReactNode {
 
 function ActLine({ act: { rows, atMs, by, undoes } }: { readonly act: Act }): ReactNode {
   const { further, formats } = useFurther("kitchen");
-  const { view } = useKitchen();
   const names = useNames();
+  const thingsOf = useThingsOf();
   const { acts } = further.kitchen;
   const kinds = [...new Set(rows.map(({ kind }) => acts[kind]))];
-  const things = [...new Set(rows.flatMap(aboutWhat))];
+  const things = [...new Set(rows.flatMap(thingsOf))];
   const when = new Date(atMs);
   const time = formats.clock(when.getHours() * 60 + when.getMinutes());
   return (
@@ -74,24 +75,4 @@ function ActLine({ act: { rows, atMs, by, undoes } }: { readonly act: Act }): Re
       </div>
     </div>
   );
-
-  function aboutWhat(row: Act["rows"][number]): string[] {
-    if (row.kind === "edited") return [nameOfThing(row.thing)];
-    if ("dish" in row && row.dish !== undefined) return [names.dish(row.dish)];
-    return "food" in row && row.food !== undefined ? [names.food(row.food)] : [];
-  }
-
-  function nameOfThing(thing: string): string {
-    const [list = "", id] = thing.split("/");
-    if (id === undefined) return further.kitchen.things[list] ?? ownName(list);
-    if (list === "eaters") return names.eater(id);
-    if (list === "shops") return names.shop(id);
-    if (list === "packs") return view.edited.packs.find((pack) => pack.id === id)?.label ?? id;
-    return list === "foods" || list === "overrides" ? names.food(id) : names.dish(id);
-  }
-
-  function ownName(key: string): string {
-    const name = further.kitchen[key as keyof typeof further.kitchen];
-    return typeof name === "string" ? name : key;
-  }
 }

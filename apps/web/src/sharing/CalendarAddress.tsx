@@ -47,7 +47,7 @@ export default function CalendarAddress({ shared }: { readonly shared: Shared })
       {address !== undefined && <MadeAddress address={address} />}
       <ul className="lines">
         {calendars.map(({ calendar, madeBy, madeAtMs, seenAtMs }) => (
-          <li key={calendar} className="line-with-ways">
+          <li key={calendar} className="line-with-ways two-ways">
             <span>
               {sharing.madeOn(tellMoment(madeAtMs, formats))}
               {madeBy === shared.device && ` ${sharing.byThisOne}`}

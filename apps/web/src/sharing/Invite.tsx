@@ -59,7 +59,7 @@ export function Invite({ shared }: { readonly shared: Shared }): ReactNode {
       {open.length > 0 && <p>{sharing.openInvitations}</p>}
       <ul className="lines">
         {open.map(({ invitation, role: may, expiresAtMs }) => (
-          <li key={invitation} className="line-with-ways">
+          <li key={invitation} className="line-with-ways two-ways">
             <span>
               {sharing.roles[may]}
               <span className="small soft"> {sharing.until(tellMoment(expiresAtMs, formats))}</span>

@@ -1,9 +1,9 @@
 import { type Invitation, parseInvitationLink } from "@halfloaf/keep/sync";
 import { type ReactNode, useEffect, useState } from "react";
-import { useLocation } from "wouter";
+import { Link, useLocation } from "wouter";
 import { Looking } from "../camera/Looking.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
-import { useDevice } from "../kitchen/KitchenProvider.tsx";
+import { useDevice, useOpening } from "../kitchen/KitchenProvider.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { invited, takeLink } from "./invited.ts";
 import { goOnJoining, type Joined, joinKitchen } from "./joinKitchen.ts";
@@ -18,6 +18,7 @@ export default function JoinScreen(): ReactNode {
   const [text, setText] = useState(invited.link ?? "");
   const [isLooking, setLooking] = useState(false);
   const { reason, isBusy, join } = useJoining();
+  const opening = useOpening();
   useEffect(() => {
     const take = (): void => setText((known) => takeLink() ?? known);
     addEventListener("hashchange", take);
@@ -52,6 +53,13 @@ export default function JoinScreen(): ReactNode {
       {invitation?.server === location.origin && <Ask invitation={invitation} isBusy={isBusy} onJoin={join} />}
       {isBusy && <p role="status">{sharing.comes}</p>}
       {reason !== undefined && <Reason reason={reason} />}
+      {opening.kind === "none" && invitation === undefined && !isBusy && (
+        <p>
+          <Link href="/" className="way-back">
+            {sharing.notNow}
+          </Link>
+        </p>
+      )}
     </div>
   );
 }

@@ -2,6 +2,7 @@ import type { LedgerRow } from "@halfloaf/keep";
 import type { Refusal } from "@halfloaf/keep/sync";
 import type { ReactNode } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useThingsOf } from "../kitchen/useThingsOf.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { syncRun } from "./SyncRun.ts";
 import { useSyncView } from "./useSyncView.ts";
@@ -10,6 +11,7 @@ import { useSyncView } from "./useSyncView.ts";
 export function Returned(): ReactNode {
   const { further } = useFurther("kitchen", "sharing");
   const { session } = useKitchen();
+  const thingsOf = useThingsOf();
   const { sharing } = further;
   const returned = useSyncView()?.returned ?? [];
   if (returned.length === 0) return null;
@@ -24,7 +26,9 @@ export function Returned(): ReactNode {
     const whole = refusals.some(({ reason }) => reason !== "act");
     const reasons = refusals.filter(({ reason }) => !whole || reason !== "act").map(({ reason }) => reason);
     const what = [...new Set(kinds.map((kind) => further.kitchen.acts[kind]))];
-    return `${what.join(", ")}: ${[...new Set(reasons)].map((reason) => sharing.refusals[reason]).join("; ")}`;
+    const things = new Set(refusals.flatMap(({ id = "" }) => find(id) ?? []).flatMap(thingsOf));
+    const about = things.size === 0 ? "" : ` (${[...things].join(", ")})`;
+    return `${what.join(", ")}${about}: ${[...new Set(reasons)].map((reason) => sharing.refusals[reason]).join("; ")}`;
   };
   const drop = (refusals: readonly Refusal[]): void => {
     if (confirm(sharing.dropSure)) void session.kept.drop(refusals.flatMap(({ id }) => id ?? []));
@@ -35,7 +39,7 @@ export function Returned(): ReactNode {
       <p>{sharing.returnedRemedy}</p>
       <ul className="lines">
         {[...acts].map(([act, refusals]) => (
-          <li key={act} className="line-with-ways">
+          <li key={act} className="line-with-ways two-ways">
             <span>{tell(refusals)}</span>
             <span className="row">
               <button type="button" className="button" onClick={() => drop(refusals)}>

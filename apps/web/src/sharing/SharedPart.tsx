@@ -32,11 +32,16 @@ export function SharedPart(): ReactNode {
           <p>{sharing.sharedOn(new URL(shared.server).host)}</p>
           <p className="small soft">{sharing.operator}</p>
           <Returned />
-          {shared.role === "keeper" && <Invite shared={shared} />}
-          <Devices shared={shared} />
-          <Suspense>
-            <CalendarAddress shared={shared} />
-          </Suspense>
+          {/* A server that lets this device in no more answers none of its questions. */}
+          {view?.state.kind !== "refused" && (
+            <>
+              {shared.role === "keeper" && <Invite shared={shared} />}
+              <Devices shared={shared} />
+              <Suspense>
+                <CalendarAddress shared={shared} />
+              </Suspense>
+            </>
+          )}
           <LeaveShared id={device.open} shared={shared} />
         </>
       )}

@@ -33,7 +33,7 @@ function CountLot({ count: { lot, shortG } }: { readonly count: LotToCount }): R
   const names = useNames();
   const [massG, setMassG] = useState<number>();
   const known = view.state.lots.get(lot);
-  const name = known?.food === undefined ? names.dish(known?.cooked?.dish ?? lot) : names.food(known.food);
+  const name = names.food(known?.food ?? known?.cooked?.dish ?? lot);
   const isMass = massG !== undefined && massG >= 0;
   const book = (event: FormEvent): void => {
     event.preventDefault();

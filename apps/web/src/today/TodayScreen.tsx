@@ -23,6 +23,10 @@ export default function TodayScreen(): ReactNode {
   const jobs = reminders.flatMap((reminder) => (reminder.kind === "job" ? [reminder.job] : []));
   const cookings = cookingsOf(jobs);
   const counts = reminders.flatMap((reminder) => (reminder.kind === "to-count" ? [reminder.count] : []));
+  const nameOf = (id: string): string => {
+    const lot = state.lots.get(id);
+    return names.food(lot?.food ?? lot?.cooked?.dish ?? id);
+  };
   return (
     <div className="stack broad-page">
       <div className="row spread">
@@ -59,11 +63,12 @@ export default function TodayScreen(): ReactNode {
               <h2 id="counts">{words.today.toCount}</h2>
               <LongList className="lines">
                 {counts.map(({ lot, shortG }) => (
-                  <li key={lot}>
-                    {words.today.short(names.food(state.lots.get(lot)?.food ?? lot), formats.mass(shortG))}
-                  </li>
+                  <li key={lot}>{words.today.short(nameOf(lot), formats.mass(shortG))}</li>
                 ))}
               </LongList>
+              <Link href="/stores" className="way-back">
+                {words.today.countThere}
+              </Link>
             </section>
           )}
         </div>

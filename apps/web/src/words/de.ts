@@ -124,7 +124,8 @@ export const de: Words = {
     undo: "Rückgängig",
     redo: "Wiederholen",
     useUp: "Aufbrauchen",
-    toCount: "Nachsehen",
+    toCount: "Nachzählen",
+    countThere: "Unter Vorräte zählen",
     throwOff: "Verdorbenes wegwerfen",
     jobs: {
       cook: (dish) => `Kochen: ${dish}`,

@@ -121,7 +121,8 @@ export const en = {
     undo: "Undo",
     redo: "Do again",
     useUp: "Use up",
-    toCount: "Have a look",
+    toCount: "To count",
+    countThere: "Count in Stores",
     throwOff: "Throw away what has gone off",
     jobs: {
       cook: (dish: string) => `Cook ${dish}`,

@@ -21,7 +21,7 @@ export const accountsDe: typeof accountsEn = {
     planned: "An der Kasse geplant",
     spent: "An der Kasse bezahlt",
     eaten: "Gegessen",
-    wasted: "Weggeworfen",
+    wasted: "Weg\u00ADgeworfen",
     fares: "Wege zu Läden",
     ateOut: "Anderswo gegessen",
     opening: "Vorher da",

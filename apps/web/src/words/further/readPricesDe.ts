@@ -93,8 +93,8 @@ export const readPricesDe: typeof readPricesEn = {
     counts: (noted, open, idle) =>
       [
         counted(noted, { one: "1 Preis zu vermerken", other: `${noted} Preise zu vermerken` }),
-        `${open} zu klären`,
-        `${idle} ohne Nutzen`,
+        ...(open === 0 ? [] : [`${open} zu klären`]),
+        ...(idle === 0 ? [] : [`${idle} ohne Nutzen`]),
       ].join(", "),
     show: "Zeigen",
     shown: { all: "alle Zeilen", noted: "zu vermerken", open: "zu klären", idle: "ohne Nutzen" },
@@ -115,7 +115,7 @@ export const readPricesDe: typeof readPricesEn = {
     leftOut: "weggelassen",
     chooseShop: "Laden wählen",
     shopFirst: "Sag oben, welcher Laden es ist, dann lassen sich seine Packungen wählen.",
-    another: "Eine andere Packung",
+    another: "Packung dieses Ladens",
     choose: "Packung wählen",
     makeNew: "Neue Packung",
     food: "Was darin ist",

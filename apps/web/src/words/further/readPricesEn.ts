@@ -85,8 +85,8 @@ export const readPricesEn = {
     counts: (noted: number, open: number, idle: number) =>
       [
         counted(noted, { one: "1 price to note", other: `${noted} prices to note` }),
-        `${open} to settle`,
-        `${idle} without use`,
+        ...(open === 0 ? [] : [`${open} to settle`]),
+        ...(idle === 0 ? [] : [`${idle} without use`]),
       ].join(", "),
     show: "Show",
     shown: { all: "all lines", noted: "to note", open: "to settle", idle: "without use" },
@@ -107,7 +107,7 @@ export const readPricesEn = {
     leftOut: "left out",
     chooseShop: "choose a shop",
     shopFirst: "Say above which shop it is, then its packs can be chosen.",
-    another: "Another pack",
+    another: "Pack of this shop",
     choose: "choose a pack",
     makeNew: "A new pack",
     food: "What is in it",

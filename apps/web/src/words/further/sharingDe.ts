@@ -37,7 +37,7 @@ export const sharingDe: typeof sharingEn = {
   mayOf: (name) => `Was ${name} darf`,
   makeInvitation: "Einladung machen",
   invitationNote:
-    "Dieser Link lässt ein Gerät ein, ein einziges Mal. Gib ihn nur, für wen er ist; er steht nur dieses eine Mal hier.",
+    "Dieser Link lässt ein Gerät ein, ein einziges Mal. Gib ihn nur dem Menschen, für den er ist; er steht nur dieses eine Mal hier.",
   onlyThisMachine:
     "Diese Adresse führt nur zu diesem Rechner: Andere Geräte können die Einladung nicht öffnen. Öffne die App unter der Adresse, die der Server für Telefone nennt, bringe diese Küche als Sicherung dorthin und teile sie dort.",
   link: "Link der Einladung",
@@ -49,7 +49,7 @@ export const sharingDe: typeof sharingEn = {
   until: (moment) => `bis ${moment}`,
   revoke: "Zurückziehen",
   devices: "Geräte",
-  devicesLater: "Die Liste kommt vom Server; sie ist hier, sobald beide zusammen sind.",
+  devicesLater: "Die Liste kommt vom Server, sobald er zu erreichen ist.",
   thisOne: "(dieses)",
   seen: (moment) => `zuletzt hier ${moment}`,
   removeSure: (name) =>
@@ -79,7 +79,7 @@ export const sharingDe: typeof sharingEn = {
   dropSure: "Verwerfen? Es verschwindet von diesem Gerät, als wäre es nie eingetragen worden; niemand sonst hat es.",
   refusals: {
     schema: "der Server versteht es nicht; lade das neueste Halfloaf",
-    role: "dieses Gerät darf das nicht",
+    role: "dieses Gerät darf das nicht; wer die Küche führt, kann es ihm erlauben",
     "not-yours": "es nimmt zurück, was ein anderes Gerät schrieb; das kann jenes Gerät, oder wer die Küche führt",
     "writer-taken": "es trägt den Namen eines anderen Geräts; mache es noch einmal",
     "id-taken": "ein anderer Eintrag heißt so; mache es noch einmal",
@@ -98,8 +98,8 @@ export const sharingDe: typeof sharingEn = {
     refused: "Die Kamera wurde verweigert. Erlaube sie dieser Seite im Browser, oder füge den Link ein.",
     missing: "Hier ist keine Kamera zu gebrauchen. Füge den Link ein.",
   },
-  join: "In eine Küche kommen",
-  joinAnother: "Mit einem Link in eine andere Küche kommen",
+  join: "Einer Küche beitreten",
+  joinAnother: "Einer anderen Küche mit ihrem Link beitreten",
   joinAbout: "Lies den QR-Code der Einladung, oder füge ihren Link ein.",
   joinSure: (host) =>
     `Du bist in eine Küche auf ${host} eingeladen. Sie kommt auf dieses Gerät, und was du darin tust, sehen alle, die sie teilen. Ist schon eine Kopie davon hier, geht es mit ihr weiter, samt allem, was darin getan wurde; andere Küchen bleiben, wie sie sind.`,

@@ -47,7 +47,7 @@ export const sharingEn = {
   until: (moment: string) => `until ${moment}`,
   revoke: "Revoke",
   devices: "Devices",
-  devicesLater: "The list comes from the server; it is here once both are together.",
+  devicesLater: "The list comes from the server, as soon as it can be reached.",
   thisOne: "(this one)",
   seen: (moment: string) => `last here ${moment}`,
   removeSure: (name: string) => `Remove ${name}? It can't come in any more. What it has of the kitchen stays on it.`,
@@ -75,7 +75,7 @@ export const sharingEn = {
   dropSure: "Drop it? It goes from this device as if it had never been noted; nobody else has it.",
   refusals: {
     schema: "the server does not understand it; load the newest Halfloaf",
-    role: "this device may not do that",
+    role: "this device may not do that; whoever keeps the kitchen can let it",
     "not-yours": "it takes back what another device wrote; let that device or a keeper do it",
     "writer-taken": "it bears the name of another device; do it anew",
     "id-taken": "another entry has its name; do it anew",
@@ -98,7 +98,7 @@ export const sharingEn = {
   joinAnother: "Join another kitchen by its link",
   joinAbout: "Scan the QR code of the invitation, or paste its link.",
   joinSure: (host: string) =>
-    `You are invited into a kitchen on ${host}. It comes onto this device, and what you do in it is seen by all who share it. A copy of it that is here already is gone on with, with all that was done in it; other kitchens stay as they are.`,
+    `You are invited into a kitchen on ${host}. It comes onto this device, and what you do in it is seen by all who share it. If a copy of it is here already, that one goes on, with all that was done in it; other kitchens stay as they are.`,
   joinIt: "Join",
   notNow: "Not now",
   comes: "The kitchen is coming. This goes on by itself as soon as the server can be reached.",
