@@ -197,7 +197,6 @@ describe("planning again", () => {
       const { priceMinor, cheaper } = priceKeeping(changed, outcome.plan, {
         judge: checkPlan,
         moves: MOVES,
-        wideMoves: 2 * MOVES,
       });
       expect(priceMinor).toBeGreaterThanOrEqual(0);
       if (cheaper === undefined) return expect(priceMinor).toBe(0);
