@@ -61,11 +61,21 @@ export async function invite(page: Page, role: "keeper" | "cook" | "reader"): Pr
 
 /** Opens the link and says yes; nothing else is asked, and the secret does not stay in the address. */
 export async function join(page: Page, link: string): Promise<void> {
+  await beginJoining(page, link);
+  await seeJoined(page);
+}
+
+/** Opens the link and says yes. */
+export async function beginJoining(page: Page, link: string): Promise<void> {
   const { origin, host } = new URL(link);
   await page.goto(link);
   await page.getByText(sharing.joinSure(host)).waitFor();
   expect(page.url()).toBe(`${origin}/join`);
   await page.getByRole("button", { name: sharing.joinIt }).click();
+}
+
+/** Waits until the kitchen that was joined is on the page. */
+export async function seeJoined(page: Page): Promise<void> {
   await seeState(page, "together");
   await seeScreen(page);
   expect(await page.getByText(en.today.noMenu).count()).toBe(0);

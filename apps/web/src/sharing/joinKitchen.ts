@@ -1,5 +1,5 @@
 import { HostDesk, type Invitation, KitchenSync, type Socket, toSyncMemory } from "@halfloaf/keep/sync";
-import type { Device, KitchenOnDevice } from "../kitchen/device.ts";
+import { type Device, type KitchenOnDevice, readDevice } from "../kitchen/device.ts";
 import { KitchenSession } from "../kitchen/KitchenSession.ts";
 import { loadTables } from "../kitchen/loadStarter.ts";
 import { JOINING, joiningId } from "./joining.ts";
@@ -33,7 +33,17 @@ function listAll({ kitchens, removed = [] }: Device): readonly KitchenOnDevice[]
   return [...kitchens, ...removed];
 }
 
+/** Brings it here in one tab; another that would as well waits for that, and finds the kitchen on the device. */
 async function bringHere(id: string, device: Device): Promise<Joined> {
+  // Without HTTPS a browser has no locks; then two tabs at once may each bring it.
+  if (navigator.locks === undefined) return bringHereNow(id, device);
+  return navigator.locks.request(JOINING, () => {
+    const isStill = joiningId() === id;
+    return isStill ? bringHereNow(id, device) : { ok: true, device: readDevice() };
+  });
+}
+
+async function bringHereNow(id: string, device: Device): Promise<Joined> {
   const session = await openCopy(id, device);
   const shared = readShared(id);
   if (session === undefined || shared === undefined) return { ok: false, reason: "no-room" };

@@ -24,6 +24,9 @@ export function Shell(): ReactNode {
   const opening = useOpening();
   const [location] = useLocation();
   const here = SCREENS.find((screen) => isAt(screen, location));
+  const isJoining = location === "/join" || (opening.kind === "none" && joiningId() !== undefined);
+  // A joining that is under way must not be broken off where the device's own kitchen opens meanwhile.
+  const key = isJoining ? "join" : opening.kind === "open" ? "open" : location;
   useArrival(location, here === undefined ? "Halfloaf" : `${words.screens[here.name]} – Halfloaf`);
   return (
     <div className="shell">
@@ -32,15 +35,9 @@ export function Shell(): ReactNode {
       </a>
       <main id="page" className="page" tabIndex={-1}>
         <LoadNewer />
-        <Broken key={opening.kind === "open" ? "open" : location} words={words.shell}>
+        <Broken key={key} words={words.shell}>
           <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
-            {location === "/join" || (opening.kind === "none" && joiningId() !== undefined) ? (
-              <JoinScreen />
-            ) : opening.kind === "open" ? (
-              <Pages />
-            ) : (
-              <OpeningScreen opening={opening} />
-            )}
+            {isJoining ? <JoinScreen /> : opening.kind === "open" ? <Pages /> : <OpeningScreen opening={opening} />}
           </Suspense>
         </Broken>
       </main>
