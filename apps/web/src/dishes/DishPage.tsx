@@ -38,7 +38,7 @@ export function DishPage({ id }: { readonly id: string }): ReactNode {
         </Link>
         <Undo />
       </div>
-      <h1>{dish.title}</h1>
+      <h1 className="long-title">{dish.title}</h1>
       <Minutes dish={dish} portions={portions} />
       <div className="row portions-row">
         <Portions portions={portions} onPortions={setPortions} />
@@ -79,7 +79,7 @@ function Minutes({ dish, portions }: { readonly dish: Dish; readonly portions: n
       {further.dishes.elapsed(formats.minutes(elapsed))}, {further.dishes.handsOn(formats.minutes(handsOn))}
       {ahead > 0 && `, ${further.dishes.ahead(formats.minutes(ahead))}`}.{" "}
       {further.dishes.portionMass(formats.mass(dish.portionMassG))}.{" "}
-      {dish.fits.map((kind) => words.sittings[kind]).join(", ")}.
+      {further.dishes.fits(dish.fits.map((kind) => words.sittings[kind]).join(", "))}.
     </p>
   );
 }

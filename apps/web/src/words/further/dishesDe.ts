@@ -70,6 +70,7 @@ export const dishesDe: typeof dishesEn = {
         : counted(days, { one: "1 Tag im Kühlschrank", other: `${days} Tage im Kühlschrank` }),
     freezerDays: (days) => counted(days, { one: "1 Tag im Gefrierfach", other: `${days} Tage im Gefrierfach` }),
     notFrozen: "wird nicht eingefroren",
+    fits: (sittings: string) => `Mahlzeiten: ${sittings}`,
     portionMass: (mass: string) => `Etwa ${mass} die Portion`,
     units: {
       mg: "mg",

@@ -69,6 +69,7 @@ export const dishesEn = {
         : counted(days, { one: "1 day in the fridge", other: `${days} days in the fridge` }),
     freezerDays: (days: number) => counted(days, { one: "1 day in the freezer", other: `${days} days in the freezer` }),
     notFrozen: "is not frozen",
+    fits: (sittings: string) => `Sittings: ${sittings}`,
     portionMass: (mass: string) => `About ${mass} a portion`,
     units: {
       mg: "mg",
