@@ -31,7 +31,12 @@ const PURE = [
     folder: "packages/reading/src/",
     packages: ["halfloaf", "valibot", "parse5"],
   },
+  { name: "the words", folder: "packages/words/src/", packages: ["halfloaf"] },
 ];
+
+/** What the project is made of. Nothing in it leans on an app: what two apps share is a package. Only tests run one against another. */
+const APPS = "apps";
+const MADE_OF = [`${APPS}/`, "packages/", "data/"];
 const SOLVERS = ["highs"];
 const SOLVER_HOME = "packages/engine/";
 
@@ -66,11 +71,12 @@ const BANNED_MEMBERS = new Set(["Math.random", "Temporal.Now"]);
 /** All breaches of the rules in the sources below `root`, each as "file:line rule". */
 export function checkHouse(root) {
   const files = new Map(listSources(root).map((path) => [path, readSource(root, path)]));
+  const apps = listApps(root);
   const breaches = [];
   for (const [path, source] of files) {
     for (const error of source.errors) breaches.push(`${path} cannot be read: ${error}`);
     for (const { line, specifier } of source.imports) {
-      for (const rule of judgeImport(path, specifier, files, root)) breaches.push(`${path}:${line} ${rule}`);
+      for (const rule of judgeImport(path, specifier, { files, apps, root })) breaches.push(`${path}:${line} ${rule}`);
     }
     if (pureRoom(path)) for (const { line, name } of source.globals) breaches.push(`${path}:${line} uses ${name}`);
   }
@@ -86,6 +92,14 @@ function listSources(root, folder = "") {
       return /\.tsx?$/.test(path) && !path.endsWith(".d.ts") ? [path] : [];
     })
     .sort();
+}
+
+/** The packages that are apps, by name. */
+function listApps(root) {
+  if (!existsSync(join(root, APPS))) return [];
+  return readdirSync(join(root, APPS))
+    .map((folder) => join(root, APPS, folder, "package.json"))
+    .flatMap((path) => (existsSync(path) ? [JSON.parse(readFileSync(path, "utf8")).name] : []));
 }
 
 function readSource(root, path) {
@@ -146,7 +160,7 @@ function isTest(path) {
   return /\.(test|testing)\.tsx?$/.test(path);
 }
 
-function* judgeImport(path, specifier, files, root) {
+function* judgeImport(path, specifier, { files, apps, root }) {
   if (specifier.startsWith(".")) {
     const target = posix.join(posix.dirname(path), specifier);
     const file = target.split("?")[0];
@@ -168,6 +182,8 @@ function* judgeImport(path, specifier, files, root) {
   if (room && !room.packages.includes(name)) yield `imports "${specifier}": ${room.name} has no such part`;
   if (SOLVERS.includes(name) && !path.startsWith(SOLVER_HOME))
     yield `imports "${specifier}", which only the engine knows`;
+  if (apps.includes(name) && MADE_OF.some((folder) => path.startsWith(folder)) && !isTest(path))
+    yield `imports "${specifier}", an app (put what is shared into a package)`;
 }
 
 /** The nearest folder above that is a package of its own. */

@@ -174,6 +174,17 @@ describe("workspaces", () => {
     ]);
   });
 
+  test.each([
+    ["an app", "apps/web/src/main.ts"],
+    ["a package", "packages/engine/src/solve.ts"],
+  ])("%s leans on no app", (_, path) => {
+    const app = { "apps/cli/package.json": '{ "name": "@house/cli" }', "apps/cli/src/main.ts": "" };
+    expect(build({ ...app, [path]: 'export type { W } from "@house/cli/words";' })).toEqual([
+      `${path}:1 imports "@house/cli/words", an app (put what is shared into a package)`,
+    ]);
+    expect(build({ ...app, [path.replace(".ts", ".test.ts")]: 'import "@house/cli/words";' })).toEqual([]);
+  });
+
   test("an import without its ending, or of a file that is not there, is a breach", () => {
     expect(build({ "food/a.ts": 'import "./b";\nimport "./c.ts";', "food/b.ts": "" })).toEqual([
       'food/a.ts:1 imports "./b", which is no file (write the ending .ts out)',

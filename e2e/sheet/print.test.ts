@@ -1,4 +1,4 @@
-import { sheetWords } from "@halfloaf/cli/sheetWords";
+import { sheetCatalogueEn } from "@halfloaf/words/en/sheets";
 import axe from "axe-core";
 import {
   cardHtml,
@@ -21,7 +21,7 @@ import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { hostileWeek } from "./hostileWeek.ts";
 import { readTables, toNumber } from "./readTables.ts";
 
-const words = sheetWords("british");
+const words = sheetCatalogueEn("british").sheet;
 const demo = findWeek("port-ansel");
 const six = findWeek("six-flat", { days: 3 });
 const hostile = hostileWeek(findWeek("port-ansel", { days: 3 }));

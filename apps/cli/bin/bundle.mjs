@@ -14,6 +14,7 @@ const SOURCES = [
   "packages/halfloaf/src",
   "packages/keep/src",
   "packages/reading/src",
+  "packages/words/src",
 ];
 
 /**

@@ -1,8 +1,7 @@
+import { CLOSING, tellCount, tellMass, tellMinutes, tellMoney } from "@halfloaf/words/en";
 import { EU_ALLERGEN_NAMES, US_ALLERGEN_NAMES } from "halfloaf/safety";
 import { harmless } from "../output/harmless.ts";
 import { keepTogether, layTable, wrap, wrapBehind } from "../output/layout.ts";
-import { tellCount, tellMass, tellMinutes, tellMoney } from "../words/amountWords.ts";
-import { CLOSING } from "../words/careWords.ts";
 import type { CardData } from "./CardData.ts";
 import type { CardPage } from "./CardPage.ts";
 import { layCardIntake } from "./layCardIntake.ts";

@@ -1,7 +1,6 @@
+import { tellAmountOf, tellComponent, tellEnergy, tellPercent } from "@halfloaf/words/en";
 import { layTable, wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { tellEnergy, tellPercent } from "../words/amountWords.ts";
-import { tellAmountOf, tellComponent } from "../words/componentWords.ts";
 import type { CardData } from "./CardData.ts";
 
 /** Components shown beside the energy; all others are in the data. */

@@ -1,6 +1,6 @@
+import { tellComponent } from "@halfloaf/words/en";
 import { harmless } from "../output/harmless.ts";
 import { wrapBehind } from "../output/layout.ts";
-import { tellComponent } from "../words/componentWords.ts";
 import type { CardData } from "./CardData.ts";
 import type { CardPage } from "./CardPage.ts";
 

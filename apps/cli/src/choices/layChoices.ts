@@ -1,9 +1,8 @@
+import { tellCount, tellDayShort, tellMinutes, tellMoney } from "@halfloaf/words/en";
 import { addDays } from "halfloaf/quantity";
 import { harmless } from "../output/harmless.ts";
 import { layTable, wrap } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { tellCount, tellMinutes, tellMoney } from "../words/amountWords.ts";
-import { tellDayShort } from "../words/calendarWords.ts";
 import type { ChoicesReport } from "./ChoicesReport.ts";
 
 type Choice = ChoicesReport["choices"][number];

@@ -1,10 +1,10 @@
+import { tellCount } from "@halfloaf/words/en";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
 import { openKitchen } from "../input/openKitchen.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import { layFaults } from "../output/layFaults.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { tellCount } from "../words/amountWords.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
 
 /** What `halfloaf check` was asked. */

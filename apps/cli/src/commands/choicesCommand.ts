@@ -1,3 +1,4 @@
+import { tellCount } from "@halfloaf/words/en";
 import { type KitchenProblem, stateTogether, toMenuProblem, toWeekPlan } from "halfloaf/kitchen";
 import { type Against, type Choice, type FrontierReport, frontier } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
@@ -13,7 +14,6 @@ import { layFaults } from "../output/layFaults.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { EFFORTS, type Effort } from "../week/searchWeek.ts";
 import { tellGaps } from "../week/tellNoPlan.ts";
-import { tellCount } from "../words/amountWords.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
 import { toNames } from "../words/Names.ts";

@@ -1,8 +1,8 @@
+import { tellCount } from "@halfloaf/words/en";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import { layFaults } from "../output/layFaults.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { tellCount } from "../words/amountWords.ts";
 import type { Fault } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
 

@@ -1,3 +1,4 @@
+import { tellCount, tellDayShort, tellMoney } from "@halfloaf/words/en";
 import { type KitchenProblem, toMenuProblem, toWeekPlan, type WeekPlan, withStandRise } from "halfloaf/kitchen";
 import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
@@ -18,8 +19,6 @@ import { EFFORTS, type Effort, type SearchOutcome, searchWeek } from "../week/se
 import { settleFound } from "../week/settleFound.ts";
 import { tellNoPlan } from "../week/tellNoPlan.ts";
 import { WeekProof } from "../week/WeekProof.ts";
-import { tellCount, tellMoney } from "../words/amountWords.ts";
-import { tellDayShort } from "../words/calendarWords.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
 import { tellNothingToAccept } from "../words/keepFaultWords.ts";

@@ -1,8 +1,8 @@
 import type { Act } from "@halfloaf/keep";
+import { tellDayShort } from "@halfloaf/words/en";
 import type { ExitCode } from "../exitCodes.ts";
 import { wrapBehind } from "../output/layout.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { tellDayShort } from "../words/calendarWords.ts";
 import { refuse } from "../words/Fault.ts";
 import { tellNothingToUndo } from "../words/keepFaultWords.ts";
 import { DONE_AGAIN, FROM_FILE, gather, type KeepNames, TAKEN_BACK, tellRow } from "../words/keepWords.ts";

@@ -1,7 +1,6 @@
+import { tellDayShort, tellMass, tellMoney } from "@halfloaf/words/en";
 import { layTable, wrap, wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { tellMass, tellMoney } from "../words/amountWords.ts";
-import { tellDayShort } from "../words/calendarWords.ts";
 import { type KeepNames, tellBudget, tellEnergyCost, tellPortions, tellSaving } from "../words/keepWords.ts";
 import type { AccountsReport } from "./AccountsReport.ts";
 

@@ -1,8 +1,7 @@
+import { tellDayShort, tellMoney } from "@halfloaf/words/en";
 import { harmless } from "../output/harmless.ts";
 import { layTable, wrap } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { tellMoney } from "../words/amountWords.ts";
-import { tellDayShort } from "../words/calendarWords.ts";
 import { NO_PACKS, tellAge } from "../words/keepWords.ts";
 import type { Names } from "../words/Names.ts";
 import type { PricesReport } from "./PricesReport.ts";

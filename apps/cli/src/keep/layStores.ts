@@ -1,8 +1,7 @@
+import { tellDay, tellDayShort, tellMass, tellMoney } from "@halfloaf/words/en";
 import { PLACES } from "halfloaf/food";
 import { layTable, wrap, wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { tellMass, tellMoney } from "../words/amountWords.ts";
-import { tellDay, tellDayShort } from "../words/calendarWords.ts";
 import { tellDaysLeft, tellPlace, tellPortions, tellToCount } from "../words/keepWords.ts";
 import type { Names } from "../words/Names.ts";
 import type { StoresLine, StoresReport } from "./StoresReport.ts";

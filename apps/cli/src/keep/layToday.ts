@@ -1,8 +1,6 @@
+import { CLOSING, tellCount, tellDay, tellDayShort, tellMass } from "@halfloaf/words/en";
 import { wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { tellCount, tellMass } from "../words/amountWords.ts";
-import { tellDay, tellDayShort } from "../words/calendarWords.ts";
-import { CLOSING } from "../words/careWords.ts";
 import { type KeepNames, tellBudget, tellDaysLeft, tellToCount } from "../words/keepWords.ts";
 import { layJobs } from "../work/day/layDay.ts";
 import type { TodayReport } from "./TodayReport.ts";

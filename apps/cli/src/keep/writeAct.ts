@@ -1,9 +1,9 @@
 import type { LedgerRow, Written } from "@halfloaf/keep";
+import { tellMoney } from "@halfloaf/words/en";
 import { budgetOf, type Pen, type RecordState } from "halfloaf/kitchen/record";
 import * as v from "valibot";
 import { wrap } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { tellMoney } from "../words/amountWords.ts";
 import type { Fault, Found } from "../words/Fault.ts";
 import { gather, tellDoubt, tellRow } from "../words/keepWords.ts";
 import { ActReport } from "./ActReport.ts";

@@ -1,9 +1,8 @@
+import { tellCount, tellDay, tellDayShort, tellMinutes, tellMoney } from "@halfloaf/words/en";
 import { harmless } from "../output/harmless.ts";
 import { layTable, spread, wrap, wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
 import { pad } from "../output/textWidth.ts";
-import { tellCount, tellMinutes, tellMoney } from "../words/amountWords.ts";
-import { tellDay, tellDayShort } from "../words/calendarWords.ts";
 import { tellReason } from "../words/mendWords.ts";
 import type { Names } from "../words/Names.ts";
 import { tellTaken } from "../words/takenWords.ts";

@@ -1,6 +1,6 @@
+import { tellCount } from "@halfloaf/words/en";
 import { wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { tellCount } from "../words/amountWords.ts";
 import { tellMisfit } from "../words/readWords.ts";
 
 const MOST_SHOWN = 20;

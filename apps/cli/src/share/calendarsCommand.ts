@@ -1,10 +1,10 @@
 import type { HostAnswer, ListedCalendar, Membership } from "@halfloaf/keep/sync";
+import { sheetCatalogueEn } from "@halfloaf/words/en/sheets";
 import { toCalendarTemplates, zoneClock } from "halfloaf/sheet";
 import type { ExitCode } from "../exitCodes.ts";
 import type { KeepAsk } from "../keep/KeepAsk.ts";
 import { harmless } from "../output/harmless.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { CALENDAR_WORDS } from "../sheet/words/calendarEntryWords.ts";
 import { refuse } from "../words/Fault.ts";
 import { tellCalendar, tellCalendarMade, tellShareFault } from "../words/shareWords.ts";
 import { tellNoZone } from "../words/zoneWords.ts";
@@ -23,8 +23,8 @@ export function calendarsCommand({ make, zone, revoke, ...ask }: CalendarsAsk, t
   return runShared(ask, terminal, async (open, membership) => {
     const clock = zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
     if (zoneClock(clock) === undefined) return refuse(tellNoZone(clock));
-    const language = open.edited.english === "american" ? "en-US" : "en-GB";
-    const words = toCalendarTemplates(CALENDAR_WORDS);
+    const { language, calendar } = sheetCatalogueEn(open.edited.english).sheet;
+    const words = toCalendarTemplates(calendar);
     const made = make ? await desk.makeCalendar(membership, { language, zone: clock, words }) : undefined;
     if (made?.ok === false) return refuse(tellShareFault(made.reason));
     const revoked = revoke === undefined ? undefined : await desk.removeCalendar(membership, revoke);

@@ -1,9 +1,9 @@
+import { sheetCatalogueEn } from "@halfloaf/words/en/sheets";
 import { type SittingTimes, toCalendar, writeCalendar, zoneClock } from "halfloaf/sheet";
 import type { Terminal } from "../output/Terminal.ts";
 import { type Found, refuse } from "../words/Fault.ts";
 import { tellNoZone } from "../words/zoneWords.ts";
 import { openSheetWeek, type WeekAsk } from "./openSheetWeek.ts";
-import { sheetWords } from "./words/sheetWords.ts";
 
 /** Of which week, where, and when people sit down. */
 export interface CalendarAsk extends WeekAsk {
@@ -19,7 +19,7 @@ export async function makeCalendar(ask: CalendarAsk, terminal: Terminal): Promis
   const source = await openSheetWeek(ask, terminal);
   if (!source.ok) return source;
   const { week, kitchen } = source.value;
-  const words = sheetWords(kitchen.english);
+  const words = sheetCatalogueEn(kitchen.english).sheet;
   const stamp = new Date(terminal.nowMs()).toISOString().replace(/[-:]|\.\d+/g, "");
   const entries = toCalendar(source.value, words, ask.at);
   return { ok: true, value: writeCalendar({ name: words.calendar.name(week.kitchen), entries, zone, stamp }) };

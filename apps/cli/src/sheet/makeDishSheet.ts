@@ -1,3 +1,4 @@
+import { sheetCatalogueEn } from "@halfloaf/words/en/sheets";
 import { minutesOf, nutrientsOfDish, withoutOptional } from "halfloaf/dish";
 import { solveCooking, stopAfter, toWorkProblem, toWorkSheet } from "halfloaf/kitchen";
 import {
@@ -19,11 +20,8 @@ import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { type Found, refuse } from "../words/Fault.ts";
 import { toNames } from "../words/Names.ts";
-import { toSvgWords } from "../work/svgWords.ts";
 import { findDay } from "./makeWeekSheet.ts";
 import { openSheetWeek, type WeekAsk } from "./openSheetWeek.ts";
-import { tellPublishedCost } from "./words/costWords.ts";
-import { sheetWords } from "./words/sheetWords.ts";
 
 /** Of which dish, in which kitchen. */
 export interface DishAsk {
@@ -43,7 +41,7 @@ export async function makeCardSheet(
   const source = await openDish(ask, terminal);
   if (!source.ok) return source;
   const timeline = drawTimeline(source.value);
-  const words = sheetWords(source.value.kitchen.english);
+  const words = sheetCatalogueEn(source.value.kitchen.english).sheet;
   const options = { paper: ask.paper, ...(timeline.ok && { timeline: timeline.value }) };
   return { ok: true, value: cardHtml(toCardSheet(source.value), words, options) };
 }
@@ -58,7 +56,10 @@ export async function makeTimeline(ask: DishAsk, terminal: Terminal): Promise<Fo
 export async function makeDrivers(ask: DishAsk, terminal: Terminal): Promise<Found<string>> {
   const source = await openDish(ask, terminal);
   if (!source.ok) return source;
-  return { ok: true, value: costDriversSvg(toCardSheet(source.value), sheetWords(source.value.kitchen.english)) };
+  return {
+    ok: true,
+    value: costDriversSvg(toCardSheet(source.value), sheetCatalogueEn(source.value.kitchen.english).sheet),
+  };
 }
 
 function drawTimeline({ kitchen, tables, dish, portions = dish.portions }: CardSource): Found<string> {
@@ -72,7 +73,7 @@ function drawTimeline({ kitchen, tables, dish, portions = dish.portions }: CardS
   const outcome = stated.ok ? solveCooking(stated.cooking, { shouldStop: stopAfter(MOST_QUESTIONS) }) : undefined;
   if (outcome?.kind === "timed") {
     const sheet = toWorkSheet(outcome.timed);
-    return { ok: true, value: timelineSvg(sheet, toSvgWords(sheet)) };
+    return { ok: true, value: timelineSvg(sheet, sheetCatalogueEn(kitchen.english).timeline(sheet)) };
   }
   return refuse({
     code: "no-order-of-work",
@@ -93,7 +94,7 @@ export async function makeJsonLd(ask: DishAsk, terminal: Terminal): Promise<Foun
     english: kitchen.english,
     minutes: { total: elapsed + ahead },
     nutrients: nutrientsOfDish(dish, tables.foods, tables.retain, withoutOptional),
-    cost: tellPublishedCost(toCardSheet(source.value)),
+    cost: sheetCatalogueEn(kitchen.english).publishedCost(toCardSheet(source.value)),
   });
   return { ok: true, value: `${toJsonLdText(jsonLd)}\n` };
 }
@@ -102,7 +103,10 @@ export async function makeJsonLd(ask: DishAsk, terminal: Terminal): Promise<Foun
 export async function makeDishLesson(ask: DishAsk, terminal: Terminal): Promise<Found<string>> {
   const source = await openDish(ask, terminal);
   if (!source.ok) return source;
-  return { ok: true, value: lessonHtml(dishLesson(source.value), sheetWords(source.value.kitchen.english)) };
+  return {
+    ok: true,
+    value: lessonHtml(dishLesson(source.value), sheetCatalogueEn(source.value.kitchen.english).sheet),
+  };
 }
 
 /** A day of a week for teaching, with its sums unfolded. */
@@ -113,7 +117,8 @@ export async function makeDayLesson(ask: WeekAsk, terminal: Terminal): Promise<F
   const date = findDay(week, ask.on);
   if (!date.ok) return date;
   const lesson = dayLesson(source.value, date.value);
-  if (lesson.cookings.length > 0) return { ok: true, value: lessonHtml(lesson, sheetWords(kitchen.english)) };
+  if (lesson.cookings.length > 0)
+    return { ok: true, value: lessonHtml(lesson, sheetCatalogueEn(kitchen.english).sheet) };
   return refuse({
     code: "nothing-eaten",
     path: [],

@@ -1,3 +1,5 @@
+import { tellMoney } from "@halfloaf/words/en";
+import { sheetCatalogueEn } from "@halfloaf/words/en/sheets";
 import { priceHistory, type Stretch } from "halfloaf/kitchen/record";
 import { parseWith } from "halfloaf/quantity";
 import { accountsSvg, countPacks, frontierSvg, priceHistorySvg, ribbonsSvg } from "halfloaf/sheet";
@@ -5,21 +7,19 @@ import { ChoicesReport } from "../choices/ChoicesReport.ts";
 import { readJsonFile } from "../input/readJsonFile.ts";
 import { harmless } from "../output/harmless.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { tellMoney } from "../words/amountWords.ts";
 import type { Found } from "../words/Fault.ts";
 import { tellIssue } from "../words/issueWords.ts";
 import { accountsOf, type KeptAsk, withKept } from "./makeTable.ts";
 import { openSheetWeek, type WeekAsk } from "./openSheetWeek.ts";
-import { AGAINST_WORDS, accountsWords, frontierWords, priceHistoryWords, ribbonWords } from "./words/pictureWords.ts";
-import { sheetWords } from "./words/sheetWords.ts";
 
 /** The pack ribbons of a week. */
 export async function makeRibbons(ask: WeekAsk, terminal: Terminal): Promise<Found<string>> {
   const source = await openSheetWeek(ask, terminal);
   if (!source.ok) return source;
   const { week, kitchen, tables, names } = source.value;
-  const words = ribbonWords(week.kitchen, week.from, countPacks(week));
-  return { ok: true, value: ribbonsSvg(week, tables.foods, names, words, sheetWords(kitchen.english).figures) };
+  const { ribbons, sheet } = sheetCatalogueEn(kitchen.english);
+  const words = ribbons(week.kitchen, week.from, countPacks(week));
+  return { ok: true, value: ribbonsSvg(week, tables.foods, names, words, sheet.figures) };
 }
 
 /** What money is weighed against, from a file that `halfloaf choices --json` has printed. */
@@ -30,16 +30,17 @@ export function makeFrontier({ file }: { readonly file: string }, terminal: Term
   const parsed = parseWith(ChoicesReport, content);
   if (!parsed.ok) return { ok: false, faults: parsed.issues.map((issue) => tellIssue(issue, content)) };
   const { choices, currency, kitchen, against } = parsed.value;
+  const { frontier, tellAgainst, sheet } = sheetCatalogueEn("british");
   const points = choices.map(({ moneyMinor, minutes, distinct, shortfallMinor }) => {
     const other = { minutes, variety: distinct, intake: shortfallMinor }[against];
-    return { moneyMinor, other, label: `${tellMoney(moneyMinor, currency)}, ${AGAINST_WORDS[against].tell(other)}` };
+    return { moneyMinor, other, label: `${tellMoney(moneyMinor, currency)}, ${tellAgainst(against, other)}` };
   });
-  const words = frontierWords(
+  const words = frontier(
     harmless(kitchen),
     against,
     points.map(({ label }) => label),
   );
-  return { ok: true, value: frontierSvg(points, currency, words, sheetWords("british").figures) };
+  return { ok: true, value: frontierSvg(points, currency, words, sheet.figures) };
 }
 
 /** How the prices of a food have moved in a kept kitchen. */
@@ -55,8 +56,9 @@ export function makePrices(
       const price = last && `${tellMoney(last.priceMinor, edited.currency)} on ${last.on}`;
       return price === undefined ? [] : [`${tell(history)}: ${price}`];
     });
-    const words = priceHistoryWords(edited.name, edited.currency, told, tell);
-    return priceHistorySvg(histories, edited.currency, words, sheetWords(edited.english).figures);
+    const { prices, sheet } = sheetCatalogueEn(edited.english);
+    const words = prices(edited.name, edited.currency, told, tell);
+    return priceHistorySvg(histories, edited.currency, words, sheet.figures);
   });
 }
 
@@ -68,7 +70,8 @@ export function makeAccounts(
   return withKept(ask, terminal, (source, { day }) => {
     const { edited } = source;
     const lines = accountsOf(source, each, day);
-    const words = accountsWords(edited.name, edited.currency, lines);
-    return accountsSvg(lines, edited.currency, words, sheetWords(edited.english).figures);
+    const { accounts, sheet } = sheetCatalogueEn(edited.english);
+    const words = accounts(edited.name, edited.currency, lines);
+    return accountsSvg(lines, edited.currency, words, sheet.figures);
   });
 }

@@ -1,3 +1,5 @@
+import { tellDayShort } from "@halfloaf/words/en";
+import { sheetCatalogueEn } from "@halfloaf/words/en/sheets";
 import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import {
@@ -6,17 +8,16 @@ import {
   type Paper,
   type Printed,
   type SheetOptions,
+  type SheetWords,
   toDaySheet,
   toWeekSheet,
   weekHtml,
 } from "halfloaf/sheet";
 import type { Terminal } from "../output/Terminal.ts";
-import { tellDayShort } from "../words/calendarWords.ts";
 import { type Found, refuse } from "../words/Fault.ts";
+import { tellBroken } from "./claimWords.ts";
 import { openSheetWeek, type WeekAsk } from "./openSheetWeek.ts";
 import { type AskedClaim, toClaim } from "./parseClaim.ts";
-import { tellBroken } from "./words/claimWords.ts";
-import { sheetWords } from "./words/sheetWords.ts";
 
 /** How a day or a week is to be printed. */
 export interface WeekSheetAsk extends WeekAsk {
@@ -31,9 +32,7 @@ export async function makeDaySheet(ask: WeekSheetAsk, terminal: Terminal): Promi
   const { week, kitchen } = source.value;
   const date = findDay(week, ask.on);
   if (!date.ok) return date;
-  return print(ask, kitchen, (options) =>
-    dayHtml(toDaySheet(source.value, date.value), sheetWords(kitchen.english), options),
-  );
+  return print(ask, kitchen, (words, options) => dayHtml(toDaySheet(source.value, date.value), words, options));
 }
 
 /** The page of a week and those of its days. */
@@ -41,7 +40,7 @@ export async function makeWeekSheet(ask: WeekSheetAsk, terminal: Terminal): Prom
   const source = await openSheetWeek(ask, terminal);
   if (!source.ok) return source;
   const { kitchen } = source.value;
-  return print(ask, kitchen, (options) => weekHtml(toWeekSheet(source.value), sheetWords(kitchen.english), options));
+  return print(ask, kitchen, (words, options) => weekHtml(toWeekSheet(source.value), words, options));
 }
 
 /** A day of the week, its first where none is named. */
@@ -60,14 +59,15 @@ export function findDay({ from, days }: Pick<WeekPlan, "from" | "days">, on: Civ
 
 function print(
   { claim, paper }: WeekSheetAsk,
-  { currency }: Pick<Kitchen, "currency">,
-  lay: (options: SheetOptions) => Printed,
+  { currency, english }: Pick<Kitchen, "currency" | "english">,
+  lay: (words: SheetWords, options: SheetOptions) => Printed,
 ): Found<string> {
   const asked = claim.map((one) => toClaim(one, currency));
   const faults = asked.flatMap((one) => (one.ok ? [] : one.faults));
   if (faults.length > 0) return { ok: false, faults };
   const claims = asked.flatMap((one): Claim[] => (one.ok ? [one.value] : []));
-  const printed = lay({ paper, claims });
+  const words = sheetCatalogueEn(english).sheet;
+  const printed = lay(words, { paper, claims });
   if (printed.kind === "printed") return { ok: true, value: printed.html };
-  return { ok: false, faults: printed.broken.map((broken) => tellBroken(broken, currency)) };
+  return { ok: false, faults: printed.broken.map((broken) => tellBroken(broken, currency, words.day)) };
 }

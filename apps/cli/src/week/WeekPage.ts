@@ -1,6 +1,6 @@
+import { tellMoney } from "@halfloaf/words/en";
 import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import type { Page } from "../output/Page.ts";
-import { tellMoney } from "../words/amountWords.ts";
 import type { Names } from "../words/Names.ts";
 
 /** A lot of the stores that is past its time before the first day. */

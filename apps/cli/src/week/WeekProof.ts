@@ -1,9 +1,9 @@
 import { availableParallelism } from "node:os";
 import type { Planner, RunningProof } from "@halfloaf/engine";
 import { startNodePlanner } from "@halfloaf/engine/node";
+import { tellCount, tellMoney } from "@halfloaf/words/en";
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import type { Terminal } from "../output/Terminal.ts";
-import { tellCount, tellMoney } from "../words/amountWords.ts";
 
 /** Most seconds for the proof among a plan's own dishes, which comes after the other. */
 const OWN_DISHES_S = 1;

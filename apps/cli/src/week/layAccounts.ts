@@ -1,6 +1,5 @@
+import { tellCount, tellDay, tellMinutes, tellNumber } from "@halfloaf/words/en";
 import { layTable, wrap } from "../output/layout.ts";
-import { tellCount, tellMinutes, tellNumber } from "../words/amountWords.ts";
-import { tellDay } from "../words/calendarWords.ts";
 import { headingOf, moneyOf, type WeekPage } from "./WeekPage.ts";
 
 /** The accounts: what was there and what was paid equals plates, waste and what is carried over. */

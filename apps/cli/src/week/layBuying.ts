@@ -1,9 +1,8 @@
+import { tellCount, tellDayShort, tellMass, tellMinutes } from "@halfloaf/words/en";
 import type { WeekPlan } from "halfloaf/kitchen";
 import { harmless } from "../output/harmless.ts";
 import { spread, wrap } from "../output/layout.ts";
 import { pad } from "../output/textWidth.ts";
-import { tellCount, tellMass, tellMinutes } from "../words/amountWords.ts";
-import { tellDayShort } from "../words/calendarWords.ts";
 import { headingOf, moneyOf, type WeekPage } from "./WeekPage.ts";
 
 type Trip = WeekPlan["trips"][number];

@@ -1,8 +1,6 @@
+import { tellAmountOf, tellComponent, tellEnergy, tellPercent, tellReferral } from "@halfloaf/words/en";
 import type { WeekPlan } from "halfloaf/kitchen";
 import { keepTogether, layTable, wrap, wrapBehind } from "../output/layout.ts";
-import { tellEnergy, tellPercent } from "../words/amountWords.ts";
-import { tellReferral } from "../words/careWords.ts";
-import { tellAmountOf, tellComponent } from "../words/componentWords.ts";
 import { headingOf, type WeekPage } from "./WeekPage.ts";
 
 type EaterIntake = WeekPlan["intake"][number];

@@ -1,8 +1,7 @@
+import { tellDay, tellMinutes, tellWeekday } from "@halfloaf/words/en";
 import type { WeekPlan } from "halfloaf/kitchen";
 import { keepTogether, spread, wrapBehind } from "../output/layout.ts";
 import { pad } from "../output/textWidth.ts";
-import { tellMinutes } from "../words/amountWords.ts";
-import { tellDay, tellWeekday } from "../words/calendarWords.ts";
 import { tellTaken } from "../words/takenWords.ts";
 import { headingOf, moneyOf, type WeekPage } from "./WeekPage.ts";
 

@@ -1,6 +1,5 @@
+import { tellDayShort, tellMass } from "@halfloaf/words/en";
 import { keepTogether, layTable, wrapBehind } from "../output/layout.ts";
-import { tellMass } from "../words/amountWords.ts";
-import { tellDayShort } from "../words/calendarWords.ts";
 import { headingOf, moneyOf, type WeekPage } from "./WeekPage.ts";
 
 /** Less than this is dust, not food (g). */

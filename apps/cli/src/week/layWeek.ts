@@ -1,8 +1,7 @@
+import { CLOSING, tellDayShort, tellYear } from "@halfloaf/words/en";
 import { addDays } from "halfloaf/quantity";
 import { harmless } from "../output/harmless.ts";
 import { wrap } from "../output/layout.ts";
-import { tellDayShort, tellYear } from "../words/calendarWords.ts";
-import { CLOSING } from "../words/careWords.ts";
 import { layAccounts } from "./layAccounts.ts";
 import { layBuying } from "./layBuying.ts";
 import { layCautions } from "./layCautions.ts";

@@ -1,8 +1,8 @@
+import { tellMoney } from "@halfloaf/words/en";
 import type { KitchenProblem } from "halfloaf/kitchen";
 import { atHighPrices, type MenuPlan, type MenuProblem, MenuSearch } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { Terminal } from "../output/Terminal.ts";
-import { tellMoney } from "../words/amountWords.ts";
 
 /** How many moves the search makes at each effort. */
 export const EFFORTS = { quick: 60_000, usual: 600_000, long: 4_000_000 } as const;

@@ -1,7 +1,7 @@
+import { tellMoney } from "@halfloaf/words/en";
 import type { Kitchen, KitchenProblem, Tables } from "halfloaf/kitchen";
 import { explainImpossible, findGaps, type LimitReading, type Relaxation, type WhyImpossible } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
-import { tellMoney } from "../words/amountWords.ts";
 import type { Fault } from "../words/Fault.ts";
 import { LIMIT_KEYS, LIMIT_NAMES, type LimitContext, tellExcess } from "../words/limitWords.ts";
 import type { Names } from "../words/Names.ts";

@@ -1,6 +1,6 @@
+import { tellMoney } from "@halfloaf/words/en";
 import type { Kitchen, KitchenProblem, Tables } from "halfloaf/kitchen";
 import type { MenuPlan } from "halfloaf/menu";
-import { tellMoney } from "../words/amountWords.ts";
 import type { Names } from "../words/Names.ts";
 import { sittingAt } from "../words/planFaultWords.ts";
 import type { WhyReport } from "./WhyReport.ts";

@@ -1,6 +1,6 @@
+import { tellDay } from "@halfloaf/words/en";
 import { wrap, wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { tellDay } from "../words/calendarWords.ts";
 import type { WhyPart } from "./listWhySteps.ts";
 import type { WhyReport } from "./WhyReport.ts";
 import { tellAmount, type WhyTask } from "./WhyTask.ts";

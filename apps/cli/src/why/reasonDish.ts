@@ -1,5 +1,5 @@
+import { tellMass } from "@halfloaf/words/en";
 import { type FoundPlan, type SharedLot, type WhyDish, whyDish } from "halfloaf/menu";
-import { tellMass } from "../words/amountWords.ts";
 import type { WhyReport } from "./WhyReport.ts";
 import { REASON_SEARCH, refer, tellExtra, tellSitting, type WhyTask } from "./WhyTask.ts";
 

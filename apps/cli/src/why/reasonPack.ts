@@ -1,6 +1,6 @@
+import { tellCount, tellMass } from "@halfloaf/words/en";
 import { type PackHindrance, type PackOption, whyPack } from "halfloaf/menu";
 import { harmless } from "../output/harmless.ts";
-import { tellCount, tellMass } from "../words/amountWords.ts";
 import { listed } from "./reasonDish.ts";
 import type { WhyReport } from "./WhyReport.ts";
 import { REASON_SEARCH, tellAmount, tellExtra, type WhyTask } from "./WhyTask.ts";

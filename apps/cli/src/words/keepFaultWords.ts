@@ -1,7 +1,7 @@
 import type { Repair } from "@halfloaf/keep/node";
+import { tellCount, tellMass } from "@halfloaf/words/en";
 import type { Issue } from "halfloaf/quantity";
 import { harmless } from "../output/harmless.ts";
-import { tellCount, tellMass } from "./amountWords.ts";
 import type { Fault } from "./Fault.ts";
 import { findNearest } from "./nearest.ts";
 import { quote } from "./valueWords.ts";

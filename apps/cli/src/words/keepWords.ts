@@ -1,9 +1,8 @@
 import type { LedgerRow } from "@halfloaf/keep";
+import { tellCount, tellDayShort, tellMass, tellMoney, tellNumber } from "@halfloaf/words/en";
 import type { EventOf, RecordEvent } from "halfloaf/kitchen/record";
 import type { KeepingLimit } from "halfloaf/stores";
 import { harmless } from "../output/harmless.ts";
-import { tellCount, tellMass, tellMoney, tellNumber } from "./amountWords.ts";
-import { tellDayShort } from "./calendarWords.ts";
 import type { Names } from "./Names.ts";
 
 /** What the words about a kept kitchen need: names of all that may be spoken of. */

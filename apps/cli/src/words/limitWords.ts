@@ -1,9 +1,7 @@
+import { tellComponent, tellCount, tellDay, tellMass, tellMoney, tellNumber } from "@halfloaf/words/en";
 import type { KitchenProblem } from "halfloaf/kitchen";
 import type { LimitKind, LimitReading, MenuLimit } from "halfloaf/menu";
 import { addDays } from "halfloaf/quantity";
-import { tellCount, tellMass, tellMoney, tellNumber } from "./amountWords.ts";
-import { tellDay } from "./calendarWords.ts";
-import { tellComponent } from "./componentWords.ts";
 import type { Names } from "./Names.ts";
 import { eatersOf, meantDishes, sittingAt } from "./planFaultWords.ts";
 

@@ -1,5 +1,5 @@
+import { tellMoney } from "@halfloaf/words/en";
 import type { MendReport } from "../mend/MendReport.ts";
-import { tellMoney } from "./amountWords.ts";
 
 type Sitting = MendReport["sittings"][number];
 

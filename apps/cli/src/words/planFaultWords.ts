@@ -1,10 +1,8 @@
+import { tellAmountOf, tellComponent, tellDay, tellMass, tellMinutes, tellMoney, tellNumber } from "@halfloaf/words/en";
 import type { KitchenProblem, StatedWish } from "halfloaf/kitchen";
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import type { PlanFault, PlanFaultCode } from "halfloaf/menu/check";
 import { addDays } from "halfloaf/quantity";
-import { tellMass, tellMinutes, tellMoney, tellNumber } from "./amountWords.ts";
-import { tellDay } from "./calendarWords.ts";
-import { tellAmountOf, tellComponent } from "./componentWords.ts";
 import type { Fault } from "./Fault.ts";
 import type { Names } from "./Names.ts";
 import { quote, tellPath } from "./valueWords.ts";

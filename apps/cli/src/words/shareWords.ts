@@ -1,5 +1,5 @@
 import type { ListedCalendar, ListedDevice, Refusal, Role } from "@halfloaf/keep/sync";
-import { tellCount } from "./amountWords.ts";
+import { tellCount } from "@halfloaf/words/en";
 import type { Fault } from "./Fault.ts";
 import { quote } from "./valueWords.ts";
 

@@ -1,5 +1,5 @@
+import { tellCount } from "@halfloaf/words/en";
 import { type Eater, fitDish, type Kitchen, type KitchenProblem, type Tables, type Unfit } from "halfloaf/kitchen";
-import { tellCount } from "./amountWords.ts";
 import type { Names } from "./Names.ts";
 
 /** Why some dishes are out of the question at a sitting, and how many are. */

@@ -1,11 +1,4 @@
-import {
-  clockMinutes,
-  type PaceOfKind,
-  type Retimed,
-  type StatedTime,
-  type TooLong,
-  type WorkSheet,
-} from "halfloaf/kitchen";
+import type { PaceOfKind, Retimed, StatedTime, TooLong, WorkSheet } from "halfloaf/kitchen";
 import { letterOf } from "halfloaf/sheet";
 import type { Page } from "../output/Page.ts";
 import type { Names } from "../words/Names.ts";
@@ -32,19 +25,6 @@ interface RetimedNow {
 }
 
 const DAY = 24 * 60;
-
-/** A minute of the cooking as a reader sees it: the time of day where there is one, else the minute itself. */
-export function tellMoment(sheet: WorkSheet, minutes: number): string {
-  const clock = clockMinutes(sheet, minutes);
-  return clock === undefined ? String(minutes) : tellClock(clock);
-}
-
-/** A time of day, "18:05"; days before are told beside it. */
-export function tellClock(minutes: number): string {
-  const inDay = ((minutes % DAY) + DAY) % DAY;
-  const two = (value: number) => String(value).padStart(2, "0");
-  return `${two(Math.floor(inDay / 60))}:${two(inDay % 60)}`;
-}
 
 /** Days before the day of serving that a time of day lies, 0 or more. */
 export function daysBefore(clock: number): number {

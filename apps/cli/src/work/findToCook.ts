@@ -1,8 +1,8 @@
+import { tellDay } from "@halfloaf/words/en";
 import { type DishToCook, listCookings, type SittingCooking, type SittingKind, type WeekPlan } from "halfloaf/kitchen";
 import type { CivilDate } from "halfloaf/quantity";
 import { findDish } from "../card/findDish.ts";
 import type { OpenKitchen } from "../input/openKitchen.ts";
-import { tellDay } from "../words/calendarWords.ts";
 import { type Found, refuse } from "../words/Fault.ts";
 import { quote } from "../words/valueWords.ts";
 

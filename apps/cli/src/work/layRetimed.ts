@@ -1,6 +1,7 @@
+import { tellMoment } from "@halfloaf/words/clock";
+import { tellMinutes } from "@halfloaf/words/en";
 import { wrap } from "../output/layout.ts";
-import { tellMinutes } from "../words/amountWords.ts";
-import { tellMoment, type WorkPage } from "./WorkPage.ts";
+import type { WorkPage } from "./WorkPage.ts";
 
 /** How a cooking goes on: as planned, or when it is served now. */
 export function layRetimed({ sheet, retimed, width, paint }: WorkPage): string[] {

@@ -1,6 +1,6 @@
+import { tellMinutes } from "@halfloaf/words/en";
 import { letterOf } from "halfloaf/sheet";
 import { wrapBehind } from "../output/layout.ts";
-import { tellMinutes } from "../words/amountWords.ts";
 import type { WorkPage } from "./WorkPage.ts";
 
 /** The times that dishes are stated with, each against the one its steps take by themselves in this kitchen. */

@@ -1,9 +1,10 @@
+import { tellMoment } from "@halfloaf/words/clock";
+import { tellMinutes } from "@halfloaf/words/en";
 import type { PlacedCaution, SheetLine, StepLine } from "halfloaf/kitchen";
 import { letterOf } from "halfloaf/sheet";
 import { harmless } from "../output/harmless.ts";
 import { keepTogether, layTable, wrapBehind } from "../output/layout.ts";
-import { tellMinutes } from "../words/amountWords.ts";
-import { tellLetters, tellMoment, type WorkPage } from "./WorkPage.ts";
+import { tellLetters, type WorkPage } from "./WorkPage.ts";
 
 const COLUMNS = [{ title: "", right: true }, { title: "", right: true }, { title: "" }, { title: "", wraps: true }];
 

@@ -1,8 +1,10 @@
+import { tellMoment } from "@halfloaf/words/clock";
+import { nameRow } from "@halfloaf/words/en";
 import type { TimelineBar, TimelineRow } from "halfloaf/kitchen";
 import { letterOf, listTicks } from "halfloaf/sheet";
 import { wrapBehind } from "../output/layout.ts";
 import { pad, textWidth } from "../output/textWidth.ts";
-import { tellMoment, type WorkPage } from "./WorkPage.ts";
+import type { WorkPage } from "./WorkPage.ts";
 
 const TICKS = [5, 10, 15, 20, 30, 60, 120, 240, 480];
 const MOST_COLUMNS_A_MINUTE = 3;
@@ -23,12 +25,6 @@ export function layTimeline(page: WorkPage): string[] {
   const axis = drawAxis(page, scale, width - left).map((line) => `${" ".repeat(left)}${line}`.trimEnd());
   const dishes = sheet.dishes.flatMap(({ title }, at) => wrapBehind(`  ${letterOf(at)}  `, title, width));
   return [...axis, ...rows, "", ...wrapBehind("  ", tellSigns(sheet.rows), width).map(paint.quiet), ...dishes];
-}
-
-/** "hands", "ring 2", "A waits". */
-export function nameRow({ kind, number }: TimelineRow): string {
-  if (kind === "waiting") return `${letterOf((number ?? 1) - 1)} waits`;
-  return number === undefined ? kind : `${kind} ${number}`;
 }
 
 /** Columns for a minute, or minutes for a column; one of the two is 1. */

@@ -1,15 +1,15 @@
+import { tellClock, tellMoment } from "@halfloaf/words/clock";
+import { CLOSING, tellMinutes, tellNumber } from "@halfloaf/words/en";
 import { clockMinutes, type DishCaution } from "halfloaf/kitchen";
 import { letterOf } from "halfloaf/sheet";
 import { harmless } from "../output/harmless.ts";
 import { layTable, wrap, wrapBehind } from "../output/layout.ts";
-import { tellMinutes, tellNumber } from "../words/amountWords.ts";
-import { CLOSING } from "../words/careWords.ts";
 import { tellTaken } from "../words/takenWords.ts";
 import { layRetimed } from "./layRetimed.ts";
 import { layStated } from "./layStated.ts";
 import { layCaution, laySteps, tellCaution } from "./laySteps.ts";
 import { layTimeline } from "./layTimeline.ts";
-import { daysBefore, tellClock, tellLetters, tellMoment, type WorkPage } from "./WorkPage.ts";
+import { daysBefore, tellLetters, type WorkPage } from "./WorkPage.ts";
 
 /** An order of work as lines: when to begin, the picture, what is done ahead, the steps, what waits, the cautions. */
 export function layWork(page: WorkPage): string[] {

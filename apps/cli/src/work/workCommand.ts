@@ -1,3 +1,5 @@
+import { tellCount } from "@halfloaf/words/en";
+import { sheetCatalogueEn } from "@halfloaf/words/en/sheets";
 import {
   type CookingOutcome,
   compareStated,
@@ -16,7 +18,6 @@ import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import { layFaults } from "../output/layFaults.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { tellCount } from "../words/amountWords.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
 import { toNames } from "../words/Names.ts";
@@ -26,7 +27,6 @@ import { layWork } from "./layWork.ts";
 import { type OpenWork, openWork } from "./openWork.ts";
 import { savePace } from "./pace/savePace.ts";
 import { findPicturePlace, savePicture } from "./savePicture.ts";
-import { toSvgWords } from "./svgWords.ts";
 import { type Happened, toHappenings } from "./toHappenings.ts";
 import { toWorkData } from "./toWorkData.ts";
 import type { WorkPage } from "./WorkPage.ts";
@@ -58,7 +58,8 @@ export async function workCommand(wish: WorkWish, terminal: Terminal): Promise<E
   if (learned?.ok === false) return refuseWith(learned.faults);
   const shown = show(wish, open.value, toCook.value, timed, happened.value);
   if (place?.ok === true && wish.svg !== undefined) {
-    const saved = savePicture(timelineSvg(shown.sheet, toSvgWords(shown.sheet)), place.value, wish.svg);
+    const words = sheetCatalogueEn(open.value.opened.kitchen.english).timeline(shown.sheet);
+    const saved = savePicture(timelineSvg(shown.sheet, words), place.value, wish.svg);
     if (!saved.ok) return refuseWith(saved.faults);
     terminal.talk(`Drawn as ${harmless(wish.svg)}.`);
   }

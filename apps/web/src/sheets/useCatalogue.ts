@@ -1,4 +1,4 @@
-import type { SheetCatalogue } from "@halfloaf/cli/sheetCatalogue";
+import type { SheetCatalogue } from "@halfloaf/words/SheetCatalogue";
 import { use } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useWords } from "../words/WordsContext.tsx";
@@ -18,8 +18,8 @@ function load(tongue: Tongue): Promise<SheetCatalogue> {
   if (known !== undefined) return known;
   const fresh =
     tongue === "de"
-      ? import("./words/sheetCatalogueDe.ts").then((loaded) => loaded.SHEET_CATALOGUE_DE)
-      : import("@halfloaf/cli/sheetCatalogue").then((loaded) => loaded.sheetCatalogue(tongue));
+      ? import("@halfloaf/words/de/sheets").then((loaded) => loaded.SHEET_CATALOGUE_DE)
+      : import("@halfloaf/words/en/sheets").then((loaded) => loaded.sheetCatalogueEn(tongue));
   loading.set(tongue, fresh);
   return fresh;
 }

@@ -1,5 +1,6 @@
+import { ROW_NAMES_DE, SITTING_NAMES_DE } from "@halfloaf/words/de";
+import { toCounted } from "@halfloaf/words/toCounted";
 import type { Words } from "./en.ts";
-import { toCounted } from "./toCounted.ts";
 
 const counted = toCounted("de");
 
@@ -174,15 +175,7 @@ export const de: Words = {
     timeline: "Zeitplan",
     timelineSays: (minutes, rows) =>
       `${counted(Math.round(minutes), { one: "Zeitplan von 1 Minute", other: `Zeitplan von ${Math.round(minutes)} Minuten` })} in ${counted(rows, { one: "1 Reihe", other: `${rows} Reihen` })}; alle Schritte stehen in der Liste darunter.`,
-    rows: {
-      hands: "Hände",
-      ring: "Platte",
-      oven: "Ofen",
-      microwave: "Mikrowelle",
-      kettle: "Kocher",
-      blender: "Mixer",
-      waiting: "Wartet",
-    },
+    rows: ROW_NAMES_DE,
   },
   stores: {
     places: { "dry-store": "Vorratsschrank", fridge: "Kühlschrank", freezer: "Gefrierfach" },
@@ -207,5 +200,5 @@ export const de: Words = {
     weight: (mass) => `${mass} zu tragen`,
     estimate: "Preis geschätzt",
   },
-  sittings: { morning: "Morgens", midday: "Mittags", between: "Dazwischen", evening: "Abends" },
+  sittings: SITTING_NAMES_DE,
 };

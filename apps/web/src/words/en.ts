@@ -1,4 +1,5 @@
-import { toCounted } from "./toCounted.ts";
+import { ROW_NAMES, SITTING_NAMES } from "@halfloaf/words/en";
+import { toCounted } from "@halfloaf/words/toCounted";
 
 const counted = toCounted("en");
 
@@ -172,15 +173,7 @@ export const en = {
     timeline: "Timeline",
     timelineSays: (minutes: number, rows: number) =>
       `${counted(Math.round(minutes), { one: "Timeline of 1 minute", other: `Timeline of ${Math.round(minutes)} minutes` })} in ${counted(rows, { one: "1 row", other: `${rows} rows` })}; all steps stand in the list below.`,
-    rows: {
-      hands: "Hands",
-      ring: "Ring",
-      oven: "Oven",
-      microwave: "Microwave",
-      kettle: "Kettle",
-      blender: "Blender",
-      waiting: "Waiting",
-    },
+    rows: ROW_NAMES,
   },
   stores: {
     places: { "dry-store": "Dry store", fridge: "Fridge", freezer: "Freezer" },
@@ -205,7 +198,7 @@ export const en = {
     weight: (mass: string) => `${mass} to carry`,
     estimate: "price is an estimate",
   },
-  sittings: { morning: "Morning", midday: "Midday", between: "Between", evening: "Evening" },
+  sittings: SITTING_NAMES,
 };
 
 /** What every language says. */

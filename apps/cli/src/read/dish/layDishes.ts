@@ -1,8 +1,8 @@
+import { tellCount, tellMass, tellNumber } from "@halfloaf/words/en";
 import { harmless } from "../../output/harmless.ts";
 import { layFaults } from "../../output/layFaults.ts";
 import { wrap, wrapBehind } from "../../output/layout.ts";
 import type { Page } from "../../output/Page.ts";
-import { tellCount, tellMass, tellNumber } from "../../words/amountWords.ts";
 import { tellField, tellMisfit, tellReason } from "../../words/readWords.ts";
 import { type BesideRow, layBeside } from "../layBeside.ts";
 import type { Doubt, PartOf, ReadDish, ReadMaking, ReadStep } from "../ReadReport.ts";

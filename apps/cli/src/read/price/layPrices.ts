@@ -1,7 +1,7 @@
+import { tellCount, tellMoney } from "@halfloaf/words/en";
 import { harmless } from "../../output/harmless.ts";
 import { wrap, wrapBehind } from "../../output/layout.ts";
 import type { Page } from "../../output/Page.ts";
-import { tellCount, tellMoney } from "../../words/amountWords.ts";
 import { type BesideRow, layBeside } from "../layBeside.ts";
 import { layMisfits } from "../layMisfits.ts";
 import type { PartOf, ReadPrice } from "../ReadReport.ts";

@@ -1,8 +1,7 @@
+import { tellComponent, tellCount, tellFigureOf } from "@halfloaf/words/en";
 import { harmless } from "../../output/harmless.ts";
 import { layTable, wrap, wrapBehind } from "../../output/layout.ts";
 import type { Page } from "../../output/Page.ts";
-import { tellCount } from "../../words/amountWords.ts";
-import { tellComponent, tellFigureOf } from "../../words/componentWords.ts";
 import { layMisfits } from "../layMisfits.ts";
 import type { FoodBeside, PartOf } from "../ReadReport.ts";
 

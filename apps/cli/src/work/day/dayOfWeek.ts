@@ -1,3 +1,4 @@
+import { tellDay } from "@halfloaf/words/en";
 import {
   jobsOfDay,
   listCookings,
@@ -14,7 +15,6 @@ import { refuseInput } from "../../commands/refuseInput.ts";
 import { EXIT, type ExitCode } from "../../exitCodes.ts";
 import { toJsonText } from "../../output/harmless.ts";
 import type { Terminal } from "../../output/Terminal.ts";
-import { tellDay } from "../../words/calendarWords.ts";
 import type { Fault } from "../../words/Fault.ts";
 import { toNames } from "../../words/Names.ts";
 import { quote } from "../../words/valueWords.ts";

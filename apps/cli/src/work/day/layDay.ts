@@ -1,9 +1,7 @@
+import { CLOSING, tellDay, tellDayShort, tellMinutes, tellNumber } from "@halfloaf/words/en";
 import { harmless } from "../../output/harmless.ts";
 import { layTable, wrap, wrapBehind } from "../../output/layout.ts";
 import type { Page } from "../../output/Page.ts";
-import { tellMinutes, tellNumber } from "../../words/amountWords.ts";
-import { tellDay, tellDayShort } from "../../words/calendarWords.ts";
-import { CLOSING } from "../../words/careWords.ts";
 import type { Names } from "../../words/Names.ts";
 import { tellTaken } from "../../words/takenWords.ts";
 import type { DayData } from "./DayData.ts";

@@ -1,3 +1,4 @@
+import { tellCount } from "@halfloaf/words/en";
 import { learnPace, type PaceOfKind } from "halfloaf/kitchen";
 import * as v from "valibot";
 import { refuseInput } from "../../commands/refuseInput.ts";
@@ -6,7 +7,6 @@ import { loadTables } from "../../input/loadTables.ts";
 import { openAnyKitchen } from "../../keep/openAnyKitchen.ts";
 import { harmless, toJsonText } from "../../output/harmless.ts";
 import type { Terminal } from "../../output/Terminal.ts";
-import { tellCount } from "../../words/amountWords.ts";
 import { layPace } from "./layPace.ts";
 import { openPace } from "./openPace.ts";
 import { PaceReport } from "./PaceReport.ts";

@@ -1,4 +1,4 @@
-import { toCounted } from "../toCounted.ts";
+import { toCounted } from "@halfloaf/words/toCounted";
 import type { accountsEn } from "./accountsEn.ts";
 
 const counted = toCounted("de");

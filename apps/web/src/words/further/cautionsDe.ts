@@ -1,4 +1,4 @@
-import { toCounted } from "../toCounted.ts";
+import { toCounted } from "@halfloaf/words/toCounted";
 import type { cautionsEn } from "./cautionsEn.ts";
 
 const counted = toCounted("de");

@@ -1,4 +1,4 @@
-import { toCounted } from "../toCounted.ts";
+import { toCounted } from "@halfloaf/words/toCounted";
 
 const counted = toCounted("en");
 

@@ -1,4 +1,4 @@
-import { toCounted } from "../toCounted.ts";
+import { toCounted } from "@halfloaf/words/toCounted";
 import type { todayEn } from "./todayEn.ts";
 
 const counted = toCounted("de");

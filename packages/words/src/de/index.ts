@@ -1,0 +1,1 @@
+export { ROW_NAMES_DE, SITTING_NAMES_DE } from "./nameWordsDe.ts";

@@ -1,0 +1,118 @@
+import type { TimelineRow, WorkSheet } from "halfloaf/kitchen";
+import { type CalendarWords, letterOf, type SheetWords, type TimelineWords } from "halfloaf/sheet";
+import { tellMoment } from "../../clockWords.ts";
+import type { SheetCatalogue } from "../../SheetCatalogue.ts";
+import { ROW_NAMES_DE } from "../nameWordsDe.ts";
+import { DAY_WORDS_DE } from "./dayWordsDe.ts";
+import { CARD_WORDS_DE, LESSON_WORDS_DE, tellPublishedCostDe } from "./dishWordsDe.ts";
+import { FIGURES_DE, tellMinutesDe, tellNumberDe } from "./figuresDe.ts";
+
+const BEGIN = { thaw: "auftauen", soak: "einweichen", ahead: "beginnen" } as const;
+
+const CALENDAR_WORDS_DE: CalendarWords = {
+  name: (kitchen) => `${kitchen}: Kochen und Einkaufen`,
+  cook: (dishes) => `Kochen: ${dishes}`,
+  cookDish: (dish, portions, minutes) => `${dish}: ${portions} Portionen, fertig in ${minutes}`,
+  trip: (shop) => `Einkaufen: ${shop}`,
+  tripLine: (count, label, price) => `${count} x ${label}, ${price}`,
+  tripTill: (till) => `Kasse ${till}`,
+  begin: (kind, what, dish) => `${what} ${BEGIN[kind]} für ${dish}`,
+  useUp: (food, mass) => `Letzter Tag: ${food}, ${mass}`,
+  useUpNote: "Das Etikett der Packung geht vor.",
+};
+
+const SHEET_WORDS_DE: SheetWords = {
+  language: "de",
+  direction: "ltr",
+  figures: FIGURES_DE,
+  day: DAY_WORDS_DE,
+  card: CARD_WORDS_DE,
+  lesson: LESSON_WORDS_DE,
+  calendar: CALENDAR_WORDS_DE,
+  pictures: { driversTitle: (dish) => `Was die Kosten treibt: ${dish}` },
+  careFirst:
+    "Das Etikett der Packung, örtliche Regeln und ärztlicher oder Ernährungs-Rat gehen allem vor, was hier steht.",
+  calculated:
+    "Alle Zahlen sind in einer Haushaltsküche aus Tabellen von Lebensmitteln, Preisen und Zeiten berechnet; keine wurde analysiert.",
+};
+
+const AGAINST = {
+  minutes: { other: "Minuten Arbeit und Wege", tell: tellMinutesDe },
+  variety: { other: "verschiedene Gerichte am Abend", tell: (value: number) => tellNumberDe(value) },
+  intake: { other: "Wert dessen, was den Referenzwerten fehlt", tell: (value: number) => tellNumberDe(value) },
+} as const;
+
+/** All that sheets, pictures and published dishes say in German. */
+export const SHEET_CATALOGUE_DE: SheetCatalogue = {
+  sheet: SHEET_WORDS_DE,
+  ribbons: (kitchen, from, { packs, finished, wasted }) => ({
+    title: `Packungsbänder: ${kitchen}, Woche vom ${FIGURES_DE.dayShort(from)}`,
+    description: `Ein Band für jede von ${packs} Packungen, vom Tag, an dem sie kommt, bis zum Teller, der sie aufbraucht; ${finished} werden aufgebraucht, von ${wasted} wird etwas weggeworfen. Das Band ist so dick, wie viel noch da ist; ein Ring ist ein Kochen, das davon nimmt.`,
+    end: (end, rest) => (end === "wasted" ? `${rest} weggeworfen` : `${rest} übrig`),
+    kind: {
+      dry: "Trockenes",
+      fresh: "Gemüse und Obst",
+      dairy: "Milchprodukte",
+      protein: "Eiweißreiches",
+      fat: "Fett",
+      other: "anderes",
+    },
+  }),
+  timeline: timelineWords,
+  accounts: (kitchen, currency, lines) => {
+    const money = (minor: number) => FIGURES_DE.money(minor, currency);
+    const told = lines.map(
+      ({ name, tillMinor, platesMinor, wasteMinor }) =>
+        `${name}: ausgegeben ${money(tillMinor)}, gegessen ${money(platesMinor)}, weggeworfen ${money(wasteMinor)}`,
+    );
+    return {
+      title: `Abrechnung von ${kitchen}`,
+      description: `${told.join("; ")}.`,
+      money: currency,
+      days: "Tage",
+      bar: { planned: "geplant", spent: "ausgegeben", eaten: "gegessen", wasted: "weggeworfen" },
+    };
+  },
+  prices: (kitchen, currency, told, line) => ({
+    title: `Gesehene Preise, ${kitchen}`,
+    description: told.length === 0 ? "Kein Preis mit bekannter Masse wurde gesehen." : `${told.join("; ")}.`,
+    perKg: `${currency} je kg`,
+    day: "gesehen am",
+    line,
+  }),
+  frontier: (kitchen, against, plans) => ({
+    title: `${kitchen}: Geld gegen ${AGAINST[against].other}`,
+    description: `Pläne, die kein anderer in beidem schlägt: ${plans.join("; ")}.`,
+    money: "Geld",
+    other: AGAINST[against].other,
+    tellOther: AGAINST[against].tell,
+  }),
+  tellAgainst: (against, value) => AGAINST[against].tell(value),
+  publishedCost: tellPublishedCostDe,
+};
+
+function timelineWords(sheet: WorkSheet): TimelineWords {
+  const dishes = sheet.dishes.map(({ title }, at) => `${letterOf(at)} ${title}`).join("; ");
+  const steps = sheet.lines.flatMap((line) =>
+    line.kind === "step" ? [`${tellMoment(sheet, line.startMinutes)} ${letterOf(line.dish)} ${line.step}`] : [],
+  );
+  return {
+    title: `Ablauf: ${dishes}`,
+    description: `${tellMinutesDe(sheet.serveMinutes)} vom ersten Schritt bis zum Teller. ${steps.join(", ")}, ${tellMoment(sheet, sheet.serveMinutes)} auftragen.`,
+    rowName: nameRow,
+    tick: (minutes) => tellMoment(sheet, minutes),
+    legend: {
+      full: "beide Hände",
+      eye: "ein Auge darauf",
+      held: "belegt",
+      wash: "Abwasch",
+      warming: "Ofen heizt",
+      waiting: "wartet",
+    },
+  };
+}
+
+function nameRow({ kind, number }: TimelineRow): string {
+  if (kind === "waiting") return `${letterOf((number ?? 1) - 1)} wartet`;
+  return number === undefined ? ROW_NAMES_DE[kind] : `${ROW_NAMES_DE[kind]} ${number}`;
+}
