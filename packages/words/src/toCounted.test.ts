@@ -12,6 +12,11 @@ describe("a text with a number", () => {
     }
   });
 
+  test("is told with as many decimals as it is shown with", () => {
+    const forms = { one: "one", other: "other" };
+    expect([1.04, 1.004].map((count) => toCounted("en", 2)(count, forms))).toEqual(["other", "one"]);
+  });
+
   test("falls back to the last form where a language has more of them", () => {
     expect(toCounted("pl")(3, { one: "one", other: "other" })).toBe("other");
   });

@@ -62,8 +62,8 @@ export async function weekCommand(wish: WeekWish, terminal: Terminal): Promise<E
   const { kitchen } = opened;
   const proof = new WeekProof(stated.problem, wish.proof);
   terminal.talk(
-    `Planning ${harmless(kitchen.name)}, ${tellCount(wish.days, "day")} from ${tellDayShort(stated.from)}: ${stated.sittings.filter(({ putBy }) => !putBy).length} sittings, ` +
-      `${stated.problem.dishes.length} dishes, ${stated.packs.length} packs.`,
+    `Planning ${harmless(kitchen.name)}, ${tellCount(wish.days, "day")} from ${tellDayShort(stated.from)}: ${tellCount(stated.sittings.filter(({ putBy }) => !putBy).length, "sitting")}, ` +
+      `${tellCount(stated.problem.dishes.length, "dish", "dishes")}, ${tellCount(stated.packs.length, "pack")}.`,
   );
   const pace = tellPace(kitchen);
   if (pace !== undefined) terminal.talk(pace);

@@ -1,7 +1,7 @@
-import { tellDayShort, tellMass, tellMoney } from "@halfloaf/words/en";
+import { tellDayShort, tellMass, tellMoney, tellPortions } from "@halfloaf/words/en";
 import { layTable, wrap, wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { type KeepNames, tellBudget, tellEnergyCost, tellPortions, tellSaving } from "../words/keepWords.ts";
+import { type KeepNames, tellBudget, tellEnergyCost, tellSaving } from "../words/keepWords.ts";
 import type { AccountsReport } from "./AccountsReport.ts";
 
 /** Accounts to be laid out as a page. */

@@ -1,8 +1,8 @@
-import { tellDay, tellDayShort, tellMass, tellMoney } from "@halfloaf/words/en";
+import { tellDay, tellDayShort, tellMass, tellMoney, tellPortions } from "@halfloaf/words/en";
 import { PLACES } from "halfloaf/food";
 import { layTable, wrap, wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { tellDaysLeft, tellPlace, tellPortions, tellToCount } from "../words/keepWords.ts";
+import { tellDaysLeft, tellPlace, tellToCount } from "../words/keepWords.ts";
 import type { Names } from "../words/Names.ts";
 import type { StoresLine, StoresReport } from "./StoresReport.ts";
 

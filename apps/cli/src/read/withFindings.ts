@@ -1,4 +1,5 @@
 import { rememberMatch } from "@halfloaf/reading";
+import { tellCount } from "@halfloaf/words/en";
 import type { Kitchen } from "halfloaf/kitchen";
 import type { Findings } from "./FileReading.ts";
 
@@ -25,9 +26,9 @@ export function tellFindings({ dishes, newPacks, matches, foods, overrides }: Fi
     ...dishes.map(({ id }) => `the dish ${id}`),
     ...foods.map(({ id }) => `the food ${id}`),
     ...overrides.map(({ food }) => `figures of ${food}`),
-    ...(prices === 0 ? [] : [`${prices} ${prices === 1 ? "price" : "prices"}`]),
+    ...(prices === 0 ? [] : [tellCount(prices, "price")]),
     ...newPacks.map(({ id }) => `the new pack ${id}`),
-    ...(matches.length === 0 ? [] : [`${matches.length} ${matches.length === 1 ? "match" : "matches"} to remember`]),
+    ...(matches.length === 0 ? [] : [tellCount(matches.length, "match to remember", "matches to remember")]),
   ].join(", ");
 }
 

@@ -43,7 +43,7 @@ function tellRest(page: WeekPage): string[] {
       ({ dish, portions, on, keepsUntil, costMinor }) =>
         `Put by on ${tellDay(on)}, carried over: ${tellNumber(portions)} portions of ${page.names.dish(dish)} for ${moneyOf(page, costMinor)}, good in the freezer until ${keepsUntil}.`,
     ),
-    `Hands-on cooking: ${tellMinutes(handsOnMinutes)} in ${days} ${days === 1 ? "day" : "days"}.`,
+    `Hands-on cooking: ${tellMinutes(handsOnMinutes)} in ${tellCount(days, "day")}.`,
     ...(washUp === undefined ? [] : [tellWashUp(washUp)]),
   ];
 }

@@ -1,4 +1,4 @@
-import { tellDay, tellMinutes, tellWeekday } from "@halfloaf/words/en";
+import { tellCount, tellDay, tellMinutes, tellWeekday } from "@halfloaf/words/en";
 import type { WeekPlan } from "halfloaf/kitchen";
 import { keepTogether, spread, wrapBehind } from "../output/layout.ts";
 import { pad } from "../output/textWidth.ts";
@@ -61,6 +61,6 @@ function tellWork({ plan, begunAhead, names }: WeekPage, sitting: Sitting): stri
     ...(taken === "" ? [] : [`with ${taken}`]),
     work,
     ...(beside.length > 0 ? [`cooked at once with ${beside.map(names.dish).join(" and ")}`] : []),
-    ...(!sitting.leftover && later > 0 ? [`cooked for ${later} more ${later === 1 ? "sitting" : "sittings"}`] : []),
+    ...(!sitting.leftover && later > 0 ? [`cooked for ${tellCount(later, "more sitting")}`] : []),
   ];
 }

@@ -1,3 +1,4 @@
+import { tellCount } from "@halfloaf/words/en";
 import { type WhyNot, whyNot } from "halfloaf/menu";
 import { tellImpossible } from "../week/tellNoPlan.ts";
 import { listHindrances } from "../words/unfitWords.ts";
@@ -44,10 +45,7 @@ function tell(task: WhyTask, why: WhyNot, sitting: number): string[] {
       return [`It can't be served at ${tellSitting(task, sitting)}: ${why.faults.map(tellUnfitFault).join("; ")}.`];
     case "dearer": {
       const changed = countChanges(task, why.found.plan, sitting);
-      const others =
-        changed === 0
-          ? "with all else as it is"
-          : `with ${changed} other ${changed === 1 ? "sitting" : "sittings"} changed`;
+      const others = changed === 0 ? "with all else as it is" : `with ${tellCount(changed, "other sitting")} changed`;
       return [`The best plan found with it there is ${tellExtra(task, why.extraMinor)}, ${others}.`];
     }
     case "breaks":

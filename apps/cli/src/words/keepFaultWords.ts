@@ -1,5 +1,5 @@
 import type { Repair } from "@halfloaf/keep/node";
-import { tellCount, tellMass } from "@halfloaf/words/en";
+import { counted, tellCount, tellMass } from "@halfloaf/words/en";
 import type { Issue } from "halfloaf/quantity";
 import { harmless } from "../output/harmless.ts";
 import type { Fault } from "./Fault.ts";
@@ -97,7 +97,7 @@ export function tellRepair(name: string, { setAside, readable, damaged, fromSnap
 
 /** Rows that this program does not understand, as talk. */
 export function tellStrange(count: number): string {
-  return `${tellCount(count, "row")} of this kitchen ${count === 1 ? "is" : "are"} of a newer Halfloaf, or none of its own; they are kept and count for nothing here.`;
+  return `${tellCount(count, "row")} of this kitchen ${counted(count, { one: "is", other: "are" })} of a newer Halfloaf, or none of its own; they are kept and count for nothing here.`;
 }
 
 /** Rows that others follow on are missing, as talk. */
@@ -115,7 +115,8 @@ export function tellUnknownThing(name: string, there: readonly string[], all: re
 
 /** More than is in the stores was asked for, or nothing. */
 export function tellTooMuch(text: string, thereG: number): Fault {
-  const there = thereG > 0 ? `only ${tellMass(thereG)} of it ${thereG === 1 ? "is" : "are"}` : "nothing of it is";
+  const there =
+    thereG > 0 ? `only ${tellMass(thereG)} of it ${counted(thereG, { one: "is", other: "are" })}` : "nothing of it is";
   return plain(
     "more-than-there",
     `${quote(text)}: ${there} in the stores.`,

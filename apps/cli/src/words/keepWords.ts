@@ -1,5 +1,5 @@
 import type { LedgerRow } from "@halfloaf/keep";
-import { tellCount, tellDayShort, tellMass, tellMoney, tellNumber } from "@halfloaf/words/en";
+import { tellCount, tellDayShort, tellMass, tellMoney, tellNumber, tellPortions } from "@halfloaf/words/en";
 import type { EventOf, RecordEvent } from "halfloaf/kitchen/record";
 import type { KeepingLimit } from "halfloaf/stores";
 import { harmless } from "../output/harmless.ts";
@@ -19,12 +19,6 @@ const PLACES = { "dry-store": "dry store", fridge: "fridge", freezer: "freezer" 
 /** A place of the stores. */
 export function tellPlace(place: keyof typeof PLACES): string {
   return PLACES[place];
-}
-
-/** Portions of a dish: "1 portion", "2.5 portions". */
-export function tellPortions(portions: number): string {
-  const told = tellNumber(portions);
-  return told === "1" ? "1 portion" : `${told} portions`;
 }
 
 /** What ended the time of something that has gone off. */

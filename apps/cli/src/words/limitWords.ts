@@ -1,4 +1,4 @@
-import { tellComponent, tellCount, tellDay, tellMass, tellMoney, tellNumber } from "@halfloaf/words/en";
+import { counted, tellComponent, tellCount, tellDay, tellMass, tellMoney, tellNumber } from "@halfloaf/words/en";
 import type { KitchenProblem } from "halfloaf/kitchen";
 import type { LimitKind, LimitReading, MenuLimit } from "halfloaf/menu";
 import { addDays } from "halfloaf/quantity";
@@ -80,7 +80,7 @@ export function tellLoosened(limit: MenuLimit, amount: number, context: LimitCon
     case "trips":
       return tellCount(whole, "more trip");
     case "pot":
-      return `room for ${tenth} more ${amount === 1 ? "portion" : "portions"} in the pot`;
+      return `room for ${tenth} more ${counted(Number(tenth), { one: "portion", other: "portions" })} in the pot`;
     case "carry": {
       const trip = stated.trips[limit.trip];
       const where = trip === undefined ? "" : ` from ${names.shop(trip.shop)} on ${tellDay(trip.date)}`;

@@ -1,4 +1,13 @@
-import { tellAmountOf, tellComponent, tellDay, tellMass, tellMinutes, tellMoney, tellNumber } from "@halfloaf/words/en";
+import {
+  tellAmountOf,
+  tellComponent,
+  tellCount,
+  tellDay,
+  tellMass,
+  tellMinutes,
+  tellMoney,
+  tellNumber,
+} from "@halfloaf/words/en";
 import type { KitchenProblem, StatedWish } from "halfloaf/kitchen";
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import type { PlanFault, PlanFaultCode } from "halfloaf/menu/check";
@@ -65,15 +74,15 @@ const TELL: Readonly<Partial<Record<PlanFaultCode, Tell>>> = {
     remedy: "More dishes that bring it, or less of it, help.",
   }),
   distinct: ({ expected, received }) => ({
-    sentence: `Variety: only ${received} different dishes in the evenings, wanted are ${expected}.`,
+    sentence: `Variety: only ${tellCount(Number(received), "different dish", "different dishes")} in the evenings, wanted are ${expected}.`,
     remedy: 'Lower "distinctEvenings" in the limits of the kitchen.',
   }),
   main: ({ expected, received }) => ({
-    sentence: `Variety: one main ingredient would stand on the table ${numberIn(received)} evenings, wanted are ${expected}.`,
+    sentence: `Variety: one main ingredient would stand on the table ${tellCount(numberIn(received), "evening")}, wanted are ${expected}.`,
     remedy: RAISE("mainMax"),
   }),
   uses: ({ path, expected, received }, context) => ({
-    sentence: `Variety: "${dishAt(context, path[1])}" would be served ${received} times, wanted are ${expected}.`,
+    sentence: `Variety: "${dishAt(context, path[1])}" would be served ${tellCount(Number(received), "time")}, wanted are ${expected}.`,
     remedy: RAISE("usesPerDish"),
   }),
   wish: (fault, context) => tellWish(fault, context),
@@ -141,18 +150,19 @@ const TELL: Readonly<Partial<Record<PlanFaultCode, Tell>>> = {
     remedy: "Allow an earlier trip.",
   }),
   "pack-limit": ({ path, expected, received }, context) => ({
-    sentence: `Buying: ${received} packs of ${context.stated.packs[Number(path[1])]?.label ?? "one kind"} would be bought, to be had are ${expected}.`,
+    sentence: `Buying: ${tellCount(Number(received), "pack")} of ${context.stated.packs[Number(path[1])]?.label ?? "one kind"} would be bought, to be had are ${expected}.`,
     remedy: "Put other packs of this food on the list.",
   }),
 };
 
 function tellWish({ path, expected, received }: PlanFault, context: PlanContext): Told {
   const wish = context.stated.wishes[Number(path[1])];
-  if (wish === undefined) return { sentence: `A wish is met ${received} times.`, remedy: "Take the wish out." };
+  if (wish === undefined)
+    return { sentence: `A wish is met ${tellCount(Number(received), "time")}.`, remedy: "Take the wish out." };
   const [from, to] = wish.days.map((day) => dayAt(context, day)) as [string, string];
   const when = from === to ? `on ${from}` : `from ${from} to ${to}`;
   return {
-    sentence: `Wishes: ${meantDishes(wish.what, context.names)} would be served ${received} times ${when}, wanted are ${expected}.`,
+    sentence: `Wishes: ${meantDishes(wish.what, context.names)} would be served ${tellCount(Number(received), "time")} ${when}, wanted are ${expected}.`,
     remedy: `Change ${quote(tellPath([...wish.path]))} of the kitchen, or allow more dishes for these sittings.`,
   };
 }

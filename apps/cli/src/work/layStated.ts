@@ -1,4 +1,4 @@
-import { tellMinutes } from "@halfloaf/words/en";
+import { tellMinutes, tellPortions } from "@halfloaf/words/en";
 import { letterOf } from "halfloaf/sheet";
 import { wrapBehind } from "../output/layout.ts";
 import type { WorkPage } from "./WorkPage.ts";
@@ -8,7 +8,7 @@ export function layStated({ stated, sheet, width }: WorkPage): string[] {
   return stated.flatMap((time, at) => {
     if (time === undefined) return [];
     const { statedMinutes, computedMinutes, offMinutes } = time;
-    const portions = sheet.dishes[at]?.portions === time.portions ? "" : ` for ${time.portions} portions`;
+    const portions = sheet.dishes[at]?.portions === time.portions ? "" : ` for ${tellPortions(time.portions)}`;
     const lead = `${letterOf(at)}: stated with ${tellMinutes(statedMinutes)}${portions}`;
     const by = tellMinutes(Math.abs(offMinutes));
     const told =

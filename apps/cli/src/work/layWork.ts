@@ -1,5 +1,5 @@
 import { tellClock, tellMoment } from "@halfloaf/words/clock";
-import { CLOSING, tellMinutes, tellNumber } from "@halfloaf/words/en";
+import { CLOSING, counted, tellMinutes, tellPortions } from "@halfloaf/words/en";
 import { clockMinutes, type DishCaution } from "halfloaf/kitchen";
 import { letterOf } from "halfloaf/sheet";
 import { harmless } from "../output/harmless.ts";
@@ -60,10 +60,6 @@ function layTitle(page: WorkPage): string[] {
   ];
 }
 
-function tellPortions(portions: number): string {
-  return portions === 1 ? "1 portion" : `${tellNumber(portions)} portions`;
-}
-
 function layTooLong({ tooLong, width, paint }: WorkPage): string[] {
   if (tooLong === undefined) return [];
   const told = `Too long by ${tellMinutes(tooLong.byMinutes)} for the minutes at hand.`;
@@ -91,7 +87,9 @@ function tellAhead(sheet: WorkPage["sheet"], minutes: number): string {
   const clock = clockMinutes(sheet, minutes);
   if (clock === undefined) return `${tellMinutes(-minutes)} before`;
   const days = daysBefore(clock);
-  return days === 0 ? tellClock(clock) : `${tellClock(clock)}, ${days === 1 ? "day before" : `${days} days before`}`;
+  return days === 0
+    ? tellClock(clock)
+    : `${tellClock(clock)}, ${counted(days, { one: "day before", other: `${days} days before` })}`;
 }
 
 function layWaits({ sheet, width, paint }: WorkPage): string[] {

@@ -1,4 +1,10 @@
 import { toDecimalText, toKcal } from "halfloaf/quantity";
+import { toCounted } from "../toCounted.ts";
+
+const MOST_DECIMALS = 2;
+
+/** The form of an English text that goes with a number as `tellNumber` writes it, which from 1 on has two decimals at most. */
+export const counted = toCounted("en", MOST_DECIMALS);
 
 /** A number with so many significant digits as a reader can use, never in powers of ten: 0.42, 8.3, 83, 1240. */
 export function tellNumber(value: number): string {
@@ -43,5 +49,10 @@ export function tellMoney(minor: number, currency: string): string {
 
 /** A count with its noun: "1 pack", "3 packs". */
 export function tellCount(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
+  return `${count} ${counted(count, { one, other: many })}`;
+}
+
+/** Portions of a dish: "1 portion", "2.5 portions". */
+export function tellPortions(portions: number): string {
+  return `${tellNumber(portions)} ${counted(portions, { one: "portion", other: "portions" })}`;
 }

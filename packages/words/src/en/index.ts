@@ -1,4 +1,5 @@
 export {
+  counted,
   tellCount,
   tellEnergy,
   tellMass,
@@ -6,6 +7,7 @@ export {
   tellMoney,
   tellNumber,
   tellPercent,
+  tellPortions,
 } from "./amountWords.ts";
 export { tellDay, tellDayShort, tellWeekday, tellYear } from "./calendarWords.ts";
 export { CLOSING, tellReferral } from "./careWords.ts";

@@ -1,4 +1,5 @@
 import { type DishText, type DraftOptions, draftDish, readDishTexts } from "@halfloaf/reading";
+import { tellCount } from "@halfloaf/words/en";
 import { type Found, refuse } from "../../words/Fault.ts";
 import { quote } from "../../words/valueWords.ts";
 import { type FileReading, NO_FINDINGS } from "../FileReading.ts";
@@ -74,7 +75,7 @@ function tellWhichDish(name: string, dishes: readonly DishText[]) {
     code: "which-dish",
     path: [],
     value: quote(name),
-    sentence: `${quote(name)} holds ${dishes.length} ${dishes.length === 1 ? "dish" : "dishes"}: ${titles.join(", ")}.`,
+    sentence: `${quote(name)} holds ${tellCount(dishes.length, "dish", "dishes")}: ${titles.join(", ")}.`,
     remedy: "Say with --dish and its number which one is meant.",
   };
 }

@@ -1,4 +1,4 @@
-import { CLOSING, tellDay, tellDayShort, tellMinutes, tellNumber } from "@halfloaf/words/en";
+import { CLOSING, tellDay, tellDayShort, tellMinutes, tellPortions } from "@halfloaf/words/en";
 import { harmless } from "../../output/harmless.ts";
 import { layTable, wrap, wrapBehind } from "../../output/layout.ts";
 import type { Page } from "../../output/Page.ts";
@@ -78,10 +78,6 @@ function tellOrigin({ cookedOn, putBy }: Job): string {
   if (putBy === undefined) return cookedOn === undefined ? "" : `, left over from ${tellDayShort(cookedOn)}`;
   const since = cookedOn === undefined ? "" : `, cooked on ${tellDayShort(cookedOn)}`;
   return `, put by in the ${putBy}${since}`;
-}
-
-function tellPortions(portions: number): string {
-  return portions === 1 ? "1 portion" : `${tellNumber(portions)} portions`;
 }
 
 function layCookings({ data, names, width, paint }: DayPage): string[] {

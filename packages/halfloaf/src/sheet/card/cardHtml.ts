@@ -21,7 +21,7 @@ export function cardHtml(sheet: CardSheet, words: SheetWords, { paper = "a4", ti
   const { handsOn, elapsed, ahead } = sheet.minutes;
   const body = html`<article class="sheet full">
 <h1>${name(title)}</h1>
-<p class="note">${card.forPortions(sheet.kitchen, figures.count(sheet.portions), figures.day(sheet.on))} ${day.moneyIn(sheet.currency)}</p>
+<p class="note">${card.forPortions(sheet.kitchen, sheet.portions, figures.day(sheet.on))} ${day.moneyIn(sheet.currency)}</p>
 ${costHtml(sheet, words)}
 <div class="flow">
 ${shopsHtml(sheet, words)}

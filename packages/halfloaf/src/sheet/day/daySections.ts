@@ -128,7 +128,7 @@ export function leftHtml(sheet: DaySheet, words: SheetWords): Html {
         money(costMinor),
       ]),
       ...waiting.map(({ dish, portions, costMinor }) => [
-        [dishHtml(sheet, dish), ", ", day.waiting(figures.count(portions))],
+        [dishHtml(sheet, dish), ", ", day.waiting(portions)],
         "",
         money(costMinor),
       ]),

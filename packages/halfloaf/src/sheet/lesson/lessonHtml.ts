@@ -34,7 +34,7 @@ function cookingHtml(cooking: LessonCooking, sheet: LessonSheet, words: SheetWor
   const step = ({ text, minutes, isHandsFree, ahead }: LessonCooking["steps"][number]) =>
     html`<li>${text} <span class="note">${lesson.step(figures.minutes(minutes), isHandsFree)}${ahead && `, ${lesson.ahead}`}</span></li>`;
   return html`<section class="long"><h2>${name(cooking.dish.name)}</h2>
-<p>${lesson.intro(figures.count(cooking.portions), figures.minutes(cooking.elapsedMinutes))}</p>
+<p>${lesson.intro(cooking.portions, figures.minutes(cooking.elapsedMinutes))}</p>
 <h3>${lesson.makings}</h3><ul>${cooking.makings.map((line) => html`<li>${name(line)}</li>`)}</ul>
 <h3>${lesson.method}</h3><ol>${cooking.steps.map(step)}</ol>
 <h3>${lesson.sums}</h3>

@@ -3,7 +3,7 @@ import type { DeclaredItem } from "../../intake/index.ts";
 /** Words of the costing card. */
 export interface CardWords {
   readonly title: (dish: string) => string;
-  readonly forPortions: (kitchen: string, portions: string, day: string) => string;
+  readonly forPortions: (kitchen: string, portions: number, day: string) => string;
   readonly makings: string;
   readonly food: string;
   readonly purchased: string;

@@ -45,7 +45,7 @@ export interface DayWords {
   readonly mass: string;
   readonly worth: string;
   readonly until: (day: string) => string;
-  readonly waiting: (portions: string) => string;
+  readonly waiting: (portions: number) => string;
   readonly otherPacks: (packs: number) => string;
   readonly leftTotal: string;
   readonly wastedLines: string;

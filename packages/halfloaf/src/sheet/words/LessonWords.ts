@@ -2,7 +2,7 @@
 export interface LessonWords {
   readonly title: (dish: string) => string;
   readonly dayTitle: (kitchen: string, day: string) => string;
-  readonly intro: (portions: string, minutes: string) => string;
+  readonly intro: (portions: number, minutes: string) => string;
   readonly makings: string;
   readonly method: string;
   readonly step: (minutes: string, isHandsFree: boolean) => string;

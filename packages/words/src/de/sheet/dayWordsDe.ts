@@ -1,4 +1,5 @@
 import type { DayWords } from "halfloaf/sheet";
+import { countedDe, tellPortionsDe } from "./figuresDe.ts";
 
 const REASONS: Readonly<Record<string, string>> = {
   "under-19": "ist unter 19",
@@ -55,8 +56,9 @@ export const DAY_WORDS_DE: DayWords = {
   mass: "g",
   worth: "Wert",
   until: (day) => `bis ${day}`,
-  waiting: (portions) => `gekocht, ${portions} Portionen warten`,
-  otherPacks: (packs) => `Hält länger: ${packs === 1 ? "1 Packung" : `${packs} Packungen`}`,
+  waiting: (portions) =>
+    `gekocht, ${tellPortionsDe(portions)} ${countedDe(portions, { one: "wartet", other: "warten" })}`,
+  otherPacks: (packs) => `Hält länger: ${countedDe(packs, { one: "1 Packung", other: `${packs} Packungen` })}`,
   leftTotal: "Zusammen übrig",
   wastedLines: "Weggeworfen",
   intake: "Zufuhr",

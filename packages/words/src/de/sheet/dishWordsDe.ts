@@ -1,5 +1,5 @@
 import type { CardSheet, CardWords, LessonWords } from "halfloaf/sheet";
-import { FIGURES_DE } from "./figuresDe.ts";
+import { countedDe, FIGURES_DE, tellPortionsDe } from "./figuresDe.ts";
 
 const ITEMS: Readonly<Record<Parameters<CardWords["item"]>[0], string>> = {
   energy: "Energie",
@@ -15,7 +15,8 @@ const ITEMS: Readonly<Record<Parameters<CardWords["item"]>[0], string>> = {
 /** The costing card in German. */
 export const CARD_WORDS_DE: CardWords = {
   title: (dish) => dish,
-  forPortions: (kitchen, portions, day) => `Kalkulation von ${kitchen} für ${portions} Portionen, Preise vom ${day}.`,
+  forPortions: (kitchen, portions, day) =>
+    `Kalkulation von ${kitchen} für ${tellPortionsDe(portions)}, Preise vom ${day}.`,
   makings: "Was es kostet",
   food: "Lebensmittel",
   purchased: "eingekauft",
@@ -68,7 +69,7 @@ export const CARD_WORDS_DE: CardWords = {
 export const LESSON_WORDS_DE: LessonWords = {
   title: (dish) => dish,
   dayTitle: (kitchen, day) => `Was ein Tag kostet: ${kitchen}, ${day}`,
-  intro: (portions, minutes) => `${portions} Portionen, vom ersten Schritt an in ${minutes} auf dem Tisch.`,
+  intro: (portions, minutes) => `${tellPortionsDe(portions)}, vom ersten Schritt an in ${minutes} auf dem Tisch.`,
   makings: "Zutaten",
   method: "Zubereitung",
   step: (minutes, isHandsFree) => (isHandsFree ? `(${minutes}, von selbst)` : `(${minutes})`),
@@ -92,11 +93,11 @@ export const LESSON_WORDS_DE: LessonWords = {
 export function tellPublishedCostDe(card: CardSheet): string {
   const { platesMinor, totalMinor, portions, currency, on, kitchen, atLeast, estimate } = card;
   const tell = (minor: number) => `${FIGURES_DE.money(minor, currency)} ${currency}`;
-  const all = `${tell(totalMinor)} für ${portions === 1 ? "1 Portion" : `${portions} Portionen`}`;
+  const all = `${tell(totalMinor)} für ${tellPortionsDe(portions)}`;
   const sure = estimate ? ", zum Teil geschätzt" : "";
   return `${atLeast ? "mindestens " : ""}${tell(platesMinor[0] ?? 0)} je Portion, ${all}, zu Preisen von ${kitchen} am ${on}${sure}`;
 }
 
 function tellDays(days: number): string {
-  return days === 1 ? "1 Tag" : `${days} Tage`;
+  return countedDe(days, { one: "1 Tag", other: `${days} Tage` });
 }

@@ -1,5 +1,6 @@
 import { type CivilDate, daysBetween, toDecimalText, toKcal } from "halfloaf/quantity";
 import type { FigureWords } from "halfloaf/sheet";
+import { toCounted } from "../../toCounted.ts";
 import { SITTING_NAMES_DE } from "../nameWordsDe.ts";
 
 const LOCALE = "de";
@@ -75,6 +76,14 @@ export function tellNumberDe(value: number, digits = 2): string {
   const whole = Math.abs(value) >= 10 ** (digits - 1) * 2;
   const options = whole ? { maximumFractionDigits: 0 } : { maximumSignificantDigits: digits };
   return new Intl.NumberFormat(LOCALE, { ...options, useGrouping: false }).format(value);
+}
+
+/** The form of a German text that goes with a number as `tellNumberDe` writes it, which from 1 on has one decimal at most. */
+export const countedDe = toCounted(LOCALE);
+
+/** Portions of a dish: "1 Portion", "2,5 Portionen". */
+export function tellPortionsDe(portions: number): string {
+  return `${tellNumberDe(portions)} ${countedDe(portions, { one: "Portion", other: "Portionen" })}`;
 }
 
 /** "12 Min.", from two hours on "2 Std. 30 Min.". */

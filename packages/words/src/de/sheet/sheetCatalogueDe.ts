@@ -5,14 +5,15 @@ import type { SheetCatalogue } from "../../SheetCatalogue.ts";
 import { ROW_NAMES_DE } from "../nameWordsDe.ts";
 import { DAY_WORDS_DE } from "./dayWordsDe.ts";
 import { CARD_WORDS_DE, LESSON_WORDS_DE, tellPublishedCostDe } from "./dishWordsDe.ts";
-import { FIGURES_DE, tellMinutesDe, tellNumberDe } from "./figuresDe.ts";
+import { countedDe, FIGURES_DE, tellMinutesDe, tellNumberDe } from "./figuresDe.ts";
 
 const BEGIN = { thaw: "auftauen", soak: "einweichen", ahead: "beginnen" } as const;
 
 const CALENDAR_WORDS_DE: CalendarWords = {
   name: (kitchen) => `${kitchen}: Kochen und Einkaufen`,
   cook: (dishes) => `Kochen: ${dishes}`,
-  cookDish: (dish, portions, minutes) => `${dish}: ${portions} Portionen, fertig in ${minutes}`,
+  // A server fills in the number as a text, so no form of a word may hang on it.
+  cookDish: (dish, portions, minutes) => `${dish} (Portionen: ${portions}), fertig in ${minutes}`,
   trip: (shop) => `Einkaufen: ${shop}`,
   tripLine: (count, label, price) => `${count} x ${label}, ${price}`,
   tripTill: (till) => `Kasse ${till}`,
@@ -47,7 +48,7 @@ export const SHEET_CATALOGUE_DE: SheetCatalogue = {
   sheet: SHEET_WORDS_DE,
   ribbons: (kitchen, from, { packs, finished, wasted }) => ({
     title: `Packungsbänder: ${kitchen}, Woche vom ${FIGURES_DE.dayShort(from)}`,
-    description: `Ein Band für jede von ${packs} Packungen, vom Tag, an dem sie kommt, bis zum Teller, der sie aufbraucht; ${finished} werden aufgebraucht, von ${wasted} wird etwas weggeworfen. Das Band ist so dick, wie viel noch da ist; ein Ring ist ein Kochen, das davon nimmt.`,
+    description: `${countedDe(packs, { one: "Ein Band für die eine Packung", other: `Ein Band für jede von ${packs} Packungen` })}, vom Tag, an dem sie kommt, bis zum Teller, der sie aufbraucht; ${finished} ${countedDe(finished, { one: "wird", other: "werden" })} aufgebraucht, von ${wasted} wird etwas weggeworfen. Das Band ist so dick, wie viel noch da ist; ein Ring ist ein Kochen, das davon nimmt.`,
     end: (end, rest) => (end === "wasted" ? `${rest} weggeworfen` : `${rest} übrig`),
     kind: {
       dry: "Trockenes",

@@ -6,7 +6,8 @@ const BEGIN = { thaw: "Thaw", soak: "Soak", ahead: "Begin" } as const;
 export const CALENDAR_WORDS: CalendarWords = {
   name: (kitchen) => `${kitchen}: cooking and shopping`,
   cook: (dishes) => `Cook ${dishes}`,
-  cookDish: (dish, portions, minutes) => `${dish}: ${portions} portions, ready in ${minutes}`,
+  // A server fills in the number as a text, so no form of a word may hang on it.
+  cookDish: (dish, portions, minutes) => `${dish} (portions: ${portions}), ready in ${minutes}`,
   trip: (shop) => `Shop at ${shop}`,
   tripLine: (count, label, price) => `${count} x ${label}, ${price}`,
   tripTill: (till) => `Till ${till}`,

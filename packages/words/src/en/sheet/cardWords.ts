@@ -1,5 +1,5 @@
 import type { CardWords } from "halfloaf/sheet";
-import { tellCount } from "../amountWords.ts";
+import { tellCount, tellPortions } from "../amountWords.ts";
 
 const ITEMS: Readonly<Record<Parameters<CardWords["item"]>[0], string>> = {
   energy: "Energy",
@@ -15,7 +15,8 @@ const ITEMS: Readonly<Record<Parameters<CardWords["item"]>[0], string>> = {
 /** The costing card in English. */
 export const CARD_WORDS: CardWords = {
   title: (dish) => dish,
-  forPortions: (kitchen, portions, day) => `Costing card of ${kitchen} for ${portions} portions, prices of ${day}.`,
+  forPortions: (kitchen, portions, day) =>
+    `Costing card of ${kitchen} for ${tellPortions(portions)}, prices of ${day}.`,
   makings: "What it costs",
   food: "food",
   purchased: "as purchased",

@@ -1,5 +1,5 @@
 import type { CardSheet } from "halfloaf/sheet";
-import { tellCount, tellMoney } from "../amountWords.ts";
+import { tellMoney, tellPortions } from "../amountWords.ts";
 
 /** What a dish costs, as plain text for whoever reads it elsewhere: with its day, its kitchen and how sure it is. */
 export function tellPublishedCost({
@@ -16,5 +16,5 @@ export function tellPublishedCost({
   const portion = `${tellMoney(platesMinor[0] ?? 0, currency)} ${currency}`;
   const all = `${tellMoney(totalMinor, currency)} ${currency}`;
   const sure = estimate ? ", some of them estimates" : "";
-  return `${least}${portion} a portion, ${all} for ${tellCount(portions, "portion")}, at prices of ${kitchen} on ${on}${sure}`;
+  return `${least}${portion} a portion, ${all} for ${tellPortions(portions)}, at prices of ${kitchen} on ${on}${sure}`;
 }

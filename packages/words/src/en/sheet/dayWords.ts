@@ -1,5 +1,5 @@
 import type { DayWords } from "halfloaf/sheet";
-import { tellCount } from "../amountWords.ts";
+import { counted, tellCount, tellPortions } from "../amountWords.ts";
 import { tellReferral } from "../careWords.ts";
 
 /** The day sheet and the week sheet in English. */
@@ -51,7 +51,7 @@ export const DAY_WORDS: DayWords = {
   mass: "g",
   worth: "worth",
   until: (day) => `until ${day}`,
-  waiting: (portions) => `cooked, ${portions} portions wait`,
+  waiting: (portions) => `cooked, ${tellPortions(portions)} ${counted(portions, { one: "waits", other: "wait" })}`,
   otherPacks: (packs) => `Keeps longer: ${tellCount(packs, "pack")}`,
   leftTotal: "Left in all",
   wastedLines: "Thrown away",

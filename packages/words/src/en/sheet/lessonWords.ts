@@ -1,10 +1,11 @@
 import type { LessonWords } from "halfloaf/sheet";
+import { tellPortions } from "../amountWords.ts";
 
 /** The page for teaching in English. */
 export const LESSON_WORDS: LessonWords = {
   title: (dish) => dish,
   dayTitle: (kitchen, day) => `What a day costs: ${kitchen}, ${day}`,
-  intro: (portions, minutes) => `${portions} portions, on the table in ${minutes} from the first step.`,
+  intro: (portions, minutes) => `${tellPortions(portions)}, on the table in ${minutes} from the first step.`,
   makings: "Makings",
   method: "Method",
   step: (minutes, isHandsFree) => (isHandsFree ? `(${minutes}, by itself)` : `(${minutes})`),

@@ -6,7 +6,7 @@ import type {
   RibbonWords,
   SheetPictureWords,
 } from "halfloaf/sheet";
-import { tellMinutes, tellMoney, tellNumber } from "../amountWords.ts";
+import { counted, tellMinutes, tellMoney, tellNumber } from "../amountWords.ts";
 import { tellDayShort } from "../calendarWords.ts";
 
 /** The pictures on pages, in English. */
@@ -18,7 +18,7 @@ export const PICTURE_WORDS: SheetPictureWords = {
 export function ribbonWords(kitchen: string, from: string, counts: PackCounts): RibbonWords {
   return {
     title: `Pack ribbons: ${kitchen}, week of ${tellDayShort(from)}`,
-    description: `A ribbon for each of ${counts.packs} packs from the day it comes to the plate that finishes it; ${counts.finished} are finished, of ${counts.wasted} something is thrown away. The ribbon is as thick as so much of the pack is left, a ring is a cooking that takes of it.`,
+    description: `${counted(counts.packs, { one: "A ribbon for the one pack", other: `A ribbon for each of ${counts.packs} packs` })} from the day it comes to the plate that finishes it; ${counts.finished} ${counted(counts.finished, { one: "is", other: "are" })} finished, of ${counts.wasted} something is thrown away. The ribbon is as thick as so much of the pack is left, a ring is a cooking that takes of it.`,
     end: (end, rest) => (end === "wasted" ? `${rest} thrown away` : `${rest} left`),
     kind: {
       dry: "dry goods",
