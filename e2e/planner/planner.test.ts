@@ -48,7 +48,7 @@ describe.skipIf(!hasBrowser)("the planner in a browser", () => {
   let onNode: PlanOutcome;
   beforeAll(async () => {
     const problem = stateKitchen("one-ring", 4);
-    ofSeed = { problem, seed: 3, moves: 20_000 };
+    ofSeed = { problem, seed: 3, moves: 20_000, searches: 2 };
     endless = { problem, seed: 1, moves: 1e9 };
     [browser, files] = await Promise.all([openBrowser(), bundlePage(fileURLToPath(new URL("./", import.meta.url)))]);
     const planner = startNodePlanner();
@@ -83,7 +83,7 @@ describe.skipIf(!hasBrowser)("the planner in a browser", () => {
       ]);
     });
 
-    test("gives the plan that Node gives for the same seed and moves, without asking for the solver", async () => {
+    test("gives the plan that Node gives for the same seed, moves and searches, without asking for the solver", async () => {
       const { outcome, told } = await page.evaluate((job) => planning.plan(job), ofSeed);
       expect(onNode).toMatchObject({ status: "planned", complete: true });
       expect(outcome).toEqual(onNode);

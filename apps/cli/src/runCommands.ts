@@ -25,6 +25,7 @@ const MOST_PORTIONS = 1000;
 const MOST_PROOF_S = 3600;
 const MOST_RISE_PCT = 100;
 const MOST_SEED = 2 ** 32 - 1;
+const MOST_SEARCHES = 8;
 
 /**
  * Runs the command of the words after the program's name and gives the exit code. Wrong usage is told as talk; a defect
@@ -81,6 +82,7 @@ interface WeekOptions {
   readonly days: number;
   readonly seed: number;
   readonly effort: Effort;
+  readonly searches?: number;
   readonly proof: number;
   readonly stand?: number;
   readonly out?: string;
@@ -98,6 +100,7 @@ function addWeek(program: Command, terminal: Terminal, end: (code: ExitCode) => 
     .addOption(new Option("--days <n>", HELP.days).argParser(parseWhole(1, MOST_DAYS)).default(7))
     .addOption(new Option("--seed <n>", HELP.seed).argParser(parseWhole(0, MOST_SEED)).default(1))
     .addOption(new Option("--effort <effort>", HELP.effort).choices(efforts).default("usual"))
+    .option("--searches <n>", HELP.searches, parseWhole(1, MOST_SEARCHES))
     .addOption(new Option("--proof <seconds>", HELP.proof).argParser(parseWhole(0, MOST_PROOF_S)).default(3))
     .option("--stand <percent>", HELP.stand, parseWhole(0, MOST_RISE_PCT))
     .option("--out <file>", HELP.out)

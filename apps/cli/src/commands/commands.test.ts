@@ -31,7 +31,7 @@ function write(name: string, change: (kitchen: Draft) => void): void {
 test("week prints every part, keeps the plan as a file, and gives the same plan again", async () => {
   write("easy.json", widenLimits);
   const memory = toMemory(folder, 60);
-  const first = await run("week easy.json --effort quick --proof 1", memory);
+  const first = await run("week easy.json --effort quick --searches 1 --proof 1", memory);
   expect(first.code).toBe(0);
   for (const line of memory.printed) expect(textWidth(line), line).toBeLessThanOrEqual(60);
   expect(memory.progress.findLast((line) => line.startsWith("Searching"))).toMatch(
@@ -56,7 +56,7 @@ test("week prints every part, keeps the plan as a file, and gives the same plan 
   const file = join(folder, "halfloaf-week-easy-2026-11-30.json");
   const kept = JSON.parse(readFileSync(file, "utf8"));
   expect(v.safeParse(WeekPlan, kept).issues).toBe(undefined);
-  const again = await run("week easy.json --effort quick --proof 0 --json");
+  const again = await run("week easy.json --effort quick --searches 1 --proof 0 --json");
   expect(JSON.parse(again.printed)).toEqual(kept);
   expect(readdirSync(folder)).toEqual(["easy.json", "halfloaf-week-easy-2026-11-30.json"]);
 }, 60_000);
@@ -65,7 +65,7 @@ test("week takes days, first day, seed and file, and writes over an older week",
   write("easy.json", widenLimits);
   writeFileSync(join(folder, "mine.json"), '{"format": "halfloaf-week", "version": 1}');
   const { code, talked } = await run(
-    "week easy.json --from 2026-12-01 --days 2 --seed 7 --effort quick --proof 0 --out mine.json",
+    "week easy.json --from 2026-12-01 --days 2 --seed 7 --effort quick --searches 1 --proof 0 --out mine.json",
   );
   expect([code, talked]).toEqual([0, expect.stringContaining("Kept as mine.json.")]);
   const kept = v.parse(WeekPlan, JSON.parse(readFileSync(join(folder, "mine.json"), "utf8")));
@@ -93,8 +93,34 @@ test("a file that is not a week of ours is left as it is", async () => {
 
 test("who asks to stop gets the best plan so far", async () => {
   write("easy.json", widenLimits);
-  const { code, talked } = await run("week easy.json --effort long --proof 0 --json", toMemory(folder, 80, 12));
+  const asked = "week easy.json --effort long --proof 0 --json --searches";
+  const { code, talked } = await run(`${asked} 1`, toMemory(folder, 80, 12));
   expect([code, talked]).toEqual([0, expect.stringContaining("Stopped after 24")]);
+  const memory = toMemory(folder);
+  let stop = (): void => undefined;
+  const several = await run(`${asked} 2`, {
+    ...memory,
+    onStop: (listener) => {
+      stop = listener;
+      return () => undefined;
+    },
+    showProgress: (line) => void (line.includes("best so far") && stop()),
+  });
+  expect([several.code, several.talked]).toEqual([
+    0,
+    expect.stringMatching(/Stopped after \d+ moves from seed \d+, the best of 2 searches/),
+  ]);
+}, 60_000);
+
+test("of several searches the best is kept, with the seed from which one alone finds it again", async () => {
+  write("easy.json", widenLimits);
+  const asked = "week easy.json --days 2 --effort quick --proof 0 --json";
+  const [first, several] = [await run(`${asked} --searches 1`), await run(`${asked} --searches 2`)];
+  const weeks = [first, several].map(({ printed }) => v.parse(WeekPlan, JSON.parse(printed)));
+  const [alone, best] = weeks.map(({ search }) => search);
+  expect(best?.moneyMinor).toBeLessThanOrEqual(alone?.moneyMinor as number);
+  const again = await run(`${asked} --searches 1 --seed ${best?.seed}`);
+  expect(JSON.parse(again.printed)).toEqual(weeks[1]);
 }, 60_000);
 
 test("limits that can't be kept end with code 3, in words and as data, and no file", async () => {

@@ -1,3 +1,5 @@
+import type { Planner } from "@halfloaf/engine";
+import { startNodePlanner } from "@halfloaf/engine/node";
 import { tellCount, tellDayShort, tellMoney } from "@halfloaf/words/en";
 import { type KitchenProblem, toMenuProblem, toWeekPlan, type WeekPlan, withStandRise } from "halfloaf/kitchen";
 import { checkPlan } from "halfloaf/menu/check";
@@ -34,6 +36,8 @@ export interface WeekWish {
   readonly days: number;
   readonly seed: number;
   readonly effort: Effort;
+  /** Searches from different seeds, the best of which is taken; absent: as many as the machine has room for. */
+  readonly searches?: number;
   /** Seconds to prove how close to the best the plan is; 0 = not at all. */
   readonly proof: number;
   /** Percent by which estimated prices may rise and the budget still holds; absent: as the kitchen says. */
@@ -60,7 +64,8 @@ export async function weekCommand(wish: WeekWish, terminal: Terminal): Promise<E
   if (!task.ok) return refuseInput(wish.kitchen, task.faults, wish.json, terminal);
   const { stated, opened } = task.value;
   const { kitchen } = opened;
-  const proof = new WeekProof(stated.problem, wish.proof);
+  const planner = startNodePlanner();
+  const proof = new WeekProof(planner, stated.problem, wish.proof);
   terminal.talk(
     `Planning ${harmless(kitchen.name)}, ${tellCount(wish.days, "day")} from ${tellDayShort(stated.from)}: ${tellCount(stated.sittings.filter(({ putBy }) => !putBy).length, "sitting")}, ` +
       `${tellCount(stated.problem.dishes.length, "dish", "dishes")}, ${tellCount(stated.packs.length, "pack")}.`,
@@ -68,23 +73,30 @@ export async function weekCommand(wish: WeekWish, terminal: Terminal): Promise<E
   const pace = tellPace(kitchen);
   if (pace !== undefined) terminal.talk(pace);
   try {
-    return await planAndProve(wish, task.value, proof, terminal);
+    return await planAndProve(wish, task.value, { planner, proof }, terminal);
   } finally {
-    proof.dispose();
+    planner.dispose();
   }
 }
 
-async function planAndProve(wish: WeekWish, task: Task, proof: WeekProof, terminal: Terminal): Promise<ExitCode> {
+async function planAndProve(
+  wish: WeekWish,
+  task: Task,
+  { planner, proof }: { readonly planner: Planner; readonly proof: WeekProof },
+  terminal: Terminal,
+): Promise<ExitCode> {
   const { currency } = task.opened.kitchen;
-  const search = { stated: task.stated, currency, seed: wish.seed, moves: EFFORTS[wish.effort] };
+  const { seed, effort, searches = planner.mostSearches } = wish;
+  const beside = searches > 1 && { beside: { planner, searches } };
+  const search = { stated: task.stated, currency, seed, moves: EFFORTS[effort], ...beside };
   const found = await searchWeek({ ...search, onBetter: (moneyMinor) => proof.hear(moneyMinor) }, terminal);
   if (found.kind !== "found") return endWithoutPlan(wish, task, found, terminal);
-  const { stated, outcome } = settleFound(wish.seed, task.opened, task.stated, found);
+  const { stated, outcome } = settleFound(task.opened, task.stated, found);
   if (outcome.kind !== "found") return endWithoutPlan(wish, { ...task, stated }, outcome, terminal);
-  const plan = toSoundWeek({ ...task, stated }, outcome, wish.seed);
+  const plan = toSoundWeek({ ...task, stated }, outcome);
   const accepted = wish.accept ? await accept(wish, plan, terminal) : undefined;
   if (accepted?.ok === false) return refuseInput(wish.kitchen, accepted.faults, wish.json, terminal);
-  const code = finish(wish, task, plan, outcome, terminal);
+  const code = finish(wish, task, plan, { ...outcome, searches }, terminal);
   if (code === EXIT.done) await proof.tell(outcome.plan, outcome.moneyMinor, currency, terminal);
   return code;
 }
@@ -117,12 +129,12 @@ async function prepare(wish: WeekWish, terminal: Terminal): Promise<Found<Task>>
 }
 
 /** The plan with names and sums. What does not hold here is a defect of the program, never of what was given. */
-function toSoundWeek(task: Task, found: Extract<SearchOutcome, { kind: "found" }>, seed: number): WeekPlan {
+function toSoundWeek(task: Task, found: Extract<SearchOutcome, { kind: "found" }>): WeekPlan {
   const { stated, opened } = task;
   const { faults } = checkPlan(stated.problem, found.plan);
   if (faults.length > 0)
     throw new Error(`the search gave a plan that breaks its limits: ${JSON.stringify(faults.slice(0, 5))}`);
-  const { moves, moneyMinor } = found;
+  const { seed, moves, moneyMinor } = found;
   const week = toWeekPlan(opened.kitchen, opened.tables, stated, found.plan, { seed, moves, moneyMinor });
   const { openingMinor, tillMinor, platesMinor, wasteMinor, carryOverMinor } = week.accounts;
   if (openingMinor + tillMinor !== platesMinor + wasteMinor + carryOverMinor) {
@@ -135,12 +147,13 @@ function finish(
   wish: WeekWish,
   { names, stated, out, opened: { tables } }: Task,
   plan: WeekPlan,
-  { moves, moneyMinor, stopped }: Extract<SearchOutcome, { kind: "found" }>,
+  { seed, moves, moneyMinor, stopped, searches }: Extract<SearchOutcome, { kind: "found" }> & { searches: number },
   terminal: Terminal,
 ): ExitCode {
   const money = `${tellMoney(Math.round(moneyMinor), plan.currency)} ${plan.currency}`;
+  const best = searches > 1 ? `, the best of ${searches} searches` : "";
   terminal.talk(
-    `${stopped ? "Stopped" : "Searched"} after ${moves} moves from seed ${wish.seed}; weighed with minutes, dislikes and shortfalls ${money}.`,
+    `${stopped ? "Stopped" : "Searched"} after ${moves} moves from seed ${seed}${best}; weighed with minutes, dislikes and shortfalls ${money}.`,
   );
   if (out !== undefined) {
     const saved = saveWeek(plan, out.path, out.name);

@@ -34,7 +34,7 @@ export async function planFirst(name: string, terminal: Terminal): Promise<Found
   terminal.talk(`Planning ${harmless(kitchen.name)} first, as "halfloaf week" does.`);
   const given = toMenuProblem(kitchen, tables, startsOn, DAYS);
   const found = await searchWeek({ stated: given, currency, seed: SEED, moves: EFFORTS.usual }, terminal);
-  const settled = found.kind === "found" ? settleFound(SEED, opened.value, given, found) : undefined;
+  const settled = found.kind === "found" ? settleFound(opened.value, given, found) : undefined;
   const { stated, outcome } = settled ?? { stated: given, outcome: found };
   if (outcome.kind === "found") {
     const { plan, moves, moneyMinor } = outcome;

@@ -1,6 +1,5 @@
 import { availableParallelism } from "node:os";
 import type { Planner, RunningProof } from "@halfloaf/engine";
-import { startNodePlanner } from "@halfloaf/engine/node";
 import { tellCount, tellMoney } from "@halfloaf/words/en";
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import type { Terminal } from "../output/Terminal.ts";
@@ -20,21 +19,16 @@ export class WeekProof {
   private boundMinor: number | undefined;
   private onBound: () => void = () => undefined;
 
-  constructor(problem: MenuProblem, seconds: number) {
+  constructor(planner: Planner, problem: MenuProblem, seconds: number) {
+    this.planner = planner;
     this.problem = problem;
     this.seconds = seconds;
-    this.planner = startNodePlanner();
     if (seconds > 0 && availableParallelism() > 1) this.running = this.begin();
   }
 
   /** Tells it of a plan that costs so much; the bound is not pushed above it. */
   hear(moneyMinor: number): void {
     this.running?.hear(moneyMinor);
-  }
-
-  /** Ends the proof, told or not. */
-  dispose(): void {
-    this.planner.dispose();
   }
 
   /**

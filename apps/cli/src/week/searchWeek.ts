@@ -1,3 +1,4 @@
+import type { Planner } from "@halfloaf/engine";
 import { tellMoney } from "@halfloaf/words/en";
 import type { KitchenProblem } from "halfloaf/kitchen";
 import { atHighPrices, type MenuPlan, type MenuProblem, MenuSearch } from "halfloaf/menu";
@@ -14,6 +15,8 @@ export interface SearchWish {
   readonly currency: string;
   readonly seed: number;
   readonly moves: number;
+  /** Several searches from other seeds, each in a worker and of so many moves; absent: one, in this thread. */
+  readonly beside?: { readonly planner: Planner; readonly searches: number };
   /** Told the money of each better plan. */
   readonly onBetter?: (moneyMinor: number) => void;
 }
@@ -23,6 +26,8 @@ export type SearchOutcome =
   | {
       readonly kind: "found";
       readonly plan: MenuPlan;
+      /** Seed from which one search of so many moves finds the plan. */
+      readonly seed: number;
       readonly moves: number;
       readonly moneyMinor: number;
       readonly stopped: boolean;
@@ -33,17 +38,53 @@ export type SearchOutcome =
   | { readonly kind: "broken"; readonly plan: MenuPlan | undefined; readonly moves: number; readonly stopped: boolean };
 
 /**
- * Searches for a plan. The same problem, seed and number of moves give the same plan, unless a person stops the search;
- * then the best so far counts. Where none is found and estimated prices may rise, it searches once more for packs that stand
- * the rise. Progress is shown as talk.
+ * Searches for a plan. The same problem, seed, number of moves and of searches give the same plan, unless a person stops the
+ * search; then the best so far counts. Where none is found and estimated prices may rise, it searches once more for packs that
+ * stand the rise. Where no worker can be had for several searches, this thread makes one. Progress is shown as talk.
  */
 export async function searchWeek(wish: SearchWish, terminal: Terminal): Promise<SearchOutcome> {
   const { problem } = wish.stated;
+  const several = wish.beside === undefined ? undefined : await searchBeside(wish, wish.beside, terminal);
+  if (several !== undefined) return several;
   const outcome = await searchProblem(problem, wish, terminal);
   const raised = outcome.kind === "broken" && !outcome.stopped ? atHighPrices(problem) : undefined;
   const again = raised && (await searchProblem(raised, wish, terminal));
   if (again?.kind !== "found") return outcome;
   return { ...again, moneyMinor: checkPlan(problem, again.plan).money.totalMinor };
+}
+
+/** Searches in workers; undefined where all of them broke down. */
+async function searchBeside(
+  wish: SearchWish,
+  { planner, searches }: NonNullable<SearchWish["beside"]>,
+  terminal: Terminal,
+): Promise<SearchOutcome | undefined> {
+  const { seed, stated } = wish;
+  let stopped = false;
+  let bestMinor = Number.POSITIVE_INFINITY;
+  const running = planner.plan(
+    { problem: stated.problem, seed, moves: wish.moves, searches },
+    ({ moves, costMinor }) => {
+      terminal.showProgress(tellProgress(wish, moves, costMinor));
+      if (costMinor === undefined || costMinor >= bestMinor) return;
+      bestMinor = costMinor;
+      wish.onBetter?.(costMinor);
+    },
+  );
+  const takeOff = terminal.onStop(() => {
+    stopped = true;
+    running.stop();
+  });
+  const outcome = await running.outcome;
+  terminal.showProgress("");
+  takeOff();
+  if (outcome.status === "planned") {
+    const { plan, costMinor: moneyMinor, moves } = outcome;
+    return { kind: "found", plan, seed: outcome.seed, moves, moneyMinor, stopped };
+  }
+  if (outcome.status !== "none") return undefined;
+  const { gaps, leastBroken, moves } = outcome;
+  return gaps.length > 0 ? { kind: "gaps", sittings: gaps } : { kind: "broken", plan: leastBroken, moves, stopped };
 }
 
 async function searchProblem(problem: MenuProblem, wish: SearchWish, terminal: Terminal): Promise<SearchOutcome> {
@@ -71,7 +112,7 @@ async function searchProblem(problem: MenuProblem, wish: SearchWish, terminal: T
   const plan = search.best();
   if (plan === undefined || moneyMinor === undefined)
     return { kind: "broken", plan: search.leastBroken(), moves, stopped };
-  return { kind: "found", plan, moves, moneyMinor, stopped };
+  return { kind: "found", plan, seed: wish.seed, moves, moneyMinor, stopped };
 }
 
 function tellProgress({ moves: all, currency }: SearchWish, moves: number, moneyMinor: number | undefined): string {

@@ -18,8 +18,9 @@ Exit codes: 0 done; 1 defect of the program; 2 input or usage can't be used;
 described in docs/commands.md.`,
   week: "Plan the days of a kitchen: menu, buying list, accounts, intake; keep the plan as a file.",
   weekAfter: `
-The same kitchen, days, seed and effort give the same plan. Ctrl-C stops the
-search and takes the best plan so far; a second Ctrl-C ends the program.
+The same kitchen, days, seed, effort and number of searches give the same plan.
+Ctrl-C stops the search and takes the best plan so far; a second Ctrl-C ends
+the program.
 
 Examples:
   $ halfloaf week
@@ -190,6 +191,7 @@ Examples:
   days: "how many days, 1 to 28",
   seed: "start of the search; another one gives another plan",
   effort: "how long to search",
+  searches: "searches beside each other, the best is taken (default: what the machine has room for, 1 to 4)",
   proof: "seconds to prove how close to the best the plan is, told as talk",
   stand: "let the budget hold even if every estimated price rises by so many percent",
   out: "file to keep the plan in (default: halfloaf-week-KITCHEN-FROM.json)",

@@ -63,15 +63,16 @@ export class PlanningRun {
     const [planner, stated] = await Promise.all([start(), thinker.state(kitchen, from, days)]);
     if (this.#isStopped) return { kind: "idle" };
     const { id, problem } = stated;
-    const write = async (plan: MenuPlan, moves: number, moneyMinor: number): Promise<WeekPlan | undefined> =>
-      thinker.write(id, plan, { seed: SEED, moves, moneyMinor });
-    this.#search = planner.plan({ problem, seed: SEED, moves: MOVES }, ({ plan, costMinor, moves }) => {
+    const write = async (plan: MenuPlan, search: WeekPlan["search"]): Promise<WeekPlan | undefined> =>
+      thinker.write(id, plan, search);
+    const job = { problem, seed: SEED, moves: MOVES, searches: planner.mostSearches };
+    this.#search = planner.plan(job, ({ plan, seed = SEED, costMinor, moves }) => {
       this.#share = moves / MOVES;
       if (costMinor === undefined && moves > HOPELESS_MOVES) this.#search?.stop();
       if (costMinor !== undefined) this.#hear(planner, problem, costMinor);
       if (plan !== undefined && plan !== this.#plan && costMinor !== undefined) {
         this.#plan = plan;
-        void write(plan, moves, costMinor).then((week) => this.#show(week));
+        void write(plan, { seed, moves, moneyMinor: costMinor }).then((week) => this.#show(week));
       }
       this.#report();
     });
@@ -80,8 +81,8 @@ export class PlanningRun {
     if (outcome.status === "cancelled") return undefined;
     if (outcome.status === "none")
       return this.#isStopped ? { kind: "idle" } : { kind: "none", kitchen: { ...kitchen, startsOn: from } };
-    const { plan, moves, costMinor } = outcome;
-    const week = await write(plan, moves, costMinor);
+    const { plan, seed, moves, costMinor } = outcome;
+    const week = await write(plan, { seed, moves, moneyMinor: costMinor });
     if (week === undefined) return { kind: "failed", reason: "plan refused by the judge" };
     this.#isPlanned = true;
     this.#week = week;

@@ -3,73 +3,10 @@ import { checkPlan } from "halfloaf/menu/check";
 import type { WorkPlan, WorkProblem } from "halfloaf/work";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { PlanOutcome, PlanProgress } from "./PlanJob.ts";
-import { Planner, type PlannerOptions } from "./Planner.ts";
+import type { Planner } from "./Planner.ts";
 import type { PlannerWorker } from "./PlannerWorker.ts";
+import { countWorkers, ENDLESS, PROBLEM } from "./planner.testing.ts";
 import { startNodePlanner, startNodeWorker } from "./startNodePlanner.ts";
-
-/** Three days of one sitting; two dishes of one food each. */
-const PROBLEM: MenuProblem = {
-  days: 3,
-  periodDay: [0, 1, 2],
-  foods: ["beans", "rice"].map((id) => ({
-    id,
-    openedDays: 1,
-    unopenedDays: 9,
-    creditMinorPerG: 0.1,
-    creditOpenedMinorPerG: 0.1,
-    wasteMinorPerG: 0.1,
-  })),
-  dishes: [0, 1].map((food) => ({
-    id: `dish-${food}`,
-    makings: [{ food, massG: 150 }],
-    handsOn: { fixed: 5, perPortion: 1 },
-    elapsed: { fixed: 10, perPortion: 1 },
-    keepsDays: 1,
-    needsHeat: false,
-    servedCold: true,
-    travels: true,
-    main: food,
-    maxUses: 3,
-    dislikeMinor: 0,
-    energyKj: 2000,
-    components: [],
-  })),
-  sittings: [0, 1, 2].map((day) => ({
-    day,
-    period: day,
-    portions: 1,
-    minutes: 30,
-    heat: true,
-    packed: false,
-    dishes: [0, 1],
-    variety: true,
-  })),
-  lots: [],
-  packs: [0, 1].map((food) => ({
-    food,
-    shop: 0,
-    massG: 400,
-    priceMinor: 90 + food,
-    limit: 9999,
-    fromDay: 0,
-    toDay: 2,
-  })),
-  shopCount: 1,
-  trips: [{ shop: 0, day: 0, period: 0, costMinor: 0, minutes: 0 }],
-  components: [],
-  profiles: [{ eaters: 1, sittings: [0, 1, 2], energyKj: [2000, 2000, 2000], bounds: [] }],
-  limits: {
-    handsOnMinutes: [60, 60, 60],
-    energyTolerance: 0.1,
-    distinct: 1,
-    mainMax: 3,
-    batchPortions: 3,
-    maxTrips: 1,
-  },
-  worth: { minuteMinor: 1, leftoverMinutes: 2, shortfallFirstMinor: 0, shortfallRestMinor: 0, shortfallKnee: 0.1 },
-};
-
-const ENDLESS = 1e9;
 
 /** Dishes of one step each, which take so many minutes of the only cook. */
 function mealOf(minutes: readonly number[]): WorkProblem {
@@ -158,16 +95,6 @@ describe("a planner in a worker", () => {
     expect(outcome).toMatchObject({ status: "none", gaps: [1] });
   });
 });
-
-/** A planner that counts the workers it starts. */
-function countWorkers(options: PlannerOptions, start: () => PlannerWorker = startNodeWorker) {
-  const counted = { started: 0 };
-  const planner = new Planner(() => {
-    counted.started++;
-    return start();
-  }, options);
-  return { planner, counted };
-}
 
 describe("a proof beside a search", () => {
   test("the gap told is the best plan's money less the bound, and the bound never exceeds the plan", async () => {

@@ -1,22 +1,24 @@
 import * as Comlink from "comlink";
 import type { WorkPlan, WorkProblem } from "halfloaf/work";
 import type { BoundOutcome, BoundProgress } from "../proveBound.ts";
+import { JointSearch } from "./JointSearch.ts";
 import type { OrderJob, OrderOutcome } from "./OrderJob.ts";
 import type { PlanJob, PlanOutcome, PlanProgress } from "./PlanJob.ts";
-import type { SearchProgress } from "./PlannerService.ts";
 import type { PlannerWorker } from "./PlannerWorker.ts";
 import type { ProofJob } from "./ProofJob.ts";
-import { type LaneTicket, WorkerLane } from "./WorkerLane.ts";
+import { WorkerLane } from "./WorkerLane.ts";
 
 /** How a planner uses the machine. */
 export interface PlannerOptions {
   /** Threads that may be kept busy; with one alone, a proof begins when its search has ended. */
   readonly threads: number;
+  /** Memory of the device, as far as it tells. */
+  readonly memoryGb?: number;
   /** Memory of the solver beyond which its worker is given up after a proof, since it never gives any back. */
   readonly mostSolverBytes?: number;
 }
 
-/** A search under way. */
+/** A search under way, or several as one. */
 export interface RunningPlan {
   readonly outcome: Promise<PlanOutcome>;
   /** The proof beside it, which may go on after the search; absent where none was asked for. */
@@ -43,8 +45,10 @@ export interface RunningOrder {
   stop(): void;
 }
 
-/** A search looks for messages every few dozen milliseconds, but not while it sets itself up. */
-const PLAN_GRACE_MS = 2000;
+/** Beyond these a further search brings little, and warms the device. */
+const MOST_SEARCHES = 4;
+/** A search and its problem take some dozen megabytes; this leaves most of a device to all else. */
+const GB_PER_SEARCH = 2;
 /** A proof loses nothing when its worker ends amid a solve. */
 const PROOF_GRACE_MS = 100;
 const ORDER_GRACE_MS = 1000;
@@ -53,18 +57,31 @@ const NOTHING_PROVEN: BoundOutcome = { status: "stopped", elapsed: 0, parts: 0 }
 
 /**
  * Plans, proves and orders in workers, so that what called it stays awake: one worker searches, another proves beside
- * it. Several pieces of work may be queued for each; all tell their progress and are stopped or cancelled by themselves.
- * `dispose` ends the workers; what was under way is broken off with what it has.
+ * it, and a plan may be searched for in further workers from other seeds. Several pieces of work may be queued for each;
+ * all tell their progress and are stopped or cancelled by themselves. `dispose` ends the workers; what was under way is
+ * broken off with what it has.
+ *
+ * A plan hangs on its job alone, on problem, seed, moves and number of searches, once all of them have made their moves.
+ * What is told on the way, and what a stop leaves, hang on how fast each of them ran. Decision 0016.
  */
 export class Planner {
-  private readonly search: WorkerLane;
+  private readonly start: () => PlannerWorker;
+  /** The first searches every plan and orders all work; the others search along where a job asks for several. */
+  private readonly searches: WorkerLane[];
   private readonly proofs: WorkerLane;
   private readonly options: PlannerOptions;
 
   constructor(start: () => PlannerWorker, options: PlannerOptions) {
-    this.search = new WorkerLane(start);
+    this.start = start;
+    this.searches = [new WorkerLane(start)];
     this.proofs = new WorkerLane(start);
     this.options = options;
+  }
+
+  /** Searches that the machine has room for beside a proof and the rest of it: 1 to 4, 1 on two cores or 2 GB. */
+  get mostSearches(): number {
+    const { threads, memoryGb = Number.POSITIVE_INFINITY } = this.options;
+    return Math.max(1, Math.min(MOST_SEARCHES, threads - 1, Math.floor(memoryGb / GB_PER_SEARCH)));
   }
 
   /** Searches for a plan and, where `proofS` is given, proves beside it how good it is. */
@@ -76,19 +93,19 @@ export class Planner {
     };
     let proof: RunningProof | undefined;
     let isEnded = false;
-    const ticket = this.addSearch(job, (more) => {
+    const search = new JointSearch(this.lanes(job.searches ?? 1), job, (more) => {
       if (more.costMinor !== undefined) proof?.hear(more.costMinor);
       tell(more);
     });
     const end = (how: "stop" | "cancel") => (): void => {
       isEnded = true;
-      ticket[how]();
+      search[how]();
       proof?.stop();
     };
-    const running = { outcome: ticket.outcome, stop: end("stop"), cancel: end("cancel") };
+    const running = { outcome: search.outcome, stop: end("stop"), cancel: end("cancel") };
     if (job.proofS === undefined) return running;
     const { problem, proofS: seconds } = job;
-    const begun = this.whenThreadIsFree(ticket.outcome).then((found): Promise<BoundOutcome> | BoundOutcome => {
+    const begun = this.whenThreadIsFree(search.outcome).then((found): Promise<BoundOutcome> | BoundOutcome => {
       if (isEnded) return NOTHING_PROVEN;
       const incumbentMinor = found ?? progress.costMinor;
       const proofJob = { problem, seconds, ...(incumbentMinor !== undefined && { incumbentMinor }) };
@@ -142,7 +159,7 @@ export class Planner {
       best = plan;
       onPlan(plan);
     };
-    const ticket = this.search.add<OrderOutcome>({
+    const ticket = this.lanes(1)[0].add<OrderOutcome>({
       begin: (service) => service.order(job, Comlink.proxy(listen)),
       breakOff: () => (best ? { kind: "broken-off", plan: best } : { kind: "stopped" }),
       cancel: () => ({ kind: "stopped" }),
@@ -158,24 +175,12 @@ export class Planner {
 
   /** Ends the workers. */
   dispose(): void {
-    this.search.dispose();
-    this.proofs.dispose();
+    for (const lane of [...this.searches, this.proofs]) lane.dispose();
   }
 
-  private addSearch(job: PlanJob, onProgress: (progress: SearchProgress) => void): LaneTicket<PlanOutcome> {
-    let best: PlanOutcome = { status: "none", gaps: [], moves: 0 };
-    const listen = (progress: SearchProgress): void => {
-      const { plan, costMinor, moves } = progress;
-      if (plan && costMinor !== undefined) best = { status: "planned", plan, costMinor, moves, complete: false };
-      onProgress(progress);
-    };
-    return this.search.add<PlanOutcome>({
-      begin: (service) => service.plan(job, Comlink.proxy(listen)),
-      breakOff: () => best,
-      cancel: () => ({ status: "cancelled" }),
-      fail: (reason) => ({ status: "failed", reason }),
-      graceMs: PLAN_GRACE_MS,
-    });
+  private lanes(count: number): readonly [WorkerLane, ...WorkerLane[]] {
+    while (this.searches.length < count) this.searches.push(new WorkerLane(this.start));
+    return this.searches.slice(0, Math.max(1, count)) as [WorkerLane, ...WorkerLane[]];
   }
 
   /** At once where there is a thread for the proof, else after the search; then with the money of its plan. */

@@ -17,6 +17,9 @@ const PAUSE_PER_PLAN = 10;
 /** What a search tells from within its worker. */
 export type SearchProgress = Pick<PlanProgress, "moves" | "costMinor" | "plan">;
 
+/** One search of a job. */
+export type SearchJob = Pick<PlanJob, "problem" | "seed" | "moves">;
+
 /** Lets messages in: resolves after what is waiting in the event loop has been handled. */
 function breathe(): Promise<void> {
   return new Promise((resolve) => {
@@ -37,7 +40,7 @@ export class PlannerService {
    * Searches for a plan, once more at the high prices where none is found at those expected; every plan told has been
    * judged.
    */
-  async plan(job: PlanJob, onProgress: (progress: SearchProgress) => void): Promise<PlanOutcome> {
+  async plan(job: SearchJob, onProgress: (progress: SearchProgress) => void): Promise<PlanOutcome> {
     this.isStopped = false;
     const outcome = await this.search(job, onProgress);
     const isBroken = outcome.status === "none" && outcome.gaps.length === 0 && !this.isStopped;
@@ -48,7 +51,7 @@ export class PlannerService {
     return { ...again, costMinor: checkPlan(job.problem, judge(job.problem, again.plan)).money.totalMinor };
   }
 
-  private async search(job: PlanJob, onProgress: (progress: SearchProgress) => void): Promise<PlanOutcome> {
+  private async search(job: SearchJob, onProgress: (progress: SearchProgress) => void): Promise<PlanOutcome> {
     const search = new MenuSearch(job.problem, job.seed, { expectedMoves: job.moves });
     const { gaps } = search;
     if (gaps.length > 0) return { status: "none", gaps, moves: 0 };
@@ -63,8 +66,10 @@ export class PlannerService {
       await breathe();
     }
     const plan = search.best();
-    if (plan && costMinor !== undefined)
-      return { status: "planned", plan: judge(job.problem, plan), costMinor, moves, complete: moves >= job.moves };
+    if (plan && costMinor !== undefined) {
+      judge(job.problem, plan);
+      return { status: "planned", plan, costMinor, seed: job.seed, moves, complete: moves >= job.moves };
+    }
     const leastBroken = search.leastBroken();
     return { status: "none", gaps, moves, ...(leastBroken && { leastBroken }) };
   }

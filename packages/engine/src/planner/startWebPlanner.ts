@@ -7,8 +7,14 @@ export type { Planner, RunningPlan, RunningProof } from "./Planner.ts";
  * A planner in web workers of a page. A bundler finds worker and solver by their URLs below. The page needs leave to
  * compile WASM (`wasm-unsafe-eval` in its content security policy); isolation is welcome but not needed.
  */
-export function startWebPlanner(options: PlannerOptions = { threads: navigator.hardwareConcurrency }): Planner {
+export function startWebPlanner(options: PlannerOptions = readDevice()): Planner {
   return new Planner(startWebWorker, options);
+}
+
+/** Some browsers don't tell how much memory there is. */
+function readDevice(): PlannerOptions {
+  const { hardwareConcurrency: threads, deviceMemory: memoryGb } = navigator as Navigator & { deviceMemory?: number };
+  return memoryGb === undefined ? { threads } : { threads, memoryGb };
 }
 
 function startWebWorker(): PlannerWorker {
