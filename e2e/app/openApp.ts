@@ -72,6 +72,11 @@ export async function planDays(page: Page, words = en): Promise<void> {
   await goTo(page, "menu", words);
   await page.getByRole("button", { name: words.menu.plan }).click();
   await page.getByText(words.menu.legend).waitFor();
+  await takePlan(page, words);
+}
+
+/** Takes the best plan there is so far, and accepts it. */
+export async function takePlan(page: Page, words = en): Promise<void> {
   const stop = page.getByRole("button", { name: words.menu.stop });
   const accept = page.getByRole("button", { name: words.menu.accept });
   await stop.or(accept).click();

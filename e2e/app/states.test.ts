@@ -24,6 +24,28 @@ const STATES: readonly State[] = [
     },
   },
   {
+    name: "another dish at a sitting, and why one is not there",
+    path: "/menu",
+    touch: async (page) => {
+      await page.locator(".ribbons-station").last().click();
+      await page.locator(".panel .row .button").nth(2).click();
+      await page.locator(".want input[type=radio]").first().check();
+      await page.locator(".want .told").waitFor();
+      await page.locator(".why-absent input[type=radio]").first().check();
+      await page.locator(".absent").waitFor();
+    },
+  },
+  {
+    name: "a wish that lacks what it is about",
+    path: "/menu",
+    touch: async (page) => {
+      await page.locator(".wishes .row > .button").first().click();
+      await page.locator(".wishes select").last().selectOption({ index: 1 });
+      await page.locator(".wishes form .button.main").click();
+      await page.locator(".wishes .issues").waitFor();
+    },
+  },
+  {
     name: "another price at the shelf, and the number of a pack that is none",
     path: "/buying",
     touch: async (page) => {

@@ -7,6 +7,7 @@ import { layIntake } from "./layIntake.ts";
 import { layMenu } from "./layMenu.ts";
 import { layUsed, layWaste } from "./layStores.ts";
 import { layWeek } from "./layWeek.ts";
+import { layWishes } from "./layWishes.ts";
 import { toTestPage } from "./week.testing.ts";
 
 const COLOUR = new RegExp(`${String.fromCharCode(0x1b)}\\[\\d+m`, "g");
@@ -92,4 +93,21 @@ test("the last line says who comes first", () => {
   expect(layWeek(toTestPage(100)).at(-1)).toBe(
     "The label on the pack, local rules and a doctor or dietitian come before anything said here.",
   );
+});
+
+test("wishes say what is served and what was wanted; one that is not met, what it would cost more than", () => {
+  const base = toTestPage(80);
+  const days = { from: "2026-11-30", to: "2026-12-01" };
+  const wishes = [
+    { what: { manner: "soup" as const }, ...days, least: 1, served: 1 },
+    { what: { group: "fish" as const }, from: "2026-12-01", to: "2026-12-01", most: 0, missMinor: 150, served: 2 },
+  ];
+  expect(layWishes({ ...base, plan: { ...base.plan, wishes } })).toEqual([
+    "WISHES",
+    "",
+    "  - soup, Mon 30 Nov to Tue 1 Dec: 1 serving, wanted at least 1: met",
+    "  - fish, Tue 1 Dec: 2 servings, wanted at most 0: not met, it would cost more",
+    "    than 1.50 a serving",
+  ]);
+  expect(layWishes(base)).toEqual([]);
 });

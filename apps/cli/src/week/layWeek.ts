@@ -8,11 +8,23 @@ import { layCautions } from "./layCautions.ts";
 import { layIntake } from "./layIntake.ts";
 import { layMenu } from "./layMenu.ts";
 import { layUsed, layWaste } from "./layStores.ts";
+import { layWishes } from "./layWishes.ts";
 import type { WeekPage } from "./WeekPage.ts";
 
 /** A week's plan as lines: menu, buying list, accounts, intake, stores used, waste, cautions, and who comes first. */
 export function layWeek(page: WeekPage): string[] {
-  const parts = [layTitle, layMenu, layBuying, layAccounts, layIntake, layUsed, layWaste, layCautions, layClosing];
+  const parts = [
+    layTitle,
+    layMenu,
+    layWishes,
+    layBuying,
+    layAccounts,
+    layIntake,
+    layUsed,
+    layWaste,
+    layCautions,
+    layClosing,
+  ];
   const laid = parts.map((part) => part(page)).filter((lines) => lines.length > 0);
   return laid.flatMap((lines, at) => (at === 0 ? lines : ["", ...lines]));
 }

@@ -6,12 +6,14 @@ import { tellIssue } from "./tellIssue.ts";
 interface IssuesProps {
   readonly issues: readonly Issue[];
   readonly isSaved?: boolean;
+  /** Says an issue better than in general; undefined where it does not know it. */
+  readonly tell?: (issue: Issue) => string | undefined;
 }
 
 /** All that keeps a form from being saved, or that it was. */
-export function Issues({ issues, isSaved = false }: IssuesProps): ReactNode {
+export function Issues({ issues, isSaved = false, tell }: IssuesProps): ReactNode {
   const { further, formats } = useFurther("kitchen");
-  const told = [...new Set(issues.map((issue) => tellIssue(issue, further, formats)))];
+  const told = [...new Set(issues.map((issue) => tell?.(issue) ?? tellIssue(issue, further, formats)))];
   return (
     <div role="status">
       {told.length > 0 && (

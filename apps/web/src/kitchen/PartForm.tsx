@@ -7,6 +7,8 @@ import { Issues } from "./Issues.tsx";
 
 interface PartFormProps {
   readonly issues: readonly Issue[];
+  /** Says an issue better than in general; undefined where it does not know it. */
+  readonly tell?: (issue: Issue) => string | undefined;
   /** Says that it was saved, where the form stays open after it. */
   readonly isSaved?: boolean;
   readonly onSave: () => void;
@@ -19,7 +21,8 @@ interface PartFormProps {
 }
 
 /** A form for one thing of the kitchen: its fields, what is wrong with them, and the ways out. */
-export function PartForm({ issues, isSaved = false, onSave, onCancel, onRemove, children }: PartFormProps): ReactNode {
+export function PartForm(props: PartFormProps): ReactNode {
+  const { issues, tell, isSaved = false, onSave, onCancel, onRemove, children } = props;
   const { further } = useFurther();
   const mayEdit = useMayWrite("edited");
   return (
@@ -33,7 +36,7 @@ export function PartForm({ issues, isSaved = false, onSave, onCancel, onRemove, 
       <fieldset className="bare stack tight" disabled={!mayEdit}>
         {children}
       </fieldset>
-      <Issues issues={issues} isSaved={isSaved} />
+      <Issues issues={issues} isSaved={isSaved} {...(tell && { tell })} />
       {!mayEdit && <RoleNote />}
       <div className="row">
         {mayEdit && (

@@ -1,5 +1,5 @@
 import type { WeekPlan } from "halfloaf/kitchen";
-import { type ReactNode, useRef, useState } from "react";
+import { lazy, type ReactNode, Suspense, useRef, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
@@ -11,6 +11,11 @@ import { Thinking } from "./Thinking.tsx";
 import { tellExtra } from "./tellExtra.ts";
 import { useAnswer } from "./useAnswer.ts";
 import { useFocus } from "./useFocus.ts";
+
+const WantDish = lazy(() => import("./WantDish.tsx"));
+
+/** What is done to the plate: moved to another sitting, or another dish put in its place. */
+type Doing = "move" | "want";
 
 interface DishPanelProps {
   readonly week: WeekPlan;
@@ -25,11 +30,11 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
   const { words, further, formats } = useFurther("menu");
   const { view } = useKitchen();
   const names = useNames();
-  const [isMoving, setMoving] = useState(false);
+  const [doing, setDoing] = useState<Doing>();
   const { answering, ask, stop } = useAnswer<DishReason>();
   const { toAsked, isThen } = useWeekAsked(week);
   const panel = useFocus();
-  const moveButton = useRef<HTMLButtonElement>(null);
+  const buttons = { move: useRef<HTMLButtonElement>(null), want: useRef<HTMLButtonElement>(null) };
   const planned = week.sittings[sitting];
   if (planned === undefined) return null;
   const { date, kind, dish, portions, elapsedMinutes, plateMinor, leftover, eaters } = planned;
@@ -37,11 +42,15 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
     plateMinor.reduce((sum, each) => sum + each, 0),
     week.currency,
   );
-  const leaveMove = (): void => {
-    setMoving(false);
+  const leave = (): void => {
+    setDoing(undefined);
     // What had the focus goes with the form.
-    moveButton.current?.focus();
+    if (doing !== undefined) buttons[doing].current?.focus();
   };
+  const ways = [
+    ["move", further.week.move],
+    ["want", further.other.want],
+  ] as const;
   return (
     <section ref={panel} tabIndex={-1} className="sheet stack tight panel" aria-label={names.dish(dish)}>
       <div>
@@ -63,18 +72,20 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
         >
           {further.week.why}
         </button>
-        {/* What is over can't be moved any more. */}
-        {date >= view.day && (
-          <button
-            ref={moveButton}
-            type="button"
-            className="button"
-            aria-pressed={isMoving}
-            onClick={() => setMoving(!isMoving)}
-          >
-            {further.week.move}
-          </button>
-        )}
+        {/* What is over can't be changed any more. */}
+        {date >= view.day &&
+          ways.map(([way, label]) => (
+            <button
+              key={way}
+              ref={buttons[way]}
+              type="button"
+              className="button"
+              aria-pressed={doing === way}
+              onClick={() => setDoing(doing === way ? undefined : way)}
+            >
+              {label}
+            </button>
+          ))}
         <Link href={`/dishes/${dish}`} className="button way">
           {further.week.toDish}
         </Link>
@@ -82,7 +93,12 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
           {further.week.close}
         </button>
       </div>
-      {isMoving && <MoveDish week={week} sitting={sitting} onOffer={onOffer} onLeave={leaveMove} />}
+      {doing === "move" && <MoveDish week={week} sitting={sitting} onOffer={onOffer} onLeave={leave} />}
+      {doing === "want" && (
+        <Suspense fallback={<p>{words.shell.loading}</p>}>
+          <WantDish week={week} sitting={sitting} onOffer={onOffer} onLeave={leave} />
+        </Suspense>
+      )}
       <Thinking answering={answering} onStop={stop} />
       {answering.kind === "answered" && answering.answer !== undefined && (
         <>

@@ -1,9 +1,10 @@
 import type { WeekPlan } from "halfloaf/kitchen";
 import type { EditedKitchen } from "halfloaf/kitchen/record";
-import { lazy, type ReactNode, useEffect, useState } from "react";
+import { lazy, type ReactNode, Suspense, useEffect, useState } from "react";
 import "../kitchen/fields/fields.css";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { LazyFold } from "../kitchen/LazyFold.tsx";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
@@ -15,8 +16,11 @@ import type { Planning } from "./Planning.ts";
 import { PlanningLine } from "./PlanningLine.tsx";
 import { usePlanning } from "./usePlanning.ts";
 import { Week } from "./Week.tsx";
+import { Wishes } from "./wishes/Wishes.tsx";
 
 const WeekSheets = lazy(() => import("../sheets/WeekSheets.tsx"));
+const WhyAbsent = lazy(() => import("./WhyAbsent.tsx"));
+const WishesMet = lazy(() => import("./wishes/WishesMet.tsx"));
 
 /** How many days can be planned at once. */
 const STRETCHES = [1, 2, 3, 4, 5, 6, 7, 10, 14] as const;
@@ -59,14 +63,17 @@ export default function MenuScreen(): ReactNode {
   };
   const toTake = offered ?? (planning.kind === "planned" ? planning.week : undefined);
   const stretch = !isBusy && (
-    <div className="fields">
-      <ChoiceField
-        label={further.week.daysFrom(formats.day(view.day))}
-        value={String(days)}
-        choices={STRETCHES.map((each) => [String(each), further.week.days(each)] as const)}
-        onChange={(chosen) => setDays(Number(chosen))}
-      />
-    </div>
+    <>
+      <div className="fields">
+        <ChoiceField
+          label={further.week.daysFrom(formats.day(view.day))}
+          value={String(days)}
+          choices={STRETCHES.map((each) => [String(each), further.week.days(each)] as const)}
+          onChange={(chosen) => setDays(Number(chosen))}
+        />
+      </div>
+      <Wishes />
+    </>
   );
   return (
     <div className="stack">
@@ -112,7 +119,17 @@ export default function MenuScreen(): ReactNode {
             {week.accounts.estimatedMinor > 0 &&
               words.menu.estimated(formats.money(week.accounts.estimatedMinor, week.currency))}
           </p>
+          {week.wishes !== undefined && (
+            <Suspense>
+              <WishesMet wishes={week.wishes} currency={week.currency} />
+            </Suspense>
+          )}
           <Week week={week} onOffer={setOffered} />
+          {!isBusy && (
+            <LazyFold title={further.other.absent} brief={further.other.absentBrief} className="why-absent">
+              <WhyAbsent week={week} onOffer={setOffered} />
+            </LazyFold>
+          )}
           {!isBusy && <LimitPrices week={week} />}
           {!isBusy && (
             <PrintOrSave>

@@ -7,6 +7,7 @@ import { addDays } from "../quantity/index.ts";
 import { cautionsOf } from "../safety/index.ts";
 import { accountLots, type LotThrough } from "./accountLots.ts";
 import { type CookedTogether, listTogether } from "./cooking/stateTogether.ts";
+import { countWishes } from "./countWishes.ts";
 import type { EaterShare } from "./eaterShares.ts";
 import { listTakenOtherwise } from "./keptWays.ts";
 import type { Kitchen } from "./kitchen.ts";
@@ -36,6 +37,7 @@ export function toWeekPlan(
   const { sittings, boxes } = toPlates(stated, plan, batches);
   const trips = plan.trips.map((trip) => toTrip(kitchen, stated, plan, trip));
   const lotAccounts = lots.map((lot) => toLotAccount(stated, lot));
+  const wishes = countWishes(kitchen, stated, found);
   return {
     format: "halfloaf-week",
     version: 1,
@@ -52,6 +54,7 @@ export function toWeekPlan(
     accounts: addUp(stated, plan, batches, trips, lotAccounts, boxes),
     intake: stated.shares.map((share) => toIntake(kitchen, tables, stated, plan, share)),
     cautions: cautionsOfPlan(kitchen, tables, stated, plan),
+    ...(wishes.length > 0 && { wishes }),
   };
 }
 

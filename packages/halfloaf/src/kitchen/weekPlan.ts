@@ -2,6 +2,7 @@ import * as v from "valibot";
 import { SITTING_KINDS } from "../dish/index.ts";
 import { Id } from "../food/index.ts";
 import { CivilDate } from "../quantity/index.ts";
+import { WISH_ENTRIES } from "./wish.ts";
 
 const minor = v.pipe(v.number(), v.integer());
 const amount = v.pipe(v.number(), v.minValue(0));
@@ -172,6 +173,15 @@ const PlanCaution = v.strictObject({
   authority: v.string(),
 });
 
+/** A wish of the kitchen for some of the days, as it was when they were planned, and how it came out. */
+const CountedWish = v.strictObject({
+  ...WISH_ENTRIES,
+  from: CivilDate,
+  to: CivilDate,
+  /** Servings of what was wished for in these days, where it was wished for. */
+  served: index,
+});
+
 /** A week's plan as a file: money in minor units, masses in g as purchased, energy in kJ. */
 export const WeekPlan = v.strictObject({
   format: v.literal("halfloaf-week"),
@@ -190,5 +200,7 @@ export const WeekPlan = v.strictObject({
   accounts: WeekAccounts,
   intake: v.array(EaterIntake),
   cautions: v.array(PlanCaution),
+  /** Absent = nothing was wished for in these days, or a plan kept before this was said. */
+  wishes: v.optional(v.array(CountedWish)),
 });
 export type WeekPlan = v.InferOutput<typeof WeekPlan>;

@@ -27,21 +27,24 @@ export const Meant = v.pipe(
 );
 export type Meant = v.InferOutput<typeof Meant>;
 
+/** What a wish says: of which dishes, where, how often. */
+export const WISH_ENTRIES = {
+  what: Meant,
+  /** ISO 8601 weekdays, Monday = 1; absent = any day. */
+  on: v.optional(v.pipe(v.array(weekday), v.minLength(1))),
+  /** Kinds of sitting; absent = all. */
+  at: v.optional(kinds),
+  /** Only sittings that one of these eaters attends; absent = all. */
+  eaters: v.optional(v.pipe(v.array(Id), v.minLength(1))),
+  least: v.optional(times),
+  most: v.optional(times),
+  /** Price of each serving too few or too many, in minor units; absent = it must hold. */
+  missMinor: v.optional(v.pipe(v.number(), v.minValue(0))),
+};
+
 /** How often dishes are wanted in a week ("fish on Friday", "soup once"): servings, leftovers among them. */
 export const Wish = v.pipe(
-  v.strictObject({
-    what: Meant,
-    /** ISO 8601 weekdays, Monday = 1; absent = any day. */
-    on: v.optional(v.pipe(v.array(weekday), v.minLength(1))),
-    /** Kinds of sitting; absent = all. */
-    at: v.optional(kinds),
-    /** Only sittings that one of these eaters attends; absent = all. */
-    eaters: v.optional(v.pipe(v.array(Id), v.minLength(1))),
-    least: v.optional(times),
-    most: v.optional(times),
-    /** Price of each serving too few or too many, in minor units; absent = it must hold. */
-    missMinor: v.optional(v.pipe(v.number(), v.minValue(0))),
-  }),
+  v.strictObject(WISH_ENTRIES),
   v.check(({ least, most }) => least !== undefined || most !== undefined, "least, most or both"),
   v.forward(
     v.partialCheck(

@@ -1,23 +1,15 @@
 import {
-  changeRestored,
   type Kitchen,
   type KitchenProblem,
-  type RestoredWeek,
-  replanWeek,
   restoreWeek,
   type Tables,
   toMenuProblem,
   toWeekPlan,
-  type WeekChange,
-  type WeekPlan,
   withOwnFoodsAndDishes,
-  writeWeek,
 } from "halfloaf/kitchen";
-import { followWeek } from "halfloaf/kitchen/record";
 import {
   type Choice,
   explainImpossible,
-  type FoundPlan,
   frontier,
   type Gap,
   type LimitReading,
@@ -32,7 +24,11 @@ import {
 import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import { loadTables } from "../../kitchen/loadStarter.ts";
+import { REASON_MOVES, SEED } from "./effort.ts";
+import { indexOf, type Stage } from "./Stage.ts";
+import { serve } from "./serve.ts";
 import type {
+  AbsenceTold,
   Against,
   ChoiceTold,
   DishReason,
@@ -44,21 +40,12 @@ import type {
   PackWay,
   WeekAsked,
 } from "./Told.ts";
+import { tellInstead } from "./tellInstead.ts";
 import { keepShort, toWayOut } from "./toKnobs.ts";
+import { whyAbsent } from "./whyAbsent.ts";
 
-const SEED = 1;
-/** Moves of each search of a reason, and of each step along the choices. */
-const REASON_MOVES = 5000;
+/** Moves of each step along the choices. */
 const CHOICE_MOVES = 12_000;
-
-/** So much must another dish save that nobody asked for, when one plate is moved; our own choice, no source. */
-const CHANGE_MINOR = 40;
-
-interface Stage {
-  readonly kitchen: Kitchen;
-  readonly tables: Tables;
-  readonly before: RestoredWeek;
-}
 
 /** Reasons for a week, and other weeks there could be. Runs in a worker of its own, which is ended to stop it. */
 export class Reasoner {
@@ -133,35 +120,22 @@ export class Reasoner {
 
   /** The week with the dish of one sitting eaten at another, as near to the old one as it can be. */
   async move(asked: WeekAsked, from: number, to: number, day: CivilDate): Promise<MoveTold> {
-    const { week, known } = asked;
     const stage = await this.#enter(asked);
-    const planned = week.sittings[from];
-    const target = week.sittings[to];
-    if (stage === undefined || planned === undefined || target === undefined) return { kind: "breaks" };
-    const { date, kind, eaters } = target;
-    const wish = { kind: "want" as const, dish: planned.dish, at: { date, kind, eater: eaters[0] as string } };
-    const today = day > week.from ? day : week.from;
-    const { kitchen, tables, before } = stage;
-    const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, before, changes, today);
-    const followed = followWeek(change, [wish], known);
-    if (!followed.ok) return { kind: "unfit" };
-    const { changed } = followed.value;
-    const { stated } = changed;
-    const emptied = indexOf(stated, week, from);
-    const { problem } = changed.week;
-    const sittings = problem.sittings.map((sitting, k) =>
-      k === emptied
-        ? { ...sitting, dishes: sitting.dishes.filter((dish) => problem.dishes[dish]?.id !== planned.dish) }
-        : sitting,
-    );
-    const left = { ...changed, week: { ...changed.week, problem: { ...problem, sittings } } };
-    const options = { judge: checkPlan, seed: SEED, changeMinor: CHANGE_MINOR };
-    const { changed: moved, outcome } = replanWeek(kitchen, tables, left, options);
-    if (outcome.kind === "none") return { kind: "breaks" };
-    const { plan, moneyMinor, moves } = outcome;
-    const written = writeWeek(kitchen, tables, moved, plan, { seed: SEED, moves, moneyMinor });
-    const extraMinor = moneyMinor - moneyOf(stage);
-    return { kind: "fits", extraMinor, week: written, changed: listChanged(week, written) };
+    const dish = asked.week.sittings[from]?.dish;
+    if (stage === undefined || dish === undefined) return { kind: "breaks" };
+    return serve(stage, asked, { dish, to, from }, day);
+  }
+
+  /** The week with any dish of the kitchen at a sitting in place of the one there, as near to the old one as it can be. */
+  async want(asked: WeekAsked, to: number, dish: string, day: CivilDate): Promise<MoveTold | undefined> {
+    const stage = await this.#enter(asked);
+    return stage && serve(stage, asked, { dish, to }, day);
+  }
+
+  /** Why a dish is on no plate of the week; undefined where the kitchen has become another than the week was planned for. */
+  async whyNotThere(asked: WeekAsked, dish: string): Promise<AbsenceTold | undefined> {
+    const stage = await this.#enter(asked);
+    return stage && whyAbsent(stage, asked.week, dish);
   }
 
   /** Why no plan was found for these days, and how little would have to give way. */
@@ -258,41 +232,6 @@ function tellChoice(kitchen: Kitchen, tables: Tables, stated: KitchenProblem, ch
   const { plan, ...figures } = choice;
   const search = { seed: SEED, moves: CHOICE_MOVES, moneyMinor: choice.moneyMinor };
   return { ...figures, week: toWeekPlan(kitchen, tables, stated, plan, search) };
-}
-
-function tellInstead(
-  { kitchen, tables, before: { stated } }: Stage,
-  week: WeekPlan,
-  { plan, moneyMinor }: FoundPlan,
-  extraMinor: number,
-): Instead {
-  const search = { seed: SEED, moves: REASON_MOVES, moneyMinor };
-  const written = toWeekPlan(kitchen, tables, stated, plan, search);
-  return { extraMinor, week: written, changed: listChanged(week, written) };
-}
-
-function moneyOf({ before: { stated, plan } }: Stage): number {
-  return checkPlan(stated.problem, plan).money.totalMinor;
-}
-
-/** Sittings of the new week that have another dish than they had. */
-function listChanged(before: WeekPlan, after: WeekPlan): number[] {
-  const dishOf = new Map(before.sittings.map((sitting) => [nameOf(sitting), sitting.dish]));
-  return after.sittings.flatMap((sitting, at) => (dishOf.get(nameOf(sitting)) === sitting.dish ? [] : [at]));
-}
-
-type Seated = Pick<WeekPlan["sittings"][number], "date" | "kind"> & { readonly eaters: readonly string[] };
-
-function nameOf({ date, kind, eaters }: Seated): string {
-  return [date, kind, ...eaters].join();
-}
-
-/** The index in the problem of a sitting of the week. */
-function indexOf(stated: KitchenProblem, week: WeekPlan, sitting: number): number | undefined {
-  const planned = week.sittings[sitting];
-  const found =
-    planned === undefined ? -1 : stated.sittings.findIndex((each) => !each.putBy && nameOf(each) === nameOf(planned));
-  return found < 0 ? undefined : found;
 }
 
 async function tablesOf(kitchen: Kitchen): Promise<Tables> {

@@ -1,4 +1,4 @@
-import type { Kitchen, SittingKind, WeekChange, WeekPlan } from "halfloaf/kitchen";
+import type { Hindrance, Kitchen, SittingKind, WeekChange, WeekPlan } from "halfloaf/kitchen";
 import type { LimitKind, PackHindrance } from "halfloaf/menu";
 import type { CivilDate } from "halfloaf/quantity";
 
@@ -64,12 +64,34 @@ export interface LimitPrice {
   readonly shop?: string;
 }
 
-/** What becomes of the week where a dish is eaten at another sitting. */
+/** What becomes of the week where a dish is eaten at a sitting that had another. */
 export type MoveTold =
   | ({ readonly kind: "fits" } & Instead)
-  | { readonly kind: "unfit" }
+  /** It can't be eaten there, whatever else is planned; what hinders it, where that is known. */
+  | { readonly kind: "unfit"; readonly hindrance?: Hindrance }
   /** No plan was found that keeps every limit. */
   | { readonly kind: "breaks" };
+
+/** Why a dish is not on the menu. */
+export type AbsenceTold =
+  | { readonly kind: "served"; readonly at: readonly Seat[] }
+  /** No sitting of these days is one that it is meant for. */
+  | { readonly kind: "nowhere" }
+  | { readonly kind: "absent"; readonly tries: readonly TryTold[] };
+
+/** A sitting by its day and kind. */
+export interface Seat {
+  readonly date: CivilDate;
+  readonly kind: SittingKind;
+}
+
+/** What a dish would come to at a sitting that it is meant for. */
+export type TryTold = { readonly seat: Seat } & (
+  | { readonly kind: "hindered"; readonly hindrance?: Hindrance }
+  | ({ readonly kind: "fits" } & Instead)
+  /** No plan was found with it there; kinds of limit of which each stands in the way, where that was found out. */
+  | { readonly kind: "breaks"; readonly limits: readonly LimitKind[] }
+);
 
 /** A figure of the kitchen that a limit hangs on, as it is and as it would be enough, in the kitchen's own unit. */
 export interface Knob {

@@ -14,6 +14,7 @@ import type { sharingEn } from "./sharingEn.ts";
 import type { sheetsEn } from "./sheetsEn.ts";
 import type { storesEn } from "./storesEn.ts";
 import type { todayEn } from "./todayEn.ts";
+import type { wishesEn } from "./wishesEn.ts";
 import type { workEn } from "./workEn.ts";
 
 /** The parts that further texts are loaded by: those that most screens say, and those of one screen or one concern. */
@@ -33,6 +34,7 @@ interface FurtherParts {
   readonly sheets: typeof sheetsEn;
   readonly stores: typeof storesEn;
   readonly today: typeof todayEn;
+  readonly wishes: typeof wishesEn;
   readonly work: typeof workEn;
 }
 
@@ -109,6 +111,10 @@ export const FURTHER_LOADERS: { readonly [Part in FurtherPart]: Loader<Part> } =
   today: {
     en: () => import("./todayEn.ts").then((loaded) => loaded.todayEn),
     de: () => import("./todayDe.ts").then((loaded) => loaded.todayDe),
+  },
+  wishes: {
+    en: () => import("./wishesEn.ts").then((loaded) => loaded.wishesEn),
+    de: () => import("./wishesDe.ts").then((loaded) => loaded.wishesDe),
   },
   work: {
     en: () => import("./workEn.ts").then((loaded) => loaded.workEn),

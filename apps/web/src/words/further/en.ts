@@ -13,6 +13,7 @@ import { sharingEn } from "./sharingEn.ts";
 import { sheetsEn } from "./sheetsEn.ts";
 import { storesEn } from "./storesEn.ts";
 import { todayEn } from "./todayEn.ts";
+import { wishesEn } from "./wishesEn.ts";
 import { workEn } from "./workEn.ts";
 
 /** All further texts in English at once, for who needs no screen to wait: tests, and the types of other languages. */
@@ -31,6 +32,7 @@ export const furtherEn = {
   ...sheetsEn,
   ...storesEn,
   ...todayEn,
+  ...wishesEn,
   ...workEn,
   sharing: sharingEn,
 };
