@@ -163,6 +163,33 @@ describe("A shared kitchen", () => {
     expect(again.sync.view.state).toEqual({ kind: "refused", reason: "unknown" });
   });
 
+  it("ends with its reason also for a device that is still busy with rows as it is removed", async () => {
+    const host = await start();
+    const { keeper, other, phone, laptop } = await pair(host);
+    laptop.sync.stop();
+    const store = openMemoryStore();
+    const { read } = store;
+    const slow = await join(other, "tablet", { store });
+    let goOn = () => {};
+    const stuck = new Promise<void>((resolve) => {
+      goOn = resolve;
+    });
+    let isBusy = false;
+    store.read = async (after) => {
+      isBusy = true;
+      await stuck;
+      return read(after);
+    };
+    await phone.kept.add([boughtOats("oats-1")]);
+    await until(() => isBusy);
+    answered(await desk.removeDevice(keeper, other.device));
+    await until(() => phone.sync.view.here.length === 1);
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    goOn();
+    await until(() => slow.sync.view.state.kind === "refused");
+    expect(slow.sync.view.state).toEqual({ kind: "refused", reason: "revoked" });
+  });
+
   it("ends for all when it is deleted; what they have stays with them", async () => {
     const host = await start();
     const { keeper, phone, laptop } = await pair(host);

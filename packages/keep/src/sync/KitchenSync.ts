@@ -143,8 +143,9 @@ export class KitchenSync {
     socket.onmessage = ({ data }) => {
       if (isOurs()) this.#hear(String(data), isOurs);
     };
+    // Not before all is taken that was said until then: a farewell says why.
     socket.onclose = () => {
-      if (isOurs()) this.#comeApart();
+      this.#afterwards(isOurs, () => this.#comeApart());
     };
     socket.onerror = () => {};
   }
@@ -161,10 +162,13 @@ export class KitchenSync {
   #hear(text: string, isOurs: () => boolean): void {
     const read = parseMessage(ServerMessage, text);
     if (!read.ok) this.#comeApart();
-    else
-      this.#work = this.#work.then(async () => {
-        if (isOurs()) await this.#take(read.value);
-      });
+    else this.#afterwards(isOurs, () => this.#take(read.value));
+  }
+
+  #afterwards(isOurs: () => boolean, act: () => Promise<void> | void): void {
+    this.#work = this.#work.then(async () => {
+      if (isOurs()) await act();
+    });
   }
 
   async #take(message: ServerMessage): Promise<void> {
