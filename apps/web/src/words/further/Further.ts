@@ -5,7 +5,9 @@ import type { cautionsEn } from "./cautionsEn.ts";
 import type { commonEn } from "./commonEn.ts";
 import type { dishesEn } from "./dishesEn.ts";
 import type { firstEn } from "./firstEn.ts";
+import type { foodsEn } from "./foodsEn.ts";
 import type { kitchenEn } from "./kitchenEn.ts";
+import type { mappingEn } from "./mappingEn.ts";
 import type { mendedEn } from "./mendedEn.ts";
 import type { menuEn } from "./menuEn.ts";
 import type { pricesEn } from "./pricesEn.ts";
@@ -25,7 +27,9 @@ interface FurtherParts {
   readonly cautions: typeof cautionsEn;
   readonly dishes: typeof dishesEn;
   readonly first: typeof firstEn;
+  readonly foods: typeof foodsEn;
   readonly kitchen: typeof kitchenEn;
+  readonly mapping: typeof mappingEn;
   readonly mended: typeof mendedEn;
   readonly menu: typeof menuEn;
   readonly prices: typeof pricesEn;
@@ -76,9 +80,17 @@ export const FURTHER_LOADERS: { readonly [Part in FurtherPart]: Loader<Part> } =
     en: () => import("./firstEn.ts").then((loaded) => loaded.firstEn),
     de: () => import("./firstDe.ts").then((loaded) => loaded.firstDe),
   },
+  foods: {
+    en: () => import("./foodsEn.ts").then((loaded) => loaded.foodsEn),
+    de: () => import("./foodsDe.ts").then((loaded) => loaded.foodsDe),
+  },
   kitchen: {
     en: () => import("./kitchenEn.ts").then((loaded) => loaded.kitchenEn),
     de: () => import("./kitchenDe.ts").then((loaded) => loaded.kitchenDe),
+  },
+  mapping: {
+    en: () => import("./mappingEn.ts").then((loaded) => loaded.mappingEn),
+    de: () => import("./mappingDe.ts").then((loaded) => loaded.mappingDe),
   },
   mended: {
     en: () => import("./mendedEn.ts").then((loaded) => loaded.mendedEn),

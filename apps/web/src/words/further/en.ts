@@ -4,7 +4,9 @@ import { cautionsEn } from "./cautionsEn.ts";
 import { commonEn } from "./commonEn.ts";
 import { dishesEn } from "./dishesEn.ts";
 import { firstEn } from "./firstEn.ts";
+import { foodsEn } from "./foodsEn.ts";
 import { kitchenEn } from "./kitchenEn.ts";
+import { mappingEn } from "./mappingEn.ts";
 import { mendedEn } from "./mendedEn.ts";
 import { menuEn } from "./menuEn.ts";
 import { pricesEn } from "./pricesEn.ts";
@@ -24,7 +26,9 @@ export const furtherEn = {
   ...cautionsEn,
   ...dishesEn,
   ...firstEn,
+  ...foodsEn,
   ...kitchenEn,
+  ...mappingEn,
   ...mendedEn,
   ...menuEn,
   ...pricesEn,
