@@ -1,7 +1,7 @@
+import type { CautionWords } from "halfloaf/sheet";
 import type { Language } from "../languages.ts";
 import type { accountsEn } from "./accountsEn.ts";
 import type { buyingEn } from "./buyingEn.ts";
-import type { cautionsEn } from "./cautionsEn.ts";
 import type { commonEn } from "./commonEn.ts";
 import type { dishesEn } from "./dishesEn.ts";
 import type { firstEn } from "./firstEn.ts";
@@ -24,7 +24,7 @@ interface FurtherParts {
   readonly common: typeof commonEn;
   readonly accounts: typeof accountsEn;
   readonly buying: typeof buyingEn;
-  readonly cautions: typeof cautionsEn;
+  readonly cautions: CautionWords;
   readonly dishes: typeof dishesEn;
   readonly first: typeof firstEn;
   readonly foods: typeof foodsEn;
@@ -69,8 +69,8 @@ export const FURTHER_LOADERS: { readonly [Part in FurtherPart]: Loader<Part> } =
     de: () => import("./buyingDe.ts").then((loaded) => loaded.buyingDe),
   },
   cautions: {
-    en: () => import("./cautionsEn.ts").then((loaded) => loaded.cautionsEn),
-    de: () => import("./cautionsDe.ts").then((loaded) => loaded.cautionsDe),
+    en: () => import("@halfloaf/words/en/cautions").then((loaded) => loaded.CAUTION_WORDS),
+    de: () => import("@halfloaf/words/de/cautions").then((loaded) => loaded.CAUTION_WORDS_DE),
   },
   dishes: {
     en: () => import("./dishesEn.ts").then((loaded) => loaded.dishesEn),

@@ -1,6 +1,6 @@
+import { CAUTION_WORDS } from "@halfloaf/words/en/cautions";
 import { accountsEn } from "./accountsEn.ts";
 import { buyingEn } from "./buyingEn.ts";
-import { cautionsEn } from "./cautionsEn.ts";
 import { commonEn } from "./commonEn.ts";
 import { dishesEn } from "./dishesEn.ts";
 import { firstEn } from "./firstEn.ts";
@@ -23,7 +23,7 @@ export const furtherEn = {
   ...commonEn,
   ...accountsEn,
   ...buyingEn,
-  ...cautionsEn,
+  ...CAUTION_WORDS,
   ...dishesEn,
   ...firstEn,
   ...foodsEn,

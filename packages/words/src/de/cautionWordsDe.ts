@@ -1,5 +1,5 @@
-import { toCounted } from "@halfloaf/words/toCounted";
-import type { cautionsEn } from "./cautionsEn.ts";
+import type { CautionWords } from "halfloaf/sheet";
+import { toCounted } from "../toCounted.ts";
 
 const counted = toCounted("de");
 
@@ -7,7 +7,7 @@ const counted = toCounted("de");
  * What tells cautions in German. Those with figures take them from the text of the library, as a kept week has nothing but
  * code and text; a text of an unknown form, and what the author of a dish wrote, stays as it is.
  */
-export const cautionsDe: typeof cautionsEn = {
+export const CAUTION_WORDS_DE: CautionWords = {
   tellCaution: (code, text) => PLAIN[code] ?? FIGURED[code]?.(text) ?? text,
   tellAuthority: (authority) =>
     authority

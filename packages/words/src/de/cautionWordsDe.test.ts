@@ -2,7 +2,7 @@ import { loadStarterTables } from "@halfloaf/data";
 import { parseTables } from "halfloaf/kitchen";
 import { cautionsOf } from "halfloaf/safety";
 import { describe, expect, test } from "vitest";
-import { cautionsDe } from "./cautionsDe.ts";
+import { CAUTION_WORDS_DE } from "./cautionWordsDe.ts";
 
 const read = parseTables(loadStarterTables());
 if (!read.ok) throw new Error("the starter tables are faulty");
@@ -14,7 +14,7 @@ describe("cautions in German", () => {
     for (const authority of ["strictest", "uk", "us"] as const) {
       for (const dish of dishes) {
         for (const { code, text } of cautionsOf(dish, foods, safety, authority)) {
-          const told = cautionsDe.tellCaution(code, text);
+          const told = CAUTION_WORDS_DE.tellCaution(code, text);
           expect(told).not.toBe(text);
           expect(figuresOf(told.replaceAll(",", "."))).toEqual(figuresOf(text));
           seen.add(code);
@@ -30,7 +30,7 @@ describe("cautions in German", () => {
     ["re-heat-times", "Heated again 2 times at most."],
     ["core-temperature", "Cuts of meat: 62.8 °C in the middle, held for 1 min 30 s, then a rest of 3 min."],
   ])("tell the figures of %s", (code, text) => {
-    const told = cautionsDe.tellCaution(code, text);
+    const told = CAUTION_WORDS_DE.tellCaution(code, text);
     expect(told).not.toBe(text);
     expect(figuresOf(told.replaceAll(",", "."))).toEqual(figuresOf(text));
   });
@@ -41,7 +41,7 @@ describe("cautions in German", () => {
       ["core-temperature", "Snails: 70 °C in the middle."],
       ["room-time", "Be quick."],
     ] as const)
-      expect(cautionsDe.tellCaution(code, text)).toBe(text);
+      expect(CAUTION_WORDS_DE.tellCaution(code, text)).toBe(text);
   });
 });
 
