@@ -11,15 +11,17 @@ import "./fields/fields.css";
 import { HistoryPart } from "./HistoryPart.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
 import { KitPart } from "./KitPart.tsx";
+import { LazyFold } from "./LazyFold.tsx";
 import { LimitsPart } from "./LimitsPart.tsx";
 import { ShopsPart } from "./ShopsPart.tsx";
 import { SittingsPart } from "./SittingsPart.tsx";
 
+const PaceList = lazy(() => import("./PaceList.tsx"));
 const TableButtons = lazy(() => import("../sheets/TableButtons.tsx"));
 
 /** Who eats, with what kit, within which limits, by which authority, on which devices. */
 export default function KitchenScreen(): ReactNode {
-  const { words } = useFurther();
+  const { words, further } = useFurther("kitchen");
   const { view } = useKitchen();
   const { name } = view.edited;
   return (
@@ -33,6 +35,9 @@ export default function KitchenScreen(): ReactNode {
       <KitPart />
       <SittingsPart />
       <LimitsPart />
+      <LazyFold title={further.kitchen.pace} brief={further.kitchen.paceBrief} className="pace">
+        <PaceList />
+      </LazyFold>
       <ShopsPart />
       <AuthorityPart />
       <SharedPart />

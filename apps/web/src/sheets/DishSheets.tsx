@@ -40,7 +40,7 @@ export default function DishSheets({ dish, portions }: DishSheetsProps): ReactNo
   const { sheets } = further;
   const fileOf = (what: string): string => nameFile(`${what} ${dish.id}`);
   const drawTimeline = async (): Promise<string | undefined> => {
-    const told = await startThinker().order(kitchen, [{ dish: dish.id, portions }]);
+    const told = await startThinker().order(kitchen, [{ dish: dish.id, portions }], 1);
     return told.kind === "sheet" ? timelineSvg(told.sheet, catalogue.timeline(told.sheet)) : undefined;
   };
   const makeCard = async (): Promise<Made> => {

@@ -6,21 +6,17 @@ interface FileDropProps {
   readonly label: string;
   /** Endings and types of MIME, as the field of a file takes them. */
   readonly accept: string;
-  readonly onFile?: (file: File) => void;
-  /** Given all of them, where several may be chosen at once. */
-  readonly onFiles?: (files: readonly File[]) => void;
+  readonly onFile: (file: File) => void;
 }
 
 /** A file, chosen or dropped. */
-export function FileDrop({ label, accept, onFile, onFiles }: FileDropProps): ReactNode {
+export function FileDrop({ label, accept, onFile }: FileDropProps): ReactNode {
   const { words } = useWords();
   const field = useId();
   const [isOver, setOver] = useState(false);
   const take = (files: FileList | null): void => {
     const file = files?.[0];
-    if (file === undefined) return;
-    onFile?.(file);
-    onFiles?.([...(files ?? [])]);
+    if (file !== undefined) onFile(file);
   };
   const drop = (event: DragEvent): void => {
     event.preventDefault();
@@ -45,7 +41,6 @@ export function FileDrop({ label, accept, onFile, onFiles }: FileDropProps): Rea
           className="file"
           type="file"
           accept={accept}
-          multiple={onFiles !== undefined}
           onChange={(event) => {
             take(event.target.files);
             // The same file can be chosen again once it was changed.

@@ -4,6 +4,8 @@ import {
   type Happening,
   type Kitchen,
   type KitchenProblem,
+  type ObservedStep,
+  observeSteps,
   retime,
   settleTogether,
   sittingKitchen,
@@ -61,6 +63,9 @@ export interface DishSource {
   readonly content: string;
 }
 
+/** How many cook together. */
+export type Cooks = 1 | 2;
+
 /** So many questions of the search are answered before the best order found is taken. */
 const MOST_QUESTIONS = 4_000;
 const QUESTIONS_OF_REST = 200;
@@ -115,14 +120,15 @@ export class Thinker {
     return this.#mender.mend(question);
   }
 
-  /** The order of work of dishes cooked together. */
-  async order(kitchen: Kitchen, wanted: readonly DishWanted[]): Promise<OrderTold> {
+  /** The order of work of dishes cooked together, by one cook or two. */
+  async order(kitchen: Kitchen, wanted: readonly DishWanted[], cooks: Cooks): Promise<OrderTold> {
+    this.#timed = undefined;
     const tables = await tablesOf(kitchen);
     const dishes = wanted.flatMap(({ dish: id, portions }) => {
       const dish = tables.dishes.find((each) => each.id === id);
       return dish === undefined ? [] : [{ dish, portions }];
     });
-    const stated = toWorkProblem({ ...sittingKitchen(kitchen, tables), dishes });
+    const stated = toWorkProblem({ ...sittingKitchen(kitchen, tables), cooks, dishes });
     if (!stated.ok) return { kind: "kit-missing", dish: dishes[stated.dish]?.dish.id ?? "", kit: stated.kit };
     const outcome = solveCooking(stated.cooking, { shouldStop: stopAfter(MOST_QUESTIONS) });
     if (outcome.kind !== "timed") return { kind: "none" };
@@ -134,22 +140,45 @@ export class Thinker {
   async retime(
     kitchen: Kitchen,
     wanted: readonly DishWanted[],
+    cooks: Cooks,
     told: readonly StepTold[],
     nowMinutes: number,
   ): Promise<OrderTold> {
-    const isSame =
-      JSON.stringify(this.#timed?.cooking.wish.dishes.map(({ dish, portions }) => [dish.id, portions])) ===
-      JSON.stringify(wanted.map(({ dish, portions }) => [dish, portions]));
-    // After the page was loaded again the order is found again: the same dishes have the same one.
-    if (!isSame) await this.order(kitchen, wanted);
-    if (this.#timed === undefined) return { kind: "none" };
-    const { steps } = this.#timed.cooking;
-    const happened = told.flatMap(({ dish, step, ...when }): Happening[] => {
-      const at = steps.findIndex((each) => each.dish === dish && each.step?.id === step);
-      return at < 0 ? [] : [{ kind: "step", step: at, ...when }];
-    });
-    const { timed } = retime(this.#timed, happened, nowMinutes, stopAfter(QUESTIONS_OF_REST));
+    const planned = await this.#timedFor(kitchen, wanted, cooks);
+    if (planned === undefined) return { kind: "none" };
+    const { timed } = retime(planned, toHappenings(planned, told), nowMinutes, stopAfter(QUESTIONS_OF_REST));
     return { kind: "sheet", sheet: toWorkSheet(timed) };
+  }
+
+  /** How long the steps of each dish took, for the pace of its one cook. */
+  async seen(
+    kitchen: Kitchen,
+    wanted: readonly DishWanted[],
+    told: readonly StepTold[],
+  ): Promise<readonly (readonly ObservedStep[])[]> {
+    const planned = await this.#timedFor(kitchen, wanted, 1);
+    return wanted.map((_, dish) =>
+      planned === undefined
+        ? []
+        : observeSteps(
+            planned,
+            toHappenings(
+              planned,
+              told.filter((each) => each.dish === dish),
+            ),
+          ),
+    );
+  }
+
+  /** After the page was loaded again the order is found again: the same dishes have the same one. */
+  async #timedFor(kitchen: Kitchen, wanted: readonly DishWanted[], cooks: Cooks): Promise<TimedCooking | undefined> {
+    const known = this.#timed?.cooking.wish;
+    const isSame =
+      known?.cooks === cooks &&
+      JSON.stringify(known.dishes.map(({ dish, portions }) => [dish.id, portions])) ===
+        JSON.stringify(wanted.map(({ dish, portions }) => [dish, portions]));
+    if (!isSame) await this.order(kitchen, wanted, cooks);
+    return this.#timed;
   }
 
   /** The dishes that a text or a page tells, as far as they are understood; none where it tells none. */
@@ -165,6 +194,13 @@ export class Thinker {
     const [{ foods }, { toDish }] = await Promise.all([tablesOf(kitchen), loadReader()]);
     return toDish(draft, choices, { foods, english: kitchen.english });
   }
+}
+
+function toHappenings({ cooking }: TimedCooking, told: readonly StepTold[]): Happening[] {
+  return told.flatMap(({ dish, step, ...when }): Happening[] => {
+    const at = cooking.steps.findIndex((each) => each.dish === dish && each.step?.id === step);
+    return at < 0 ? [] : [{ kind: "step", step: at, ...when }];
+  });
 }
 
 /** The reader is half of what this worker weighs, and few thoughts need it. */

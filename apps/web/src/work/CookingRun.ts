@@ -1,11 +1,13 @@
 import type { StepLine, WorkSheet } from "halfloaf/kitchen";
-import type { DishWanted, StepTold } from "../thinking/Thinker.ts";
+import type { Cooks, DishWanted, StepTold } from "../thinking/Thinker.ts";
 import { COOKING_KEY } from "./cookingKey.ts";
 import { ring } from "./ring.ts";
 
 /** A cooking under way, which lasts while other screens are open and the page is loaded again. */
 export interface Running {
   readonly wanted: readonly DishWanted[];
+  /** Absent = one cook. */
+  readonly cooks?: Cooks;
   readonly sheet: WorkSheet;
   /** When the cook began, in milliseconds since 1970; absent = not yet. */
   readonly begunMs?: number;

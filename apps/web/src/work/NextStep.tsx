@@ -6,6 +6,8 @@ import { Cautions } from "./Cautions.tsx";
 interface NextStepProps {
   readonly sheet: WorkSheet;
   readonly line: StepLine;
+  /** Whose it is, where two cook. */
+  readonly cook?: number;
   /** Minutes since the cooking began. */
   readonly now: number;
   readonly isFirst: boolean;
@@ -16,14 +18,17 @@ interface NextStepProps {
 const LONG = 60;
 
 /** The next thing for the hands, readable from where the pan stands, with what must be minded just there. */
-export function NextStep({ sheet, line, now, isFirst, onTell }: NextStepProps): ReactNode {
+export function NextStep({ sheet, line, cook, now, isFirst, onTell }: NextStepProps): ReactNode {
   const { words, further, formats } = useFurther("work");
   const wait = Math.ceil(line.startMinutes - now);
   const behind = Math.floor(now - line.startMinutes);
-  const besides = sheet.lines.filter((each) => each.kind !== "step").filter((each) => isDue(each, line, now));
+  const besides = sheet.lines
+    .filter((each) => each.kind !== "step")
+    .filter((each) => isDue(each, line, now) && isFor(each, cook));
   return (
     <section className="next-step stack tight" aria-live="polite">
       <p className="soft">
+        {cook !== undefined && `${further.stove.cook(cook)}: `}
         {wait > 0 ? words.work.nextIn(wait) : words.work.now}
         {behind >= 2 && `, ${further.stove.behind(behind)}`}
       </p>
@@ -59,6 +64,11 @@ export function NextStep({ sheet, line, now, isFirst, onTell }: NextStepProps): 
   function tellWash({ part }: Extract<SheetLine, { kind: "board-wash" | "kit-wash" }>): string {
     return words.work.wash(further.stove.parts[part]);
   }
+}
+
+/** True where it is this cook's to do; the oven is the first one's. */
+function isFor(line: Exclude<SheetLine, StepLine>, cook: number | undefined): boolean {
+  return cook === undefined || (line.kind === "oven" ? cook === 1 : line.cooks.includes(cook));
 }
 
 /** What has to be done beside a step: it begins before the step ends, and is not long past. */

@@ -31,6 +31,10 @@ export function Steps({ sheet, open }: StepsProps): ReactNode {
           return (
             <li key={`${line.kind} ${line.startMinutes} ${what}`} className={isDone ? "soft" : undefined}>
               <span className="figure small">{formats.minutes(line.startMinutes)}</span> {what}
+              {sheet.cooks > 1 &&
+                line.kind !== "oven" &&
+                line.cooks.length > 0 &&
+                ` – ${line.cooks.map(further.stove.cook).join(" + ")}`}
               {isDone && ` (${words.work.isDone})`}
               {line.kind === "step" &&
                 line.cautions.map((caution) => (

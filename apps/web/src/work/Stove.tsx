@@ -1,18 +1,21 @@
 import type { StepLine } from "halfloaf/kitchen";
 import type { ReactNode } from "react";
-import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { Link } from "wouter";
+import { TickField } from "../kitchen/fields/TickField.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { startThinker } from "../thinking/startThinker.ts";
-import type { StepTold } from "../thinking/Thinker.ts";
+import type { Cooks, StepTold } from "../thinking/Thinker.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { BeginAt } from "./BeginAt.tsx";
 import { cookingRun, minutesSince, type Running, type RunningTimer, timersOf } from "./CookingRun.ts";
 import { NextStep } from "./NextStep.tsx";
+import { nextSteps } from "./nextSteps.ts";
 import { readyToRing } from "./ring.ts";
 import { Steps } from "./Steps.tsx";
 import { Timeline } from "./Timeline.tsx";
 import { Timers } from "./Timers.tsx";
 import { useNow } from "./useNow.ts";
+import { useStoveKitchen } from "./useStoveKitchen.ts";
 import { useWakeLock } from "./useWakeLock.ts";
 
 const LONGER_MINUTES = 2;
@@ -20,7 +23,7 @@ const LONGER_MINUTES = 2;
 /** A cooking by the stove: the next thing in large type, what goes on beside it, and what comes then. */
 export function Stove({ running }: { readonly running: Running }): ReactNode {
   const { words, further, formats } = useFurther("work");
-  const { view } = useKitchen();
+  const kitchen = useStoveKitchen();
   const names = useNames();
   const { sheet, begunMs, told } = running;
   const nowMs = useNow(begunMs !== undefined);
@@ -31,7 +34,11 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
     told.find(({ dish, step }) => dish === line.dish && step === line.step);
   const open = steps.filter((line) => isTold(line)?.doneMinutes === undefined);
   const timers = timersOf(running);
-  const next = open.find((line) => !timers.some((timer) => timer.line === line));
+  const { cooks = 1 } = running;
+  const next = nextSteps(
+    open.filter((line) => !timers.some((timer) => timer.line === line)),
+    cooks,
+  );
   const isDone = open.length === 0;
   const ready =
     begunMs === undefined
@@ -49,6 +56,16 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
       {begunMs === undefined ? (
         <>
           <BeginAt serveMinutes={sheet.serveMinutes} />
+          <TickField
+            label={further.stove.twoCooks}
+            isTicked={cooks === 2}
+            onChange={(two) => void orderFor(two ? 2 : 1)}
+          />
+          {kitchen.pace !== undefined && (
+            <p className="small soft">
+              {further.stove.atPace} <Link href="/kitchen">{words.screens.kitchen}</Link>
+            </p>
+          )}
           <div className="row">
             <button type="button" className="button main large" onClick={begin}>
               {words.work.begin}
@@ -59,15 +76,17 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
           </div>
         </>
       ) : (
-        next !== undefined && (
+        next.map(({ cook, line }, at) => (
           <NextStep
+            key={cook}
             sheet={sheet}
-            line={next}
+            line={line}
+            {...(cooks > 1 && { cook })}
             now={now}
-            isFirst={told.length === 0}
-            onTell={(how) => void tell(next, how)}
+            isFirst={told.length === 0 && at === 0}
+            onTell={(how) => void tell(line, how)}
           />
-        )
+        ))
       )}
       <Timers
         timers={timers}
@@ -104,6 +123,13 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
     </div>
   );
 
+  /** The same dishes for another number of cooks. */
+  async function orderFor(wanted: Cooks): Promise<void> {
+    const answer = await startThinker().order(kitchen, running.wanted, wanted);
+    if (answer.kind === "sheet" && cookingRun.running === running)
+      cookingRun.set({ ...running, cooks: wanted, sheet: answer.sheet });
+  }
+
   async function tell(line: StepLine, how: "begun" | "done"): Promise<void> {
     readyToRing();
     const at = now;
@@ -129,7 +155,7 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
   /** What happened is told at once; the rest is timed anew from now on as soon as the worker has it. */
   async function retime(happened: readonly StepTold[], at: number): Promise<void> {
     cookingRun.set({ ...running, told: happened });
-    const answer = await startThinker().retime(view.kitchen, running.wanted, happened, at);
+    const answer = await startThinker().retime(kitchen, running.wanted, cooks, happened, at);
     const now = cookingRun.running;
     if (answer.kind === "sheet" && now?.told === happened) cookingRun.set({ ...now, sheet: answer.sheet });
   }

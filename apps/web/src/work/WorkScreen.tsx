@@ -1,6 +1,5 @@
 import { type ReactNode, useEffect, useState, useSyncExternalStore } from "react";
 import { useSearchParams } from "wouter";
-import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { startThinker } from "../thinking/startThinker.ts";
 import type { DishWanted, OrderTold } from "../thinking/Thinker.ts";
@@ -9,6 +8,7 @@ import { ChooseDishes } from "./ChooseDishes.tsx";
 import { cookingRun } from "./CookingRun.ts";
 import { Finish } from "./Finish.tsx";
 import { Stove } from "./Stove.tsx";
+import { useStoveKitchen } from "./useStoveKitchen.ts";
 import { parseWorkSearch } from "./workPath.ts";
 import "../kitchen/fields/fields.css";
 import "./work.css";
@@ -16,7 +16,7 @@ import "./work.css";
 /** What the hands do now, what boils meanwhile, when it is ready. */
 export default function WorkScreen(): ReactNode {
   const { words, further } = useFurther("work");
-  const { view } = useKitchen();
+  const kitchen = useStoveKitchen();
   const names = useNames();
   const [search, setSearch] = useSearchParams();
   const running = useSyncExternalStore(cookingRun.subscribe, () => cookingRun.running);
@@ -24,7 +24,7 @@ export default function WorkScreen(): ReactNode {
   const tellKit = (kit: string): string => parts[kit] ?? kit;
   const [refused, setRefused] = useState<Exclude<OrderTold, { kind: "sheet" }>>();
   const order = async (wanted: readonly DishWanted[]): Promise<void> => {
-    const told = await startThinker().order(view.kitchen, wanted);
+    const told = await startThinker().order(kitchen, wanted, 1);
     if (told.kind === "sheet") cookingRun.set({ wanted, sheet: told.sheet, told: [] });
     setRefused(told.kind === "sheet" ? undefined : told);
   };

@@ -4,7 +4,6 @@ export {
   DIETS,
   type EnergyFactors,
   EU_ALLERGENS,
-  type EuAllergen,
   FOOD_GROUPS,
   type Food,
   FoodFacts,
@@ -13,7 +12,6 @@ export {
   PLACES,
   type Place,
   US_ALLERGENS,
-  type UsAllergen,
 } from "./food.ts";
 export { type FoodTable, type FoodTableFile, parseFoodTable } from "./foodTable.ts";
 export {

@@ -21,7 +21,15 @@ export { happenedAsPlanned } from "./cooking/happenedAsPlanned.ts";
 export { type DayJob, jobsOfDay, USUAL_MINUTES } from "./cooking/jobsOfDay.ts";
 export { chooseUsed, listCookings, type SittingCooking } from "./cooking/listCookings.ts";
 export { observeSteps } from "./cooking/observeSteps.ts";
-export { learnPace, type ObservedStep, type Pace, type PaceOfKind, stepMinutes, toPace } from "./cooking/pace.ts";
+export {
+  learnPace,
+  type ObservedStep,
+  type Pace,
+  type PaceOfKind,
+  paceFactor,
+  stepMinutes,
+  toPace,
+} from "./cooking/pace.ts";
 export { type Retimed, retime } from "./cooking/retime.ts";
 export { type SettledWeek, settleTogether } from "./cooking/settleTogether.ts";
 export { sittingKitchen } from "./cooking/sittingKitchen.ts";

@@ -120,6 +120,8 @@ export const Kitchen = v.strictObject({
   kit: Kit,
   /** The cook's pace by kind of step, as a factor of the minutes that dishes state; a kind without one counts as 1. */
   pace: v.optional(v.record(v.picklist(STEP_KINDS), v.pipe(v.number(), v.gtValue(0), v.maxValue(10)))),
+  /** By kind of step: what cookings showed that were written down until then is forgotten (ms since 1970). */
+  paceForgotten: v.optional(v.record(v.picklist(STEP_KINDS), v.pipe(v.number(), v.safeInteger(), v.minValue(0)))),
   shops: v.pipe(v.array(Shop), v.minLength(1)),
   packs: v.array(Pack),
   stores: v.array(Lot),

@@ -9,6 +9,9 @@ export const workDe: typeof workEn = {
     behind: (minutes) => `${minutes} Min. im Rückstand`,
     besides: "Dazu:",
     otherTimes: "Ebenso viel tun",
+    twoCooks: "Zwei kochen zusammen",
+    cook: (number: number) => `Person ${number}`,
+    atPace: "In dem Tempo, das früheres Kochen gezeigt hat; es steht, und geht zurückzusetzen, unter",
     over: "um",
     longer: "2 Minuten mehr",
     allDone: "Alles ist fertig. Trag auf, und sag es den Vorräten.",
@@ -44,6 +47,11 @@ export const workDe: typeof workEn = {
     tooMuch: "Es ist mehr gegessen als gekocht.",
     used: "Was wirklich hineinkam",
     usedNote: "Gramm wie gekauft. Ändere nur, was anders war; 0 = weggelassen.",
+    learn: (count: number) =>
+      counted(count, {
+        one: "Mein Tempo lernen aus dem 1 Schritt, der gemeldet wurde, als er fertig war",
+        other: `Mein Tempo lernen aus den ${count} Schritten, die gemeldet wurden, als sie fertig waren`,
+      }),
     book: "Den Vorräten sagen",
     back: "Zurück an den Herd",
   },

@@ -8,6 +8,9 @@ export const workEn = {
     behind: (minutes: number) => `${minutes} min behind`,
     besides: "With it:",
     otherTimes: "As much is done by",
+    twoCooks: "Two cook together",
+    cook: (number: number) => `Cook ${number}`,
+    atPace: "Timed at the pace that earlier cookings showed; it is told, and set back, in",
     over: "over",
     longer: "2 minutes more",
     allDone: "All is done. Serve, and tell the stores.",
@@ -42,6 +45,11 @@ export const workEn = {
     tooMuch: "More is eaten than was cooked.",
     used: "What really went in",
     usedNote: "Grams as bought. Change only what differed; 0 = left out.",
+    learn: (count: number) =>
+      counted(count, {
+        one: "Learn my pace from the 1 step that was told as it was done",
+        other: `Learn my pace from the ${count} steps that were told as they were done`,
+      }),
     book: "Tell the stores",
     back: "Back to the stove",
   },

@@ -207,7 +207,7 @@ export class RecordDraft {
     this.move(event, event);
     const lot = this.maps.lots.get(event.lot);
     if (!isNew || lot?.cooked === undefined) return;
-    const { on, dish, portions, sitting, batch } = event;
+    const { on, dish, portions, sitting, batch, steps, by, atMs } = event;
     this.maps.cookings.set(event.lot, {
       event: event.id,
       on,
@@ -218,6 +218,7 @@ export class RecordDraft {
       ...(batch !== undefined && { batch }),
       costMinor: lot.broughtMinor,
       atLeast: lot.cooked.atLeast,
+      ...(steps !== undefined && { pace: { ...(by !== undefined && { by }), atMs, steps } }),
     });
   }
 

@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { SITTING_KINDS } from "../../dish/index.ts";
+import { SITTING_KINDS, STEP_KINDS } from "../../dish/index.ts";
 import { Id } from "../../food/index.ts";
 import { Offer } from "../../price/index.ts";
 import { CivilDate, type Issue, type Parsed, parseWith, toIssues } from "../../quantity/index.ts";
@@ -24,6 +24,13 @@ const WRITTEN = {
   note: v.optional(text),
 };
 
+/** A step as it was done: what its dish states for so many portions, and the minutes it took. */
+const SeenStep = v.strictObject({
+  kind: v.picklist(STEP_KINDS),
+  statedMinutes: v.pipe(v.number(), v.minValue(0)),
+  observedMinutes: v.pipe(v.number(), v.minValue(0)),
+});
+
 /** A plate: so many g of a lot, cooked or as purchased, and who ate it; without `eater` a guest did. */
 const Plate = v.strictObject({ eater: v.optional(Id), lot: Id, massG: positive });
 export type Plate = v.InferOutput<typeof Plate>;
@@ -41,6 +48,8 @@ const BODIES = {
     ...MOVEMENT_ENTRIES.cooked,
     sitting: v.optional(sitting),
     batch: v.optional(v.pipe(v.number(), v.safeInteger(), v.minValue(0))),
+    /** How long steps took, for the pace of whoever wrote it; absent = nothing is known of that. */
+    steps: v.optional(v.array(SeenStep)),
   },
   /** Plates of one sitting. */
   eaten: { kind: v.literal("eaten"), on: CivilDate, sitting, plates: v.pipe(v.array(Plate), v.minLength(1)) },

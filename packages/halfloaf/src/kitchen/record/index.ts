@@ -41,6 +41,7 @@ export { kitchenOfMenu, type RecordRows } from "./kitchenOfMenu.ts";
 export { EditedKitchen, KitchenRecord, RECORD_VERSION } from "./kitchenRecord.ts";
 export { menuOn } from "./menuOn.ts";
 export { type EditBody, type EventBody, Pen, penOf, type Writer } from "./Pen.ts";
+export { forgetPace, type PaceOfCook, paceOfKitchen, pacesOf } from "./pacesOf.ts";
 export { FILE_DEVICE, fromKitchen, parseRecord } from "./parseRecord.ts";
 export { type PortionsAtHand, portionsAtHand } from "./portionsAtHand.ts";
 export { RecordLedger } from "./RecordLedger.ts";

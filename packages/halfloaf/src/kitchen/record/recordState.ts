@@ -1,6 +1,7 @@
 import type { Observation } from "../../price/index.ts";
 import type { CivilDate, Issue } from "../../quantity/index.ts";
 import type { LotState } from "../../stores/index.ts";
+import type { ObservedStep } from "../cooking/pace.ts";
 import type { SittingKind } from "../datedSittings.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import type { EventId } from "./eventId.ts";
@@ -73,6 +74,15 @@ export interface DoneCooking {
   readonly batch?: number;
   readonly costMinor: number;
   readonly atLeast: boolean;
+  /** How long steps took; absent where that is not known. */
+  readonly pace?: SeenPace;
+}
+
+/** How long steps of one cooking took whom, and when that was written down (ms since 1970). */
+interface SeenPace {
+  readonly by?: string;
+  readonly atMs: number;
+  readonly steps: readonly ObservedStep[];
 }
 
 /** What became known of one sitting besides plates. */

@@ -5,21 +5,24 @@ import type { Lot, LotState } from "../../stores/index.ts";
 import type { Kitchen } from "../kitchen.ts";
 import type { PutBy } from "../putBy.ts";
 import type { EditedKitchen } from "./kitchenRecord.ts";
+import { paceOfKitchen } from "./pacesOf.ts";
 import { type PortionsAtHand, portionsAtHand } from "./portionsAtHand.ts";
 import type { RecordState } from "./recordState.ts";
 
 /**
  * The kitchen as it stands, for `toMenuProblem` and all else that takes a kitchen: its stores are the food lots with
- * anything left on the day, its packs have the latest price and content seen by then, its ratings the latest given. Cooked
- * portions in fridge or freezer are what it has put by, beside what its file says.
+ * anything left on the day, its packs have the latest price and content seen by then, its ratings the latest given, its pace
+ * what cookings showed. Cooked portions in fridge or freezer are what it has put by, beside what its file says.
  */
 export function toKitchen(edited: EditedKitchen, state: RecordState, foods: FoodTable, day: CivilDate): Kitchen {
   const stores = [...state.lots.values()].flatMap((lot) => toLot(lot, day) ?? []);
   const putBy = [...edited.putBy, ...portionsAtHand(state, day).flatMap(toPutBy)];
   const there = new Set([...stores, ...putBy].map(({ id }) => id));
   const rated = edited.ratings.filter(({ dish }) => !state.ratings.has(dish));
+  const pace = paceOfKitchen(edited, state);
   return {
     ...edited,
+    ...(pace !== undefined && { pace }),
     format: "halfloaf-kitchen",
     version: 1,
     startsOn: day,

@@ -21,6 +21,8 @@ export interface CookWish {
   readonly really?: Readonly<Record<string, number>>;
   /** Who ate of it at once, and how many portions; without `eater` a guest. */
   readonly plates?: readonly { readonly eater?: string; readonly portions: number }[];
+  /** How long its steps took. */
+  readonly steps?: EventOf<"cooked">["steps"];
   /** Portions of each box that goes into the freezer. */
   readonly boxes?: readonly number[];
 }
@@ -40,7 +42,7 @@ export interface CookingWritten {
  * the sitting.
  */
 export function cook(state: RecordState, foods: FoodTable, wish: CookWish, pen: Pen): CookingWritten {
-  const { dish, portions, on, sitting, batch, plates = [] } = wish;
+  const { dish, portions, on, sitting, batch, steps = [], plates = [] } = wish;
   if (!(portions > 0)) throw new RangeError(`${portions} is no number of portions`);
   const { uses, unbooked } = takeMakings(state, foods, wish);
   const cooked = pen.write({
@@ -55,6 +57,7 @@ export function cook(state: RecordState, foods: FoodTable, wish: CookWish, pen: 
     ...(unbooked.length > 0 && { unbooked }),
     ...(sitting !== undefined && { sitting }),
     ...(batch !== undefined && { batch }),
+    ...(steps.length > 0 && { steps }),
   });
   const boxed = freeze(cooked, wish, pen);
   if (plates.length === 0) return { cooked, boxed };

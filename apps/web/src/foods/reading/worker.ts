@@ -1,4 +1,0 @@
-import { expose } from "comlink";
-import { TableDesk } from "./TableDesk.ts";
-
-expose(new TableDesk());
