@@ -6,7 +6,7 @@ import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage, listSmall } from "./judgePage.ts";
 import { goTo, openApp, seeScreen } from "./openApp.ts";
 
-const { list, priced, prices, receipt, source, edit } = furtherEn;
+const { list, mapping, priced, prices, receipt, source, edit } = furtherEn;
 const SHOP = "Turnstone Discount";
 const LIST = [
   "Offers of the week;;;",
@@ -32,15 +32,15 @@ describe.skipIf(!hasBrowser)("prices are read in", () => {
     await page.getByRole("button", { name: source.read }).click();
     await page.getByLabel(list.shop).selectOption({ label: SHOP });
     // What is wrong is told by line and column, and the rows are left out.
-    const faults = page.locator("details", { has: page.getByRole("heading", { name: list.faults(2) }) });
+    const faults = page.locator("details", { has: page.getByRole("heading", { name: mapping.faults(2) }) });
     expect(await faults.getByRole("listitem").allTextContents()).toEqual([
-      `${list.faultAt(6, "Price")}: "abc" ${list.faultWords.price}. ${list.rowLeftOut}`,
-      `${list.faultAt(7, "Article")}: ${list.faultWords.label}. ${list.rowLeftOut}`,
+      `${mapping.faultAt(6, "Price")}: "abc" ${list.faultWords.price}. ${mapping.rowLeftOut}`,
+      `${mapping.faultAt(7, "Article")}: ${list.faultWords.label}. ${mapping.rowLeftOut}`,
     ]);
-    await page.getByText(list.form).click();
-    expect(await page.getByLabel(list.delimiter).inputValue()).toBe(";");
-    expect(await page.getByLabel(list.decimal).inputValue()).toBe(",");
-    expect(await page.getByLabel(list.headerLine).inputValue()).toBe("2");
+    await page.getByText(mapping.form).click();
+    expect(await page.getByLabel(mapping.delimiter).inputValue()).toBe(";");
+    expect(await page.getByLabel(mapping.decimal).inputValue()).toBe(",");
+    expect(await page.getByLabel(mapping.headerLine).inputValue()).toBe("2");
     expect(await page.getByLabel(list.columns.label).inputValue()).toBe("Article");
     expect(await judgePage(page)).toEqual([]);
     expect(await page.evaluate(listSmall, 48)).toEqual([]);
@@ -123,7 +123,7 @@ describe.skipIf(!hasBrowser)("prices are read in", () => {
       },
       [...western],
     );
-    await page.getByText(list.form).click();
+    await page.getByText(mapping.form).click();
     expect(await page.getByLabel(list.columns.label).inputValue()).toBe("Käse");
     await page.getByRole("button", { name: source.again }).click();
     const rows = Array.from({ length: 60_000 }, (_, at) => `Thing number ${at} of the list;${at % 90}.50`);

@@ -1,4 +1,4 @@
-import { newObservations } from "@halfloaf/reading";
+import { type Findings, newObservations, withFindings } from "@halfloaf/reading";
 import { checkKitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import { type EditedKitchen, type EventBody, editsBetween, toKitchen } from "halfloaf/kitchen/record";
 import { type OpenKeep, openKeep } from "../keep/openKeep.ts";
@@ -6,9 +6,8 @@ import { closeAfter } from "../keep/runKeep.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import type { Found } from "../words/Fault.ts";
 import { tellIssue } from "../words/issueWords.ts";
-import type { Findings } from "./FileReading.ts";
 import { findFoundFaults } from "./planKeeping.ts";
-import { tellFindings, withFindings } from "./withFindings.ts";
+import { tellFindings } from "./tellFindings.ts";
 
 /**
  * Writes what was found into the kitchen kept in a folder, as one act, and tells what that was ("" where nothing was new).

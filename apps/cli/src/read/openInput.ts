@@ -1,6 +1,14 @@
 import { createReadStream, existsSync, statSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
-import { type DecodedText, decodeText, type FileSource, sourceOf } from "@halfloaf/reading";
+import {
+  type DecodedText,
+  decodeText,
+  type FileSource,
+  type FoodDataFiles,
+  foodDataFiles,
+  NEEDED_DOWNLOAD_FILES,
+  sourceOf,
+} from "@halfloaf/reading";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { tellFileTrouble } from "../words/fileWords.ts";
 import { quote } from "../words/valueWords.ts";
@@ -55,26 +63,13 @@ export async function openInput(name: string, cwd: string, mayFetch: boolean): P
 }
 
 /** The files of a FoodData Central download in a folder, those that are there; undefined where the main ones are not. */
-export function findDownload(folder: string) {
-  const source = (file: string): FileSource | undefined => {
+export function findDownload(folder: string): FoodDataFiles | undefined {
+  const isThere = NEEDED_DOWNLOAD_FILES.every((file) => existsSync(join(folder, file)));
+  if (!isThere) return undefined;
+  return foodDataFiles((file) => {
     const path = join(folder, file);
     return existsSync(path) ? { name: file, pieces: createReadStream(path) } : undefined;
-  };
-  const isThere = ["food.csv", "nutrient.csv", "food_nutrient.csv"].every((file) => existsSync(join(folder, file)));
-  if (!isThere) return undefined;
-  const optional = {
-    foodPortion: source("food_portion.csv"),
-    measureUnit: source("measure_unit.csv"),
-    formerNumber: source("sr_legacy_food.csv") ?? source("foundation_food.csv"),
-  };
-  return {
-    food: source("food.csv") as FileSource,
-    nutrient: source("nutrient.csv") as FileSource,
-    foodNutrient: source("food_nutrient.csv") as FileSource,
-    ...(optional.foodPortion && { foodPortion: optional.foodPortion }),
-    ...(optional.measureUnit && { measureUnit: optional.measureUnit }),
-    ...(optional.formerNumber && { formerNumber: optional.formerNumber }),
-  };
+  });
 }
 
 /** The folder a file lies in. */

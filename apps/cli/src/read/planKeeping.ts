@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, realpathSync, rmSync } from "node:fs";
 import { basename, resolve } from "node:path";
+import { type Findings, withFindings } from "@halfloaf/reading";
 import { checkOwnFoods } from "halfloaf/food";
 import type { Kitchen, Tables } from "halfloaf/kitchen";
 import { latestPrices, type Pack } from "halfloaf/price";
@@ -13,8 +14,7 @@ import { tellIssue } from "../words/issueWords.ts";
 import { quote } from "../words/valueWords.ts";
 import { findDishPlace } from "./dish/findDishPlace.ts";
 import { toDishText } from "./dish/toDishText.ts";
-import type { Findings } from "./FileReading.ts";
-import { tellFindings, withFindings } from "./withFindings.ts";
+import { tellFindings } from "./tellFindings.ts";
 
 /** A file that is to be written, and what is then in it, for people. */
 export interface ToWrite {

@@ -1,5 +1,6 @@
 import { relative } from "node:path";
 import {
+  type Findings,
   FoodIndex,
   type PriceListMapping,
   parsePriceListMapping,
@@ -23,7 +24,7 @@ import { quote } from "../words/valueWords.ts";
 import { findDishPlace } from "./dish/findDishPlace.ts";
 import { readDishes, readMakingsOnly } from "./dish/readDishes.ts";
 import { toDishText } from "./dish/toDishText.ts";
-import type { FileReading, Findings } from "./FileReading.ts";
+import type { FileReading } from "./FileReading.ts";
 import { type FileKind, findKind } from "./findKind.ts";
 import { keepInFolder } from "./keepInFolder.ts";
 import { layPart } from "./layPart.ts";

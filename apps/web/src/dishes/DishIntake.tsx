@@ -4,6 +4,7 @@ import { toKcal } from "halfloaf/quantity";
 import { type ReactNode, useMemo } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useFurther } from "../words/useFurther.ts";
+import { FigureSources } from "./FigureSources.tsx";
 
 const SHOWN = [
   "proteinG",
@@ -64,6 +65,7 @@ export function DishIntake({ dish }: { readonly dish: Dish }): ReactNode {
           </tr>
         </tbody>
       </table>
+      <FigureSources dish={dish} />
     </section>
   );
 }

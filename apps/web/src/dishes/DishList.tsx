@@ -53,6 +53,9 @@ export function DishList(): ReactNode {
     <div className="stack broad-page">
       <div className="row spread">
         <h1>{words.screens.dishes}</h1>
+        <Link href="/dishes/foods" className="way-back">
+          {further.dishes.foods}
+        </Link>
       </div>
       <Allowed to="edited">
         <div className="row">

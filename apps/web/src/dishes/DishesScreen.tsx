@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { lazy, type ReactNode } from "react";
 import { Route, Switch, useSearchParams } from "wouter";
 import "../kitchen/fields/fields.css";
 import "./dishes.css";
@@ -7,6 +7,8 @@ import { DishList } from "./DishList.tsx";
 import { DishPage } from "./DishPage.tsx";
 import { ReadIn } from "./ReadIn.tsx";
 import { WriteDish } from "./WriteDish.tsx";
+
+const FoodsScreen = lazy(() => import("../foods/FoodsScreen.tsx"));
 
 /** What can be cooked, what a portion costs, takes and gives. */
 export default function DishesScreen(): ReactNode {
@@ -20,6 +22,9 @@ export default function DishesScreen(): ReactNode {
       </Route>
       <Route path="/dishes/write">
         <WriteDish />
+      </Route>
+      <Route path="/dishes/foods/*?">
+        <FoodsScreen />
       </Route>
       <Route path="/dishes/:id/change">{({ id }) => <ChangeDish key={id} id={id} />}</Route>
       <Route path="/dishes/:id">{({ id }) => <DishPage key={id} id={id} />}</Route>

@@ -6,17 +6,21 @@ interface FileDropProps {
   readonly label: string;
   /** Endings and types of MIME, as the field of a file takes them. */
   readonly accept: string;
-  readonly onFile: (file: File) => void;
+  readonly onFile?: (file: File) => void;
+  /** Given all of them, where several may be chosen at once. */
+  readonly onFiles?: (files: readonly File[]) => void;
 }
 
 /** A file, chosen or dropped. */
-export function FileDrop({ label, accept, onFile }: FileDropProps): ReactNode {
+export function FileDrop({ label, accept, onFile, onFiles }: FileDropProps): ReactNode {
   const { words } = useWords();
   const field = useId();
   const [isOver, setOver] = useState(false);
   const take = (files: FileList | null): void => {
     const file = files?.[0];
-    if (file !== undefined) onFile(file);
+    if (file === undefined) return;
+    onFile?.(file);
+    onFiles?.([...(files ?? [])]);
   };
   const drop = (event: DragEvent): void => {
     event.preventDefault();
@@ -41,6 +45,7 @@ export function FileDrop({ label, accept, onFile }: FileDropProps): ReactNode {
           className="file"
           type="file"
           accept={accept}
+          multiple={onFiles !== undefined}
           onChange={(event) => {
             take(event.target.files);
             // The same file can be chosen again once it was changed.

@@ -46,6 +46,7 @@ export const EU_ALLERGENS = [
   "lupin",
   "molluscs",
 ] as const;
+export type EuAllergen = (typeof EU_ALLERGENS)[number];
 
 /** The 9 major allergens of US law (FALCPA 2004, FASTER Act 2021). */
 export const US_ALLERGENS = [
@@ -59,6 +60,7 @@ export const US_ALLERGENS = [
   "soybeans",
   "sesame",
 ] as const;
+export type UsAllergen = (typeof US_ALLERGENS)[number];
 
 /** How a food must be handled before it is cooked; decides the order of work on one board. */
 export const HYGIENE_CLASSES = ["raw-meat", "raw-fish", "raw-egg", "unwashed-root", "ready-to-eat", "cooked"] as const;

@@ -4,6 +4,7 @@ export {
   DIETS,
   type EnergyFactors,
   EU_ALLERGENS,
+  type EuAllergen,
   FOOD_GROUPS,
   type Food,
   FoodFacts,
@@ -12,6 +13,7 @@ export {
   PLACES,
   type Place,
   US_ALLERGENS,
+  type UsAllergen,
 } from "./food.ts";
 export { type FoodTable, type FoodTableFile, parseFoodTable } from "./foodTable.ts";
 export {

@@ -1,4 +1,4 @@
-import type { EU_ALLERGENS, US_ALLERGENS } from "../food/food.ts";
+import type { EuAllergen, UsAllergen } from "../food/index.ts";
 
 /** What an allergen of a legal list is called, and what its entry takes in or leaves out. */
 export interface AllergenName {
@@ -10,7 +10,7 @@ export interface AllergenName {
 }
 
 /** The 14 allergens that EU and UK law asks to be named. **Source**: Regulation (EU) 1169/2011, Annex II. */
-export const EU_ALLERGEN_NAMES: Readonly<Record<(typeof EU_ALLERGENS)[number], AllergenName>> = {
+export const EU_ALLERGEN_NAMES: Readonly<Record<EuAllergen, AllergenName>> = {
   gluten: {
     number: 1,
     name: "cereals containing gluten",
@@ -40,7 +40,7 @@ export const EU_ALLERGEN_NAMES: Readonly<Record<(typeof EU_ALLERGENS)[number], A
  * The 9 major food allergens of US law. Its list has no molluscs, and of the cereals wheat alone.
  * **Source**: Food Allergen Labeling and Consumer Protection Act 2004 and FASTER Act 2021 (from memory).
  */
-export const US_ALLERGEN_NAMES: Readonly<Record<(typeof US_ALLERGENS)[number], AllergenName>> = {
+export const US_ALLERGEN_NAMES: Readonly<Record<UsAllergen, AllergenName>> = {
   milk: { number: 1, name: "milk" },
   eggs: { number: 2, name: "eggs" },
   fish: { number: 3, name: "fish", detail: "the species is named" },

@@ -73,6 +73,7 @@ export type { WeekSheet } from "./week/WeekSheet.ts";
 export { weekHtml } from "./week/weekHtml.ts";
 export type { CalendarWords } from "./words/CalendarWords.ts";
 export type { CardWords } from "./words/CardWords.ts";
+export type { CautionWords } from "./words/CautionWords.ts";
 export type { DayWords } from "./words/DayWords.ts";
 export type { LessonWords } from "./words/LessonWords.ts";
 export type { SheetPictureWords } from "./words/SheetPictureWords.ts";

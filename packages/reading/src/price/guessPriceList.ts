@@ -1,7 +1,6 @@
 import { isGtin } from "halfloaf/price";
-import { CsvRows } from "../table/CsvRows.ts";
 import type { CsvForm } from "../table/csvForm.ts";
-import { foldText } from "../table/nearness.ts";
+import { guessCsv, namedness, usableColumns } from "../table/guessCsv.ts";
 import { parseContent } from "./parseContent.ts";
 import type { PriceListMapping } from "./priceListMapping.ts";
 import { COLUMN_WORDS, type PriceColumn } from "./priceListWords.ts";
@@ -21,10 +20,7 @@ export interface PriceListGuess {
   readonly sample: readonly (readonly string[])[];
 }
 
-const LOOKED_AT = 1 << 16;
-const MOST_ROWS = 50;
 const SAMPLE = 3;
-const DELIMITERS = [";", "\t", "|", ","] as const;
 
 /**
  * Guesses how a price list in CSV is written: the delimiter that gives the most rows of one width, the decimal sign that
@@ -32,62 +28,12 @@ const DELIMITERS = [";", "\t", "|", ","] as const;
  * at the beginning alone. What is stated goes before what would be guessed. Throws for a currency that is none.
  */
 export function guessPriceList(text: string, currency: string, stated: Partial<CsvForm> = {}): PriceListGuess {
-  const head = (text.startsWith("\ufeff") ? text.slice(1) : text).slice(0, LOOKED_AT);
-  const laid = (stated.delimiter === undefined ? DELIMITERS : [stated.delimiter]).map((delimiter) =>
-    layOut(head, delimiter, text.length > LOOKED_AT),
-  );
-  const best = laid.reduce((a, b) => (b.score > a.score + 1e-9 ? b : a));
-  const { rows, width, delimiter } = best;
-  const headerRow =
-    stated.headerLine === undefined
-      ? rows.find(({ cells }) => cells.length === width && isHeader(cells))
-      : rows.find(({ line }) => line >= (stated.headerLine as number));
-  const header = headerRow?.cells.map((cell) => cell.trim()) ?? [];
-  const body = rows.filter(({ line }) => line > (headerRow?.line ?? 0)).map(({ cells }) => cells);
-  const { decimal, thousands } = guessMarks(body.flat());
-  const csv: CsvForm = {
-    delimiter,
-    decimal: stated.decimal ?? decimal,
-    ...(stated.decimal === undefined && thousands !== undefined && { thousands }),
-    headerLine: headerRow?.line ?? 1,
-  };
+  const { csv, header, body } = guessCsv(text, stated);
   const columns = guessColumns(header, body, currency, csv);
   const days =
     columns.date === undefined ? [] : body.map((cells) => cells[header.indexOf(columns.date as string)] ?? "");
   const dateOrder = guessDateOrder(days);
   return { csv, header, columns, ...(dateOrder && { dateOrder }), sample: body.slice(0, SAMPLE) };
-}
-
-interface LaidOut {
-  readonly delimiter: (typeof DELIMITERS)[number];
-  readonly rows: readonly { readonly line: number; readonly cells: readonly string[] }[];
-  /** Cells of most rows. */
-  readonly width: number;
-  readonly score: number;
-}
-
-function layOut(head: string, delimiter: LaidOut["delimiter"], isCut: boolean): LaidOut {
-  const sound = new CsvRows(delimiter).push(head, true).filter(({ fault }) => fault === undefined);
-  // The last row may be cut off where only the beginning of the list is looked at.
-  const rows = (isCut ? sound.slice(0, -1) : sound).slice(0, MOST_ROWS);
-  const widths = new Map<number, number>();
-  for (const { cells } of rows) widths.set(cells.length, (widths.get(cells.length) ?? 0) + 1);
-  const [width, count] = [...widths].reduce((a, b) => (b[1] > a[1] ? b : a), [0, 0]);
-  return { delimiter, rows, width, score: width < 2 ? 0 : (count / rows.length) * Math.log2(width) };
-}
-
-/** A header names its columns: no two alike, none a number. */
-function isHeader(cells: readonly string[]): boolean {
-  const names = cells.map((cell) => cell.trim()).filter((cell) => cell !== "");
-  return names.length >= 2 && new Set(names).size === names.length && names.every((name) => /^[^\d€£$]/u.test(name));
-}
-
-function guessMarks(cells: readonly string[]): Pick<CsvForm, "decimal" | "thousands"> {
-  const count = (form: RegExp): number => cells.filter((cell) => form.test(cell.trim())).length;
-  const decimal = count(/^\D{0,4}[\d.]*\d,\d{1,2}\D{0,4}$/) > count(/^\D{0,4}[\d,]*\d\.\d{1,2}\D{0,4}$/) ? "," : ".";
-  const parted =
-    decimal === "," ? /^\D{0,4}\d{1,3}(?:\.\d{3})+,\d{2}\D{0,4}$/ : /^\D{0,4}\d{1,3}(?:,\d{3})+\.\d{2}\D{0,4}$/;
-  return { decimal, ...(count(parted) > 0 && { thousands: decimal === "," ? ("." as const) : ("," as const) }) };
 }
 
 /** What most cells of a column must be so that it is taken for that column without its name saying so. */
@@ -100,7 +46,7 @@ function guessColumns(
   csv: CsvForm,
 ): PriceListGuess["columns"] {
   const found = new Map<PriceColumn, string>();
-  const usable = header.filter((name, at) => name !== "" && header.indexOf(name) === at);
+  const usable = usableColumns(header);
   const free = (): string[] => usable.filter((name) => ![...found.values()].includes(name));
   const shareOf = (name: string, isSuch: (cell: string) => boolean): number => {
     const cells = body.map((row) => (row[header.indexOf(name)] ?? "").trim()).filter((cell) => cell !== "");
@@ -128,13 +74,6 @@ function guessColumns(
     if (likely !== undefined) found.set(column, likely);
   }
   return Object.fromEntries(found);
-}
-
-/** How well a header is named by one of the words: 2 where it is that word, 1 where the word stands in it, else 0. */
-function namedness(name: string, words: readonly string[]): number {
-  const folded = foldText(name.replace(/[_-]/g, " "));
-  if (words.includes(folded)) return 2;
-  return words.some((word) => ` ${folded} `.includes(` ${word} `)) ? 1 : 0;
 }
 
 /** The order that days in numbers have, where one of them can be in that order alone. */

@@ -1,8 +1,8 @@
-import { type DishText, type DraftOptions, draftDish, readDishTexts } from "@halfloaf/reading";
+import { type DishText, type DraftOptions, draftDish, NO_FINDINGS, readDishTexts } from "@halfloaf/reading";
 import { tellCount } from "@halfloaf/words/en";
 import { type Found, refuse } from "../../words/Fault.ts";
 import { quote } from "../../words/valueWords.ts";
-import { type FileReading, NO_FINDINGS } from "../FileReading.ts";
+import type { FileReading } from "../FileReading.ts";
 import type { PartOf } from "../ReadReport.ts";
 import type { ReadWish } from "../ReadWish.ts";
 import { settleDish } from "./settleDish.ts";

@@ -2,6 +2,7 @@ import {
   linesOfList,
   linesOfReceipt,
   type Measured,
+  NO_FINDINGS,
   newPackOf,
   type PackCandidate,
   PackIndex,
@@ -23,7 +24,7 @@ import type { Pack } from "halfloaf/price";
 import { type Fault, type Found, refuse } from "../../words/Fault.ts";
 import { tellMisfit } from "../../words/readWords.ts";
 import { findFoodNamed } from "../dish/settleDish.ts";
-import { type FileReading, NO_FINDINGS } from "../FileReading.ts";
+import type { FileReading } from "../FileReading.ts";
 import type { Input } from "../openInput.ts";
 import type { PartOf, ReadPrice } from "../ReadReport.ts";
 import type { ReadWish } from "../ReadWish.ts";

@@ -1,7 +1,9 @@
 import {
+  changesOf,
   compareFood,
-  type FoodComparison,
+  findNumberedFoods,
   findOfficialFoods,
+  NO_FINDINGS,
   type OfficialTable,
   type ReadingWatch,
   readFoodDataCsv,
@@ -16,7 +18,7 @@ import { type Fault, type Found, refuse } from "../../words/Fault.ts";
 import { tellMisfit } from "../../words/readWords.ts";
 import { quote } from "../../words/valueWords.ts";
 import { findFoodNamed } from "../dish/settleDish.ts";
-import { type FileReading, NO_FINDINGS } from "../FileReading.ts";
+import type { FileReading } from "../FileReading.ts";
 import { findDownload, folderOf, type Input } from "../openInput.ts";
 import type { FoodBeside, PartOf } from "../ReadReport.ts";
 import type { ReadWish } from "../ReadWish.ts";
@@ -82,59 +84,24 @@ function takeFigures(table: OfficialTable, wish: ReadWish, { foods, english }: T
     if (official === undefined || !known.ok) continue;
     const comparison = compareFood(foods.get(known.value.food) as Food, official);
     const { override, contradictions } = replaceFigures(comparison, wish.on === undefined ? {} : { chosenOn: wish.on });
-    taken.push({
-      override,
-      beside: { ...toBeside(comparison, override, english), contradictions: contradictions.map(({ code }) => code) },
-    });
+    const beside: FoodBeside = {
+      food: nameOf(comparison.food, english),
+      from: override.from,
+      changes: changesOf(comparison, override),
+      contradictions: contradictions.map(({ code }) => code),
+    };
+    taken.push({ override, beside });
   }
   return faults.length > 0 ? { ok: false, faults } : { ok: true, value: taken };
-}
-
-/** The comparison with what the override reckons anew put in. */
-function toBeside({ food, changes }: FoodComparison, override: FoodOverride, english: English): FoodBeside {
-  const reckoned = (component: keyof FoodOverride["figures"]) => {
-    const [figure, source] = [override.figures[component], override.sources[component]];
-    return figure === undefined || source === undefined ? undefined : { figure, source };
-  };
-  return {
-    food: { id: food.id, name: food.names[english][0] ?? food.id },
-    from: override.from,
-    changes: changes.map(({ component, kind, now, official }) => {
-      const taken = official ?? reckoned(component);
-      const isReckoned = kind === "kept" && taken !== undefined;
-      return {
-        component,
-        kind: isReckoned ? "changed" : kind,
-        ...(now && { now: { ...now } }),
-        ...(taken && { taken: { ...taken } }),
-      };
-    }),
-    contradictions: [],
-  };
 }
 
 type Offered = PartOf<"table">["offered"];
 
 /** Foods of ours whose source names the number of a food of the table. */
 function offerByNumber(table: OfficialTable, { foods, english }: TableContext): Offered {
-  const numbers = new Map(
-    [...table.foods.values()].flatMap((official) =>
-      official.formerNumber === undefined ? [] : [[Number(official.formerNumber), official] as const],
-    ),
-  );
-  return [...foods.values()].flatMap((food) => {
-    const number = /\bNDB (\d+)/.exec(food.source)?.[1];
-    const official = number === undefined ? undefined : numbers.get(Number(number));
-    return official === undefined
-      ? []
-      : [
-          {
-            food: nameOf(food, english),
-            official: { id: official.id, name: official.name },
-            by: "number" as const,
-            nearness: 1,
-          },
-        ];
+  return findNumberedFoods(foods, table).map(({ food, official }) => {
+    const { id, name } = official;
+    return { food: nameOf(food, english), official: { id, name }, by: "number" as const, nearness: 1 };
   });
 }
 

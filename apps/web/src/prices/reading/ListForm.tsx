@@ -2,8 +2,10 @@ import type { DateOrder, PriceColumn, PriceListGuess, PriceListMapping } from "@
 import type { CivilDate } from "halfloaf/quantity";
 import type { ReactNode } from "react";
 import { ChoiceField } from "../../kitchen/fields/ChoiceField.tsx";
-import { NumberField } from "../../kitchen/fields/NumberField.tsx";
 import { useKitchen } from "../../kitchen/KitchenProvider.tsx";
+import { ColumnField } from "../../mapping/ColumnField.tsx";
+import { CsvFields, choicesOf } from "../../mapping/CsvFields.tsx";
+import { MappingForm } from "../../mapping/MappingForm.tsx";
 import { useFurther } from "../../words/useFurther.ts";
 import { DayField } from "./DayField.tsx";
 
@@ -31,9 +33,8 @@ export function ListForm({ guess, said, shop, day, onSaid }: ListFormProps): Rea
   const { further } = useFurther("readPrices");
   const { view } = useKitchen();
   const { list: words } = further;
-  const { csv, header, columns, dateOrder } = guess;
+  const { csv, columns, dateOrder } = guess;
   const isWhole = columns.label !== undefined && columns.price !== undefined;
-  const setCsv = (changed: Partial<Csv>): void => onSaid({ ...said, csv: { ...said.csv, ...changed } });
   return (
     <>
       <div className="fields">
@@ -48,76 +49,27 @@ export function ListForm({ guess, said, shop, day, onSaid }: ListFormProps): Rea
         />
         <DayField label={words.day} value={day} onChange={(on) => onSaid({ ...said, on })} />
       </div>
-      <details className="fold sheet" open={!isWhole}>
-        <summary>
-          <h2>{words.form}</h2>
-          <span className="small soft">{words.formGuessed}</span>
-        </summary>
-        <div className="stack fold-body">
-          <div className="fields">
-            <ChoiceField
-              label={words.delimiter}
-              value={csv.delimiter}
-              choices={choicesOf(words.delimiters)}
-              onChange={(delimiter) => setCsv({ delimiter })}
+      <MappingForm isWhole={isWhole}>
+        <CsvFields csv={csv} said={said.csv} onSaid={(changed) => onSaid({ ...said, csv: changed })}>
+          <ChoiceField
+            label={words.dateOrder}
+            value={dateOrder ?? ""}
+            choices={choicesOf(words.dateOrders)}
+            onChange={(order) => onSaid({ ...said, dateOrder: order })}
+          />
+        </CsvFields>
+        <div className="fields">
+          {(Object.keys(words.columns) as PriceColumn[]).map((column) => (
+            <ColumnField
+              key={column}
+              label={words.columns[column]}
+              column={columns[column] ?? ""}
+              guess={guess}
+              onColumn={(chosen) => onSaid({ ...said, columns: { ...said.columns, [column]: chosen } })}
             />
-            <ChoiceField
-              label={words.decimal}
-              value={csv.decimal}
-              choices={choicesOf(words.decimals)}
-              onChange={(decimal) => setCsv({ decimal })}
-            />
-            <ChoiceField
-              label={words.thousands}
-              value={csv.thousands ?? ""}
-              choices={choicesOf(words.thousandsOf)}
-              onChange={(thousands) => {
-                const { thousands: _, ...rest } = said.csv;
-                onSaid({ ...said, csv: thousands === "" ? rest : { ...rest, thousands } });
-              }}
-            />
-            <ChoiceField
-              label={words.dateOrder}
-              value={dateOrder ?? ""}
-              choices={choicesOf(words.dateOrders)}
-              onChange={(order) => onSaid({ ...said, dateOrder: order })}
-            />
-            <NumberField
-              key={csv.headerLine}
-              label={words.headerLine}
-              value={csv.headerLine}
-              onChange={(line) => line !== undefined && line >= 1 && setCsv({ headerLine: Math.floor(line) })}
-              isWhole
-            />
-          </div>
-          <div className="fields">
-            {(Object.keys(words.columns) as PriceColumn[]).map((column) => {
-              const name = columns[column] ?? "";
-              const cell = guess.sample[0]?.[header.indexOf(name)]?.trim() ?? "";
-              return (
-                <div key={column}>
-                  <ChoiceField
-                    label={words.columns[column]}
-                    value={name}
-                    choices={[["", words.notIn], ...namesOf(header).map((each) => [each, each] as const)]}
-                    onChange={(chosen) => onSaid({ ...said, columns: { ...said.columns, [column]: chosen } })}
-                  />
-                  {cell !== "" && <div className="small soft">{words.first(cell)}</div>}
-                </div>
-              );
-            })}
-          </div>
+          ))}
         </div>
-      </details>
+      </MappingForm>
     </>
   );
-}
-
-/** The columns that have a name of their own. */
-function namesOf(header: readonly string[]): string[] {
-  return [...new Set(header)].filter((name) => name !== "");
-}
-
-function choicesOf<Key extends string>(names: Readonly<Record<Key, string>>): (readonly [Key, string])[] {
-  return Object.entries(names) as [Key, string][];
 }

@@ -2,10 +2,11 @@ import { guessPriceList, linesOfList, type SaidMatch, toPriceListMapping } from 
 import { type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../../kitchen/KitchenProvider.tsx";
+import { ReadFaults } from "../../mapping/ReadFaults.tsx";
+import { ReadingProgress } from "../../mapping/ReadingProgress.tsx";
 import { type SourceText, TextSource } from "../../source/TextSource.tsx";
 import { Undo } from "../../today/Undo.tsx";
 import { useFurther } from "../../words/useFurther.ts";
-import { ListFaults } from "./ListFaults.tsx";
 import { ListForm, type ListSaid } from "./ListForm.tsx";
 import { PricedLines } from "./PricedLines.tsx";
 import { useListReading } from "./useListReading.ts";
@@ -45,7 +46,7 @@ export default function ReadPriceList(): ReactNode {
 const NOTHING_SAID: ListSaid = { csv: {}, columns: {} };
 
 function Rows({ text, onAgain }: { readonly text: string; readonly onAgain: () => void }): ReactNode {
-  const { further } = useFurther("prices", "readPrices");
+  const { further } = useFurther("mapping", "prices", "readPrices");
   const { view } = useKitchen();
   const { currency, english, shops } = view.kitchen;
   const [said, setSaid] = useState(NOTHING_SAID);
@@ -73,6 +74,7 @@ function Rows({ text, onAgain }: { readonly text: string; readonly onAgain: () =
   const { reading, stop, relearn } = useListReading(text, mapping);
   const rows = reading.kind === "read" ? reading.rows : undefined;
   const lines = useMemo(() => linesOfList(rows ?? []), [rows]);
+  const readLines = useMemo(() => new Set(lines.map(({ line }) => line)), [lines]);
   const settling = useSettling(lines, matches);
   const { list: words } = further;
   return (
@@ -80,26 +82,20 @@ function Rows({ text, onAgain }: { readonly text: string; readonly onAgain: () =
       <ListForm guess={guess} said={said} shop={shop ?? ""} day={said.on ?? view.day} onSaid={setSaid} />
       {mapping === undefined && (
         <p className="caution" role="status">
-          {guess.header.length === 0 ? words.noHeader : words.formOpen}
+          {guess.header.length === 0 ? further.mapping.noHeader : words.formOpen}
         </p>
       )}
-      {reading.kind === "reading" && (
-        <div className="stack tight">
-          <p role="status">
-            {further.source.busy} {words.progress(reading.rows)}.
-          </p>
-          <progress value={reading.share} aria-label={further.source.busy} />
-          <div>
-            <button type="button" className="button" onClick={stop}>
-              {further.source.stop}
-            </button>
-          </div>
-        </div>
-      )}
+      {reading.kind === "reading" && <ReadingProgress rows={reading.rows} share={reading.share} onStop={stop} />}
       {reading.kind === "read" && (
         <>
           {reading.isStopped && <p className="caution">{words.stopped}</p>}
-          <ListFaults reading={reading} columns={guess.header} />
+          <ReadFaults
+            issues={reading.issues}
+            issueCount={reading.issueCount}
+            columns={guess.header}
+            faultWords={words.faultWords}
+            readLines={readLines}
+          />
           <PricedLines
             lines={lines}
             settling={settling}

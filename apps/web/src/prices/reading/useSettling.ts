@@ -1,4 +1,11 @@
-import { newObservations, newPackOf, type PricedLine, rememberMatch, type SaidMatch } from "@halfloaf/reading";
+import {
+  NO_FINDINGS,
+  newObservations,
+  newPackOf,
+  type PricedLine,
+  type SaidMatch,
+  withFindings,
+} from "@halfloaf/reading";
 import { type EventBody, editsBetween } from "halfloaf/kitchen/record";
 import type { Observation, Pack } from "halfloaf/price";
 import { useState } from "react";
@@ -74,7 +81,7 @@ export function useSettling(lines: readonly PricedLine[], matches: readonly Said
     kept: counts.prices + counts.packs + counts.matches === 0 || kept?.onlyPrices ? kept : undefined,
     keep() {
       const mayEdit = session.mayWrite({ kind: "edited" });
-      const now = { ...edited, packs: names.reduce(rememberMatch, [...edited.packs, ...packs]) };
+      const now = { ...edited, ...withFindings(edited, { ...NO_FINDINGS, newPacks: packs, matches: names }) };
       const edits = mayEdit ? editsBetween(edited, now) : [];
       void session.write((pen) => [...edits, ...prices.map(toPriceSeen)].map((body) => pen.write(body)));
       setKept(mayEdit ? { ...counts, onlyPrices: false } : { ...counts, packs: 0, matches: 0, onlyPrices: true });

@@ -1,11 +1,13 @@
+import type { CautionWords } from "halfloaf/sheet";
 import type { Language } from "../languages.ts";
 import type { accountsEn } from "./accountsEn.ts";
 import type { buyingEn } from "./buyingEn.ts";
-import type { cautionsEn } from "./cautionsEn.ts";
 import type { commonEn } from "./commonEn.ts";
 import type { dishesEn } from "./dishesEn.ts";
 import type { firstEn } from "./firstEn.ts";
+import type { foodsEn } from "./foodsEn.ts";
 import type { kitchenEn } from "./kitchenEn.ts";
+import type { mappingEn } from "./mappingEn.ts";
 import type { mendedEn } from "./mendedEn.ts";
 import type { menuEn } from "./menuEn.ts";
 import type { paceEn } from "./paceEn.ts";
@@ -23,10 +25,12 @@ interface FurtherParts {
   readonly common: typeof commonEn;
   readonly accounts: typeof accountsEn;
   readonly buying: typeof buyingEn;
-  readonly cautions: typeof cautionsEn;
+  readonly cautions: CautionWords;
   readonly dishes: typeof dishesEn;
   readonly first: typeof firstEn;
+  readonly foods: typeof foodsEn;
   readonly kitchen: typeof kitchenEn;
+  readonly mapping: typeof mappingEn;
   readonly mended: typeof mendedEn;
   readonly menu: typeof menuEn;
   readonly pace: typeof paceEn;
@@ -67,8 +71,8 @@ export const FURTHER_LOADERS: { readonly [Part in FurtherPart]: Loader<Part> } =
     de: () => import("./buyingDe.ts").then((loaded) => loaded.buyingDe),
   },
   cautions: {
-    en: () => import("./cautionsEn.ts").then((loaded) => loaded.cautionsEn),
-    de: () => import("./cautionsDe.ts").then((loaded) => loaded.cautionsDe),
+    en: () => import("@halfloaf/words/en/cautions").then((loaded) => loaded.CAUTION_WORDS),
+    de: () => import("@halfloaf/words/de/cautions").then((loaded) => loaded.CAUTION_WORDS_DE),
   },
   dishes: {
     en: () => import("./dishesEn.ts").then((loaded) => loaded.dishesEn),
@@ -78,9 +82,17 @@ export const FURTHER_LOADERS: { readonly [Part in FurtherPart]: Loader<Part> } =
     en: () => import("./firstEn.ts").then((loaded) => loaded.firstEn),
     de: () => import("./firstDe.ts").then((loaded) => loaded.firstDe),
   },
+  foods: {
+    en: () => import("./foodsEn.ts").then((loaded) => loaded.foodsEn),
+    de: () => import("./foodsDe.ts").then((loaded) => loaded.foodsDe),
+  },
   kitchen: {
     en: () => import("./kitchenEn.ts").then((loaded) => loaded.kitchenEn),
     de: () => import("./kitchenDe.ts").then((loaded) => loaded.kitchenDe),
+  },
+  mapping: {
+    en: () => import("./mappingEn.ts").then((loaded) => loaded.mappingEn),
+    de: () => import("./mappingDe.ts").then((loaded) => loaded.mappingDe),
   },
   mended: {
     en: () => import("./mendedEn.ts").then((loaded) => loaded.mendedEn),

@@ -1,3 +1,4 @@
+import { EU_ALLERGEN_NAMES_DE, US_ALLERGEN_NAMES_DE } from "@halfloaf/words/de";
 import type { commonEn } from "./commonEn.ts";
 
 /** Words that most further screens say in German. */
@@ -19,23 +20,10 @@ export const commonDe: typeof commonEn = {
   weekdays: ["Montag", "Dienstag", "Mittwoch", "Donnerstag", "Freitag", "Samstag", "Sonntag"],
   weekdaysShort: ["Mo", "Di", "Mi", "Do", "Fr", "Sa", "So"],
   allergens: {
-    gluten: "glutenhaltiges Getreide",
-    crustaceans: "Krebstiere",
-    eggs: "Eier",
-    fish: "Fisch",
-    peanuts: "Erdnüsse",
-    soybeans: "Sojabohnen",
-    milk: "Milch",
-    nuts: "Schalenfrüchte",
-    celery: "Sellerie",
-    mustard: "Senf",
-    sesame: "Sesam",
-    sulphites: "Sulfite",
-    lupin: "Lupinen",
-    molluscs: "Weichtiere",
-    "crustacean-shellfish": "Krebstiere (USA)",
-    "tree-nuts": "Baumnüsse (USA)",
-    wheat: "Weizen (USA)",
+    ...EU_ALLERGEN_NAMES_DE,
+    "crustacean-shellfish": `${US_ALLERGEN_NAMES_DE["crustacean-shellfish"]} (USA)`,
+    "tree-nuts": `${US_ALLERGEN_NAMES_DE["tree-nuts"]} (USA)`,
+    wheat: `${US_ALLERGEN_NAMES_DE.wheat} (USA)`,
   },
   source: {
     read: "Lesen",

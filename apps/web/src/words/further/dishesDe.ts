@@ -16,6 +16,7 @@ export const dishesDe: typeof dishesEn = {
     own: "Eigene",
     write: "Gericht schreiben",
     readIn: "Gericht einlesen",
+    foods: "Lebensmittel",
     count: (count: number) => counted(count, { one: "1 Gericht", other: `${count} Gerichte` }),
     noneFound: "Kein Gericht passt zu alldem. Lockere einen der Filter, oder lies ein Gericht ein.",
     portion: (money: string) => `${money} die Portion`,

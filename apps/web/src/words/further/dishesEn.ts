@@ -15,6 +15,7 @@ export const dishesEn = {
     own: "Our own",
     write: "Write a dish",
     readIn: "Read a dish in",
+    foods: "Foods",
     count: (count: number) => counted(count, { one: "1 dish", other: `${count} dishes` }),
     noneFound: "No dish fits all of that. Loosen one of the filters, or read a dish in.",
     portion: (money: string) => `${money} a portion`,

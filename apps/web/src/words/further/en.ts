@@ -1,10 +1,12 @@
+import { CAUTION_WORDS } from "@halfloaf/words/en/cautions";
 import { accountsEn } from "./accountsEn.ts";
 import { buyingEn } from "./buyingEn.ts";
-import { cautionsEn } from "./cautionsEn.ts";
 import { commonEn } from "./commonEn.ts";
 import { dishesEn } from "./dishesEn.ts";
 import { firstEn } from "./firstEn.ts";
+import { foodsEn } from "./foodsEn.ts";
 import { kitchenEn } from "./kitchenEn.ts";
+import { mappingEn } from "./mappingEn.ts";
 import { mendedEn } from "./mendedEn.ts";
 import { menuEn } from "./menuEn.ts";
 import { paceEn } from "./paceEn.ts";
@@ -22,10 +24,12 @@ export const furtherEn = {
   ...commonEn,
   ...accountsEn,
   ...buyingEn,
-  ...cautionsEn,
+  ...CAUTION_WORDS,
   ...dishesEn,
   ...firstEn,
+  ...foodsEn,
   ...kitchenEn,
+  ...mappingEn,
   ...mendedEn,
   ...menuEn,
   ...paceEn,

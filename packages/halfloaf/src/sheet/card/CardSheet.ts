@@ -1,4 +1,5 @@
 import type { Dish } from "../../dish/index.ts";
+import type { EuAllergen, UsAllergen } from "../../food/index.ts";
 import type { DeclarationLine } from "../../intake/index.ts";
 import type { CivilDate } from "../../quantity/index.ts";
 import type { Named, SheetCaution } from "../day/DaySheet.ts";
@@ -17,8 +18,8 @@ export interface CardLine {
   readonly costMinor?: number;
   /** The pack whose price was taken; absent for stock at hand and where no price is known. */
   readonly pack?: { readonly label: string; readonly shop: Named; readonly seenOn?: CivilDate };
-  /** Names of the allergens that the law asks to be emphasised; empty where there are none. */
-  readonly allergens: readonly string[];
+  /** The allergens that EU law asks to be emphasised; empty where there are none. */
+  readonly allergens: readonly EuAllergen[];
 }
 
 /** What the dish costs with all of it bought at one shop, as far as that sells it. */
@@ -37,11 +38,11 @@ export interface CardDeclarationLine extends DeclarationLine {
   readonly atLeast: boolean;
 }
 
-/** The allergens of a dish by a list of the law, by name. */
-export interface CardAllergens {
-  readonly sure: readonly string[];
+/** The allergens of a dish by a list of the law. */
+export interface CardAllergens<Allergen> {
+  readonly sure: readonly Allergen[];
   /** Only in what is optional, or may take the place of a making. */
-  readonly possible: readonly string[];
+  readonly possible: readonly Allergen[];
 }
 
 /** The costing card of a dish as it is printed: plain data, the lines the parts of the total by largest remainder. */
@@ -75,7 +76,7 @@ export interface CardSheet {
   readonly declaration: readonly CardDeclarationLine[];
   /** True where losses of cooking were taken off. */
   readonly retained: boolean;
-  readonly allergens: { readonly eu: CardAllergens; readonly us: CardAllergens };
+  readonly allergens: { readonly eu: CardAllergens<EuAllergen>; readonly us: CardAllergens<UsAllergen> };
   readonly keeps: Dish["keeps"];
   readonly cautions: readonly SheetCaution[];
 }

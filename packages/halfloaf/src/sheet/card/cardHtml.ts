@@ -2,6 +2,7 @@ import { asMarkup, type Html, html, type Piece } from "../html/html.ts";
 import type { Paper } from "../html/sheetCss.ts";
 import { name, table } from "../html/table.ts";
 import { toPage } from "../html/toPage.ts";
+import { listCautions } from "../listCautions.ts";
 import { costDriversSvg } from "../picture/costDriversSvg.ts";
 import type { SheetWords } from "../words/SheetWords.ts";
 import type { CardSheet } from "./CardSheet.ts";
@@ -32,8 +33,8 @@ ${allergensHtml(sheet, words)}
 <section><h2>${card.drivers}</h2><figure>${asMarkup(costDriversSvg(sheet, words))}</figure></section>
 <section><h2>${card.work}</h2><p>${card.minutes(figures.minutes(handsOn), figures.minutes(elapsed), ahead > 0 ? figures.minutes(ahead) : undefined)}</p>
 ${timeline !== undefined && html`<figure>${asMarkup(timeline)}</figure>`}</section>
-<section class="long"><h2>${day.cautions}</h2><p>${card.keeps(sheet.keeps.fridgeDays, sheet.keeps.freezerDays, sheet.keeps.authority)}</p>
-<ul>${sheet.cautions.map(({ text, authority }) => html`<li>${text} <span class="note">[${authority}]</span></li>`)}</ul></section>
+<section class="long"><h2>${day.cautions}</h2><p>${card.keeps(sheet.keeps.fridgeDays, sheet.keeps.freezerDays, words.cautions.tellAuthority(sheet.keeps.authority))}</p>
+<ul>${listCautions(sheet.cautions, words)}</ul></section>
 <p class="note">${words.calculated} ${words.careFirst}</p>
 </article>`;
   return toPage({ title, paper, body }, words);

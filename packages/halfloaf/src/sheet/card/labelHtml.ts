@@ -38,7 +38,7 @@ export function ingredientsHtml(sheet: CardSheet, words: SheetWords): Html {
     at > 0 && ", ",
     allergens.length === 0
       ? name(food.name)
-      : html`<strong class="allergen">${name(food.name)}</strong> (${card.contains(allergens.join(", "))})`,
+      : html`<strong class="allergen">${name(food.name)}</strong> (${card.contains(allergens.map((each) => card.allergenNames.eu[each]).join(", "))})`,
   ]);
   const others = sheet.unknown.map((food) => [", ", name(food.name)]);
   return html`<section><h2>${card.ingredients}</h2><p>${items}${others}</p></section>`;
@@ -47,11 +47,15 @@ export function ingredientsHtml(sheet: CardSheet, words: SheetWords): Html {
 /** Allergens by the lists of the law. */
 export function allergensHtml({ allergens }: CardSheet, words: SheetWords): Html {
   const { card } = words;
-  const tell = ({ sure, possible }: CardAllergens): Piece => [
+  const tell = <Allergen extends string>(
+    { sure, possible }: CardAllergens<Allergen>,
+    names: Readonly<Record<Allergen, string>>,
+  ): Piece => [
     sure.length === 0
       ? card.none
-      : sure.map((each, at) => [at > 0 && ", ", html`<strong class="allergen">${each}</strong>`]),
-    possible.length > 0 && html` <span class="note">${card.possibly(possible.join(", "))}</span>`,
+      : sure.map((each, at) => [at > 0 && ", ", html`<strong class="allergen">${names[each]}</strong>`]),
+    possible.length > 0 &&
+      html` <span class="note">${card.possibly(possible.map((each) => names[each]).join(", "))}</span>`,
   ];
-  return html`<section><h2>${card.allergens}</h2><p>${card.allergensByLaw("eu")}: ${tell(allergens.eu)}</p><p>${card.allergensByLaw("us")}: ${tell(allergens.us)}</p></section>`;
+  return html`<section><h2>${card.allergens}</h2><p>${card.allergensByLaw("eu")}: ${tell(allergens.eu, card.allergenNames.eu)}</p><p>${card.allergensByLaw("us")}: ${tell(allergens.us, card.allergenNames.us)}</p></section>`;
 }

@@ -10,7 +10,6 @@ import {
 } from "../../kitchen/index.ts";
 import { cheapestByFood, latestPrices, type UnitPrice } from "../../price/index.ts";
 import type { CivilDate } from "../../quantity/index.ts";
-import { EU_ALLERGEN_NAMES, US_ALLERGEN_NAMES } from "../../safety/index.ts";
 import type { Named, SheetCaution } from "../day/DaySheet.ts";
 import { wholeMinutes } from "../day/toDaySheet.ts";
 import type { SheetNames } from "../WeekSource.ts";
@@ -66,7 +65,7 @@ export function toCardSheet(source: CardSource): CardSheet {
     minutes: { handsOn: wholeMinutes(handsOn), elapsed: wholeMinutes(elapsed), ahead: wholeMinutes(ahead) },
     declaration: declareDish(nutrients, dish.portionMassG),
     retained: nutrients.retained,
-    allergens: toAllergens(dish, costed, tables),
+    allergens: allergensCosted(dish, costed, tables.foods),
     keeps: dish.keeps,
     cautions: toCautions(source, costed),
   };
@@ -96,7 +95,7 @@ function toLine(
         ...(seenOn !== undefined && { seenOn }),
       },
     }),
-    allergens: (tables.foods.get(food)?.allergens.eu ?? []).map((id) => EU_ALLERGEN_NAMES[id].name),
+    allergens: tables.foods.get(food)?.allergens.eu ?? [],
   };
 }
 
@@ -124,21 +123,6 @@ function costAt(
       estimate: costing.estimate,
     },
   ];
-}
-
-/** Allergens by name. */
-function toAllergens(dish: Dish, costed: CostedDish, { foods }: Tables): CardSheet["allergens"] {
-  const { eu, us } = allergensCosted(dish, costed, foods);
-  return {
-    eu: {
-      sure: eu.sure.map((id) => EU_ALLERGEN_NAMES[id].name),
-      possible: eu.possible.map((id) => EU_ALLERGEN_NAMES[id].name),
-    },
-    us: {
-      sure: us.sure.map((id) => US_ALLERGEN_NAMES[id].name),
-      possible: us.possible.map((id) => US_ALLERGEN_NAMES[id].name),
-    },
-  };
 }
 
 /** Cautions without the one that a sheet prints at its foot. */

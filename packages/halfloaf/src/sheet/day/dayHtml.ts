@@ -33,7 +33,7 @@ export function dayHtml(sheet: DaySheet, words: SheetWords, { paper = "a4", clai
 export function dayBody(sheet: DaySheet, words: SheetWords, paper: Paper, heading: Html, claims: Html | false): Html {
   const intake = intakeHtml(sheet.intake, words.day.intakeOfDay, words);
   const isWide = sheet.intake.length > MOST_IN_COLUMN;
-  return html`<article class="sheet${crowding(sheet, paper)}">
+  return html`<article class="sheet${crowding(sheet, words, paper)}">
 ${heading}
 <p class="note">${words.day.moneyIn(sheet.currency)}</p>
 ${claims}
@@ -68,13 +68,16 @@ const SIZES = [
 const LETTER_SHARE = 0.93;
 
 /** Smaller letters where the day has more to say than a page holds in large ones. */
-function crowding(sheet: DaySheet, paper: Paper): string {
-  const lines = countLines(sheet) / (paper === "letter" ? LETTER_SHARE : 1);
+function crowding(sheet: DaySheet, words: SheetWords, paper: Paper): string {
+  const lines = countLines(sheet, words) / (paper === "letter" ? LETTER_SHARE : 1);
   return (SIZES.find(({ most }) => lines <= most) as (typeof SIZES)[number]).look;
 }
 
 /** About how many lines of a column the day takes; long texts take several. */
-function countLines({ sittings, trips, left, wasted, intake, cautions, sources }: DaySheet): number {
+function countLines(
+  { sittings, trips, left, wasted, intake, cautions, sources }: DaySheet,
+  { cautions: { tellCaution, tellAuthority } }: SheetWords,
+): number {
   const inLines = (text: string) => Math.ceil(text.length / 58);
   const sum = (values: readonly number[]) => values.reduce((all, value) => all + value, 0);
   const shown = new Set(
@@ -89,7 +92,9 @@ function countLines({ sittings, trips, left, wasted, intake, cautions, sources }
     ...trips.map(({ lines }) => 4 + lines.length),
     left.soon.length + left.waiting.length + 4 + wasted.length,
     2 * intake.length + shown.size * Math.max(1, Math.min(3, intake.length - 1)),
-    ...cautions.map(({ text, authority, dishes }) => inLines(`${text} ${authority} ${"A, ".repeat(dishes.length)}`)),
+    ...cautions.map(({ code, text, authority, dishes }) =>
+      inLines(`${tellCaution(code, text)} ${tellAuthority(authority)} ${"A, ".repeat(dishes.length)}`),
+    ),
     ...sources.map(({ foods }) => inLines(foods.join(", ")) + 1),
     16,
   ]);

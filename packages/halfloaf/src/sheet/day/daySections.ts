@@ -152,10 +152,10 @@ function dishHtml(sheet: Pick<DaySheet, "sittings">, { id, name: title }: Named)
 
 /** Cautions with who says so and the letters of the dishes they are about. */
 export function cautionsHtml(sheet: Pick<DaySheet, "sittings" | "cautions">, words: SheetWords): Html {
-  const { day } = words;
-  const items = sheet.cautions.map(({ text, authority, dishes }) => {
+  const { day, cautions } = words;
+  const items = sheet.cautions.map(({ code, text, authority, dishes }) => {
     const letters = dishes.map(({ id }) => letterOfDish(sheet, id)).sort();
-    return html`<li>${text} <span class="note">[${authority}]</span>${letters.length > 0 && html` <b>${letters.join(", ")}</b>`}</li>`;
+    return html`<li>${cautions.tellCaution(code, text)} <span class="note">[${cautions.tellAuthority(authority)}]</span>${letters.length > 0 && html` <b>${letters.join(", ")}</b>`}</li>`;
   });
   return html`<section class="long"><h2>${day.cautions}</h2><p class="note">${day.cautionsByLetter}</p><ul>${items}</ul></section>`;
 }

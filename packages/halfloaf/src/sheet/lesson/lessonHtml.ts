@@ -2,6 +2,7 @@ import { type Html, html } from "../html/html.ts";
 import type { Paper } from "../html/sheetCss.ts";
 import { name, table } from "../html/table.ts";
 import { toPage } from "../html/toPage.ts";
+import { listCautions } from "../listCautions.ts";
 import type { SheetWords } from "../words/SheetWords.ts";
 import type { LessonCooking, LessonPack, LessonPlate, LessonSheet } from "./LessonSheet.ts";
 
@@ -41,7 +42,7 @@ function cookingHtml(cooking: LessonCooking, sheet: LessonSheet, words: SheetWor
 <p>${lesson.batchSum(money(cooking.costMinor), cooking.plates.map(({ costMinor }) => money(costMinor)).join(" + "))}</p>
 ${cooking.plates.map((plate) => plateHtml(plate, cooking, sheet, words))}
 <details><summary>${lesson.packSum}</summary>${packsHtml(cooking, sheet, words)}</details>
-${cooking.cautions.length > 0 && html`<h3>${day.cautions}</h3><ul>${cooking.cautions.map(({ text, authority }) => html`<li>${text} <span class="note">[${authority}]</span></li>`)}</ul>`}</section>`;
+${cooking.cautions.length > 0 && html`<h3>${day.cautions}</h3><ul>${listCautions(cooking.cautions, words)}</ul>`}</section>`;
 }
 
 /** Whose plate it is, at which sitting; else the number of the portion, or that it waits. */

@@ -1,3 +1,4 @@
+import type { EuAllergen, UsAllergen } from "../../food/index.ts";
 import type { DeclaredItem } from "../../intake/index.ts";
 
 /** Words of the costing card. */
@@ -42,6 +43,11 @@ export interface CardWords {
   readonly ingredients: string;
   readonly contains: (allergens: string) => string;
   readonly allergens: string;
+  /** The allergens of each list of the law. */
+  readonly allergenNames: {
+    readonly eu: Readonly<Record<EuAllergen, string>>;
+    readonly us: Readonly<Record<UsAllergen, string>>;
+  };
   readonly allergensByLaw: (law: "eu" | "us") => string;
   readonly none: string;
   readonly possibly: (allergens: string) => string;

@@ -2,6 +2,7 @@ import type { SittingKind } from "../../kitchen/index.ts";
 import type { CivilDate } from "../../quantity/index.ts";
 import type { CalendarWords } from "./CalendarWords.ts";
 import type { CardWords } from "./CardWords.ts";
+import type { CautionWords } from "./CautionWords.ts";
 import type { DayWords } from "./DayWords.ts";
 import type { LessonWords } from "./LessonWords.ts";
 import type { SheetPictureWords } from "./SheetPictureWords.ts";
@@ -19,6 +20,7 @@ export interface SheetWords {
   readonly card: CardWords;
   readonly lesson: LessonWords;
   readonly calendar: CalendarWords;
+  readonly cautions: CautionWords;
   readonly pictures: SheetPictureWords;
   /** That label, local rules and care come before the page; stands at the end of each. */
   readonly careFirst: string;

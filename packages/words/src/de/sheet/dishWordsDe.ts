@@ -1,4 +1,5 @@
 import type { CardSheet, CardWords, LessonWords } from "halfloaf/sheet";
+import { EU_ALLERGEN_NAMES_DE, US_ALLERGEN_NAMES_DE } from "../allergenWordsDe.ts";
 import { countedDe, FIGURES_DE, tellPortionsDe } from "./figuresDe.ts";
 
 const ITEMS: Readonly<Record<Parameters<CardWords["item"]>[0], string>> = {
@@ -58,6 +59,7 @@ export const CARD_WORDS_DE: CardWords = {
   ingredients: "Zutaten, nach Masse beim Zubereiten",
   contains: (allergens) => `enthält ${allergens}`,
   allergens: "Allergene",
+  allergenNames: { eu: EU_ALLERGEN_NAMES_DE, us: US_ALLERGEN_NAMES_DE },
   allergensByLaw: (law) => (law === "eu" ? "14er-Liste der EU und des Vereinigten Königreichs" : "9er-Liste der USA"),
   none: "keine laut Tabellen; die Etiketten der Packungen gehen vor",
   possibly: (allergens) => `mit Zutaten nach Wunsch oder im Tausch auch: ${allergens}`,

@@ -2,6 +2,7 @@ import type { TimelineRow, WorkSheet } from "halfloaf/kitchen";
 import { type CalendarWords, letterOf, type SheetWords, type TimelineWords } from "halfloaf/sheet";
 import { tellMoment } from "../../clockWords.ts";
 import type { SheetCatalogue } from "../../SheetCatalogue.ts";
+import { CAUTION_WORDS_DE } from "../cautionWordsDe.ts";
 import { ROW_NAMES_DE } from "../nameWordsDe.ts";
 import { DAY_WORDS_DE } from "./dayWordsDe.ts";
 import { CARD_WORDS_DE, LESSON_WORDS_DE, tellPublishedCostDe } from "./dishWordsDe.ts";
@@ -30,6 +31,7 @@ const SHEET_WORDS_DE: SheetWords = {
   card: CARD_WORDS_DE,
   lesson: LESSON_WORDS_DE,
   calendar: CALENDAR_WORDS_DE,
+  cautions: CAUTION_WORDS_DE,
   pictures: { driversTitle: (dish) => `Was die Kosten treibt: ${dish}` },
   careFirst:
     "Das Etikett der Packung, örtliche Regeln und ärztlicher oder Ernährungs-Rat gehen allem vor, was hier steht.",

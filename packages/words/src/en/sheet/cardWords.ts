@@ -1,3 +1,4 @@
+import { type AllergenName, EU_ALLERGEN_NAMES, US_ALLERGEN_NAMES } from "halfloaf/safety";
 import type { CardWords } from "halfloaf/sheet";
 import { tellCount, tellPortions } from "../amountWords.ts";
 
@@ -57,9 +58,15 @@ export const CARD_WORDS: CardWords = {
   ingredients: "Ingredients, by mass when they go in",
   contains: (allergens) => `contains ${allergens}`,
   allergens: "Allergens",
+  allergenNames: { eu: namesOf(EU_ALLERGEN_NAMES), us: namesOf(US_ALLERGEN_NAMES) },
   allergensByLaw: (law) => (law === "eu" ? "EU and UK list of 14" : "US list of 9"),
   none: "none by the tables; the labels of the packs come first",
   possibly: (allergens) => `with what is optional or may stand in also: ${allergens}`,
   keeps: (fridgeDays, freezerDays, authority) =>
     `Keeps ${fridgeDays === 0 ? "no longer than the day it is made" : `${tellCount(fridgeDays, "day")} in the fridge`}${freezerDays === undefined ? "" : `, ${tellCount(freezerDays, "day")} in the freezer`} [${authority}].`,
 };
+
+function namesOf<Allergen extends string>(list: Readonly<Record<Allergen, AllergenName>>): Record<Allergen, string> {
+  const names = Object.entries<AllergenName>(list).map(([allergen, { name }]) => [allergen, name]);
+  return Object.fromEntries(names) as Record<Allergen, string>;
+}

@@ -2,6 +2,7 @@ import type { SheetWords } from "halfloaf/sheet";
 import { tellEnergy, tellMass, tellMinutes, tellMoney, tellNumber, tellPercent } from "../amountWords.ts";
 import { tellDay, tellDayShort, tellYear } from "../calendarWords.ts";
 import { CLOSING } from "../careWords.ts";
+import { CAUTION_WORDS } from "../cautionWords.ts";
 import { tellAmountOf, tellComponent } from "../componentWords.ts";
 import { SITTING_NAMES } from "../nameWords.ts";
 import { CALENDAR_WORDS } from "./calendarEntryWords.ts";
@@ -32,6 +33,7 @@ export function sheetWords(english: "british" | "american"): SheetWords {
     card: CARD_WORDS,
     lesson: LESSON_WORDS,
     calendar: CALENDAR_WORDS,
+    cautions: CAUTION_WORDS,
     pictures: PICTURE_WORDS,
     careFirst: CLOSING,
     calculated:

@@ -1,0 +1,4 @@
+import { expose } from "comlink";
+import { TableDesk } from "./TableDesk.ts";
+
+expose(new TableDesk());
