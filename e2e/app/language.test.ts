@@ -1,0 +1,78 @@
+import { en } from "@halfloaf/web/words";
+import { de } from "@halfloaf/web/words/de";
+import { furtherEn } from "@halfloaf/web/words/further";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { hasBrowser, openBrowser } from "../openBrowser.ts";
+import { goTo, openApp, SCREENS, SIZES, seeScreen } from "./openApp.ts";
+
+const screens = Object.keys(SCREENS) as (keyof typeof SCREENS)[];
+
+describe.skipIf(!hasBrowser)("another language", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openBrowser();
+  });
+  afterAll(() => browser?.close());
+
+  test("is spoken at once on every screen, kept for the next visit, and given up the same way", async () => {
+    const viewport = SIZES.laptop;
+    const { page, context, errors } = await openApp(browser, inject("appUrl"), {
+      storageState: inject("planned"),
+      viewport,
+    });
+    const english = listSentences({ en, furtherEn });
+    await goTo(page, "kitchen");
+    expect(await languageOf(page)).toBe("en");
+    expect((await page.evaluate(findTexts, english)).length).toBeGreaterThan(5);
+    await speak(page, "de");
+    await page.getByRole("heading", { level: 1, name: de.screens.kitchen, exact: true }).waitFor();
+    await page.reload();
+    await seeScreen(page, de);
+    const left: Record<string, string[]> = {};
+    for (const screen of screens) {
+      await goTo(page, screen, de);
+      expect(await languageOf(page)).toBe("de");
+      const found = await page.evaluate(findTexts, english);
+      if (found.length > 0) left[screen] = found;
+    }
+    expect(left).toEqual({});
+    await speak(page, "en");
+    await page.getByRole("heading", { level: 1, name: en.screens.kitchen, exact: true }).waitFor();
+    expect(await languageOf(page)).toBe("en");
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
+
+/** Chooses a language in Kitchen, which is open; its field is found by its choices, as its label is in any of them. */
+async function speak(page: Page, language: string): Promise<void> {
+  const field = page.locator('select:has(option[value="de"])');
+  const fold = page.locator("details", { has: field });
+  if (!(await field.isVisible())) await fold.locator("summary").click();
+  await field.selectOption(language);
+}
+
+function languageOf(page: Page): Promise<string> {
+  return page.evaluate(() => document.documentElement.lang);
+}
+
+/** The texts of a catalogue that no other language or name is likely to have: those of several words. */
+function listSentences(texts: object): string[] {
+  return Object.values(texts).flatMap((text: unknown) =>
+    typeof text === "object" && text !== null
+      ? listSentences(text)
+      : typeof text === "string" && text.trim().includes(" ")
+        ? [text]
+        : [],
+  );
+}
+
+/** Which of the texts stand on the page, to be seen or to be heard. */
+function findTexts(texts: readonly string[]): string[] {
+  const nodes = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  const said = new Set<string>();
+  while (nodes.nextNode()) said.add(nodes.currentNode.textContent?.trim() ?? "");
+  for (const each of document.querySelectorAll("[aria-label]")) said.add(each.getAttribute("aria-label") ?? "");
+  return texts.filter((text) => said.has(text));
+}
