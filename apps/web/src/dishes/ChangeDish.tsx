@@ -17,7 +17,7 @@ const SITTINGS = ["morning", "midday", "between", "evening"] as const;
 const HANDS = ["full", "eye", "none"] as const;
 
 /** Changes a dish of this kitchen; one that came with the app becomes a dish of its own and stays as it was. */
-export function ChangeDish({ id }: { readonly id: string }): ReactNode {
+export default function ChangeDish({ id }: { readonly id: string }): ReactNode {
   const { further, words } = useFurther("dishes");
   const { session, view } = useKitchen();
   const [, go] = useLocation();

@@ -2,12 +2,12 @@ import { lazy, type ReactNode } from "react";
 import { Route, Switch, useSearchParams } from "wouter";
 import "../kitchen/fields/fields.css";
 import "./dishes.css";
-import { ChangeDish } from "./ChangeDish.tsx";
 import { DishList } from "./DishList.tsx";
 import { DishPage } from "./DishPage.tsx";
-import { ReadIn } from "./ReadIn.tsx";
-import { WriteDish } from "./WriteDish.tsx";
 
+const ChangeDish = lazy(() => import("./ChangeDish.tsx"));
+const ReadIn = lazy(() => import("./ReadIn.tsx"));
+const WriteDish = lazy(() => import("./WriteDish.tsx"));
 const FoodsScreen = lazy(() => import("../foods/FoodsScreen.tsx"));
 
 /** What can be cooked, what a portion costs, takes and gives. */

@@ -13,7 +13,7 @@ type Reading =
   | { readonly kind: "read"; readonly drafts: readonly DishDraft[] };
 
 /** Takes the text or the file of a dish and shows what was understood of it. */
-export function ReadIn({ shared = "" }: { readonly shared?: string }): ReactNode {
+export default function ReadIn({ shared = "" }: { readonly shared?: string }): ReactNode {
   const { further } = useFurther("dishes");
   const { view } = useKitchen();
   const [reading, setReading] = useState<Reading>({ kind: "idle" });

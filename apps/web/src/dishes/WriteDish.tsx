@@ -9,7 +9,7 @@ import { useFurther } from "../words/useFurther.ts";
 import { SettleDish } from "./SettleDish.tsx";
 
 /** A dish written by hand: makings and steps line by line, understood by the same reader as pasted text. */
-export function WriteDish(): ReactNode {
+export default function WriteDish(): ReactNode {
   const { further } = useFurther("dishes");
   const { view } = useKitchen();
   const [makingsField, methodField] = [useId(), useId()];
