@@ -52,17 +52,29 @@ export function makingsOf(
   foods: FoodTable,
   choose: Choose = asWritten,
 ): MakingAmount[] {
-  return dish.makings.flatMap((making, at): MakingAmount[] => {
+  const amounts: MakingAmount[] = [];
+  dish.makings.forEach((making, at) => {
     const chosen = choose(making);
-    if (chosen === undefined) return [];
-    const base = { at, making, food: chosen.food };
-    const food = foods.get(chosen.food);
-    if (food === undefined) return [{ ...base, ok: false, reason: "food-unknown" }];
-    const mass = massOfAmount(food, chosen.amount, chosen.as);
-    if (!mass.ok) return [{ ...base, ok: false, reason: mass.reason }];
-    const edibleG = toMass(mass.edibleG, (massG) => massG / dish.portions);
-    return [{ ...base, ok: true, edibleG, purchasedG: toMass(edibleG, (massG) => purchasedFromEdible(food, massG)) }];
+    if (chosen !== undefined) amounts.push(amountOf(making, at, chosen, dish.portions, foods));
   });
+  return amounts;
+}
+
+/** Written out at length: a kitchen's dishes in all their ways ask for tens of thousands of amounts. */
+function amountOf(
+  making: Making,
+  at: number,
+  { food: id, amount, as }: ChosenFood,
+  portions: number,
+  foods: FoodTable,
+): MakingAmount {
+  const food = foods.get(id);
+  if (food === undefined) return { at, making, food: id, ok: false, reason: "food-unknown" };
+  const mass = massOfAmount(food, amount, as);
+  if (!mass.ok) return { at, making, food: id, ok: false, reason: mass.reason };
+  const edibleG = toMass(mass.edibleG, (massG) => massG / portions);
+  const purchasedG = toMass(edibleG, (massG) => purchasedFromEdible(food, massG));
+  return { at, making, food: id, ok: true, edibleG, purchasedG };
 }
 
 function toMass({ low, high }: MassBounds, convert: (massG: number) => number): Mass {

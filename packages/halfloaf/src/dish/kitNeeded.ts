@@ -1,5 +1,5 @@
 import type { Dish, KitPart, Step } from "./dish.ts";
-import { orderSteps } from "./stepOrder.ts";
+import { orderSteps, type StepOrder } from "./stepOrder.ts";
 
 /** Parts that are filled or soiled, and washed up after. */
 export const VESSELS = ["pan", "pot", "tray", "board", "bowl", "blender"] as const satisfies readonly KitPart[];
@@ -38,7 +38,8 @@ export interface KitNeeded {
  */
 export function kitNeeded(dish: Pick<Dish, "method">): KitNeeded {
   const uses = (part: KitPart) => dish.method.some(({ kit }) => kit.includes(part));
-  const count = (part: KitPart) => countVessels(dish.method, part);
+  const { precedes } = orderSteps(dish.method);
+  const count = (part: KitPart) => countVessels(dish.method, part, precedes);
   return {
     rings: uses("ring") ? 1 : 0,
     pans: count("pan"),
@@ -82,8 +83,7 @@ export function isTravelling(dish: Pick<Dish, "travels" | "served">): boolean {
  * the largest matching of each step with a later one. A step that names the part twice needs two of it.
  * **Source**: Dilworth 1950, Annals of Mathematics 51, 161-166; Fulkerson 1956, Proc. AMS 7, 701-702.
  */
-function countVessels(method: Dish["method"], part: KitPart): number {
-  const { precedes } = orderSteps(method);
+function countVessels(method: Dish["method"], part: KitPart, precedes: StepOrder["precedes"]): number {
   const uses = method.flatMap(({ kit }, at) => kit.filter((each) => each === part).map(() => at));
   const previous: (number | undefined)[] = uses.map(() => undefined);
   const findNext = (use: number, tried: Set<number>): boolean =>

@@ -51,9 +51,10 @@ export function nutrientsOfDish(
   const amounts = makingsOf(dish, foods, choose);
   const parts = amounts.filter(isKnown).map((amount) => toPart(amount, foods, retain));
   const edibleG = sum(parts.map(({ massG }) => massG));
-  const figures = NUTRIENT_NAMES.map((name) => [name, addUp(parts, edibleG, name)] as const);
+  const perPortion: Partial<Record<Nutrient, NutrientAmount>> = {};
+  for (const name of NUTRIENT_NAMES) perPortion[name] = addUp(parts, edibleG, name);
   return {
-    perPortion: Object.fromEntries(figures) as Record<Nutrient, NutrientAmount>,
+    perPortion: perPortion as Record<Nutrient, NutrientAmount>,
     vegetablesFruitG: sum(parts.filter(({ food }) => food.vegetableOrFruit).map(({ massG }) => massG)),
     edibleG,
     unknown: amounts.filter(isUnknown),
@@ -76,10 +77,15 @@ function toPart({ food: id, making, edibleG }: KnownAmount, foods: FoodTable, re
 }
 
 function addUp(parts: readonly Part[], edibleG: number, name: Nutrient): NutrientAmount {
-  const known = parts.filter(({ per100g }) => per100g[name] !== undefined);
-  if (known.length === 0) return { amount: undefined, knownShare: 0 };
-  const amount = sum(known.map(({ massG, per100g }) => (massG * (per100g[name] as number)) / 100));
-  return { amount, knownShare: sum(known.map(({ massG }) => massG)) / edibleG };
+  let [amount, knownG, isKnownAtAll] = [0, 0, false];
+  for (const { massG, per100g } of parts) {
+    const figure = per100g[name];
+    if (figure === undefined) continue;
+    amount += (massG * figure) / 100;
+    knownG += massG;
+    isKnownAtAll = true;
+  }
+  return isKnownAtAll ? { amount, knownShare: knownG / edibleG } : { amount: undefined, knownShare: 0 };
 }
 
 function sum(values: readonly number[]): number {

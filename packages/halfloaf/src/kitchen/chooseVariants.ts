@@ -112,26 +112,28 @@ function combine(options: ReadonlyMap<Making, readonly Option[]>, merits: FoodMe
   const thrifty = pick((a, b) => stockOf(a) - stockOf(b) || byPrice(a, b));
   const shared = pick((a, b) => merits.sharedBy(b.chosen.food) - merits.sharedBy(a.chosen.food) || byPrice(a, b));
   const variants = new Map<string, ChosenFoods>();
-  for (const variant of [first, thrifty, pick(byPrice), shared, ...changeOne(thrifty, options, merits)]) {
+  const add = (variant: ChosenFoods): void => {
     const key = [...variant.values()].map(({ food }) => food).join(" ");
-    if (variants.size < MOST_VARIANTS && !variants.has(key)) variants.set(key, variant);
+    if (!variants.has(key)) variants.set(key, variant);
+  };
+  for (const variant of [first, thrifty, pick(byPrice), shared]) add(variant);
+  for (const { making, chosen } of listChanges(options, merits)) {
+    if (variants.size >= MOST_VARIANTS) break;
+    if (thrifty.get(making)?.food !== chosen.food) add(new Map(thrifty).set(making, chosen));
   }
   return [...variants.values()];
 }
 
-/** A variant with one fleeting food changed for another option: stock first, then what most dishes share. */
-function changeOne(
-  base: ChosenFoods,
+/** The other options of fleeting foods: stock first, then what most dishes share. */
+function listChanges(
   options: ReadonlyMap<Making, readonly Option[]>,
   { stockRank, sharedBy, isFleeting }: FoodMerits,
-): ChosenFoods[] {
+): readonly { readonly making: Making; readonly chosen: ChosenFood }[] {
   const changes = [...options].flatMap(([making, own]) =>
-    own.flatMap(({ chosen }) => (isFleeting(chosen.food) ? [{ making, chosen }] : [])),
+    own.length < 2 ? [] : own.flatMap(({ chosen }) => (isFleeting(chosen.food) ? [{ making, chosen }] : [])),
   );
   const rankOf = ({ chosen: { food } }: (typeof changes)[number]): number => stockRank(food);
-  return changes
-    .sort((a, b) => rankOf(a) - rankOf(b) || sharedBy(b.chosen.food) - sharedBy(a.chosen.food))
-    .map(({ making, chosen }) => new Map(base).set(making, chosen));
+  return changes.sort((a, b) => rankOf(a) - rankOf(b) || sharedBy(b.chosen.food) - sharedBy(a.chosen.food));
 }
 
 /** Ascending, Infinity equal to itself. */

@@ -183,6 +183,9 @@ class WorkSearch {
   }
 
   private leastKeeping(): SearchEnd {
+    const { values, built: known } = this.found as Found;
+    this.keeping = known.keepingOf(values);
+    if (this.keeping === 0) return this.proveNone();
     const built = this.build({ ...this.servedAsNow(), mostKeeping: MOST_KEEPING });
     const end = this.minimise(built, built.keeping as number);
     if (end === "infeasible") throw new RangeError(`Keeping above ${MOST_KEEPING}: the weights are too great`);
@@ -191,12 +194,20 @@ class WorkSearch {
   }
 
   private leastTurns(): SearchEnd {
+    const { values, built: known } = this.found as Found;
+    if (known.turnsOf(values) === 0) return this.proveNone();
     const built = this.build({ ...this.servedAsNow(), mostKeeping: this.keeping, countTurns: true });
     if (built.turns === undefined) return "solved";
     const end = this.minimise(built, built.turns);
     if (end === "infeasible") throw new Error("The order of work found before does not fit its own measures");
     this.turns = this.bound;
     return end;
+  }
+
+  /** None of it in the order of work that there is: no other has less. */
+  private proveNone(): SearchEnd {
+    this.bound = 0;
+    return "solved";
   }
 
   private servedAsNow() {

@@ -15,13 +15,14 @@ import { type Trail, WHY } from "./Trail.ts";
 export class ClauseStore {
   private readonly trail: Trail;
   private readonly atoms: AtomTable;
-  private literals = new Int32Array(1 << 14);
-  private start = new Int32Array(1 << 10);
-  private next = new Int32Array(1 << 11);
+  // Most dishes by themselves are solved with a handful of clauses, and all that is given out is zeroed first.
+  private literals = new Int32Array(1 << 10);
+  private start = new Int32Array(1 << 6);
+  private next = new Int32Array(1 << 7);
   /** A literal of the clause that, when true, makes the visit unnecessary. */
-  private blocker = new Int32Array(1 << 11);
-  private spread = new Int32Array(1 << 10);
-  private activity = new Float64Array(1 << 10);
+  private blocker = new Int32Array(1 << 7);
+  private spread = new Int32Array(1 << 6);
+  private activity = new Float64Array(1 << 6);
   private readonly head: Int32Array;
   private step = 1;
   size = 0;
@@ -89,7 +90,7 @@ export class ClauseStore {
   }
 
   private widen(length: number): void {
-    if ((this.start[this.size] as number) + length > this.literals.length) this.literals = widened(this.literals);
+    while ((this.start[this.size] as number) + length > this.literals.length) this.literals = widened(this.literals);
     if (this.size + 2 > this.start.length) {
       this.start = widened(this.start);
       this.next = widened(this.next);
