@@ -1,8 +1,9 @@
 import {
   accountsBy,
   budgetOf,
-  cookingEnergy,
   cookingsBy,
+  type EnergyDrawn,
+  energyBetween,
   platesBy,
   type Stretch,
   startOf,
@@ -27,7 +28,7 @@ export interface AccountsAsk extends KeepAsk {
   readonly each: Stretch;
   readonly from?: CivilDate;
   readonly to?: CivilDate;
-  /** Price of a kWh; absent: energy is left out. */
+  /** Price of a kWh; absent: that of the kitchen, and where it has none energy is left out. */
   readonly kwh?: string;
 }
 
@@ -41,7 +42,7 @@ export function accountsCommand(ask: AccountsAsk, terminal: Terminal): Promise<E
     if (from > to) return refuse(tellDaysTurned(from, to));
     const price = ask.kwh === undefined ? undefined : findPrice(ask.kwh, edited.currency, `--kwh ${ask.kwh}`);
     if (price?.ok === false) return price;
-    const data = toAccountsReport(open, ask.each, from, to, price?.value);
+    const data = toAccountsReport(open, ask.each, from, to, price?.value ?? edited.energyPrice?.kwhMinor);
     const lines = layAccounts({ ...terminal.page, data, names: toKeepNames(open, stateThen) });
     return { ok: true, value: { data, lines } };
   });
@@ -81,19 +82,11 @@ function toAccountsReport(
     sittings,
     cookings,
     waste: wasteBy(kitchen, state, tables.foods, from, to),
-    ...(kwhMinor !== undefined && { energy: addEnergy(cookings, open, kwhMinor) }),
+    ...(kwhMinor !== undefined && { energy: toEnergy(energyBetween(state, tables.dishes, from, to, kwhMinor)) }),
   };
   return v.parse(AccountsReport, JSON.parse(JSON.stringify(report)));
 }
 
-function addEnergy(
-  cookings: AccountsReport["cookings"],
-  { tables }: OpenKeep,
-  kwhMinor: number,
-): AccountsReport["energy"] {
-  const kwh = cookings.reduce((sum, { dish: id, portions }) => {
-    const dish = tables.dishes.find((one) => one.id === id);
-    return dish === undefined ? sum : sum + cookingEnergy(dish, portions).kwh;
-  }, 0);
-  return { kwh, costMinor: Math.round(kwh * kwhMinor) };
+function toEnergy({ kwh, costMinor = 0 }: EnergyDrawn): AccountsReport["energy"] {
+  return { kwh, costMinor };
 }

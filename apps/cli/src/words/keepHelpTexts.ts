@@ -98,7 +98,7 @@ Examples:
   accountsEach: "how long a line of the accounts is",
   accountsFrom: "first day (default: the kitchen's first day; by day, Monday of the week)",
   accountsTo: "last day (default: the day it is about)",
-  accountsKwh: "price of a kWh, to reckon what cooking drew",
+  accountsKwh: "price of a kWh, to reckon what cooking drew (default: that of the kitchen)",
   backup: "Write everything that the kitchen is made of as one file.",
   backupFile: "file to write",
   restore:

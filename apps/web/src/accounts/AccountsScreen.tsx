@@ -11,6 +11,7 @@ import "./accounts.css";
 import { AccountSums } from "./AccountSums.tsx";
 import { AccountsPlot } from "./AccountsPlot.tsx";
 import { AccountsTable } from "./AccountsTable.tsx";
+import { Energy } from "./Energy.tsx";
 import { MoneyLeft } from "./MoneyLeft.tsx";
 import { Plates } from "./Plates.tsx";
 import { Waste } from "./Waste.tsx";
@@ -80,6 +81,7 @@ export default function AccountsScreen(): ReactNode {
       <AccountSums line={line} />
       <Plates from={line.from} to={line.to} />
       <Waste from={line.from} to={line.to} />
+      <Energy from={line.from} to={line.to} />
       <PrintOrSave>
         <AccountsSheets lines={lines} />
       </PrintOrSave>

@@ -17,6 +17,9 @@ const HANDS_ON_SHARE = 0.6;
 /** What a minute is worth to begin with, in minor units; our own choice, no source. */
 const MINUTE_MINOR = 3;
 
+/** What a kWh costs to begin with, in minor units; like starter prices an estimate, from memory of Europe in the 2020s. */
+const KWH_MINOR = 30;
+
 interface Beginning {
   readonly name: string;
   readonly shopNames: readonly string[];
@@ -63,6 +66,7 @@ export function newKitchen(
       tripsPerWeek: 3,
     },
     worth: { minuteMinor: MINUTE_MINOR },
+    energyPrice: { kwhMinor: KWH_MINOR, estimate: true },
   });
   if (!read.ok) return read;
   const issues: Issue[] = checkKitchen(read.value, tables);

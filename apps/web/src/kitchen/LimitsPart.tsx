@@ -15,6 +15,7 @@ type Minutes = number | undefined | readonly (number | undefined)[];
 interface LimitsDraft {
   readonly name: string;
   readonly minuteMinor: number | undefined;
+  readonly kwhMinor: number | undefined;
   readonly budgetMinor?: number | undefined;
   readonly standRisePct?: number | undefined;
   readonly tripsPerWeek?: number | undefined;
@@ -27,20 +28,38 @@ interface LimitsDraft {
 export function LimitsPart(): ReactNode {
   const { further, formats } = useFurther("kitchen");
   const { view } = useKitchen();
-  const { currency, name, limits, worth } = view.edited;
-  const { draft, setDraft, version } = useDraft<LimitsDraft>({ ...limits, name, minuteMinor: worth.minuteMinor });
+  const { currency, name, limits, worth, energyPrice } = view.edited;
+  const { draft, setDraft, version } = useDraft<LimitsDraft>({
+    ...limits,
+    name,
+    minuteMinor: worth.minuteMinor,
+    kwhMinor: energyPrice?.kwhMinor,
+  });
   const { issues, isSaved, save } = useSaving();
   const { kitchen } = further;
   const keep = (): void => {
-    const { name: title, minuteMinor, budgetMinor, ...others } = draft;
+    const { name: title, minuteMinor, budgetMinor, kwhMinor, ...others } = draft;
     const set = budgetMinor === undefined ? others : { ...others, budgetMinor };
-    save((edited) => ({ ...edited, name: title, limits: set, worth: { ...edited.worth, minuteMinor } }));
+    save(({ energyPrice: before, ...edited }) => ({
+      ...edited,
+      name: title,
+      limits: set,
+      worth: { ...edited.worth, minuteMinor },
+      // A price that was changed is no estimate of ours any more.
+      ...(kwhMinor !== undefined && { energyPrice: kwhMinor === before?.kwhMinor ? before : { kwhMinor } }),
+    }));
   };
   const budget = limits.budgetMinor === undefined ? further.none : formats.money(limits.budgetMinor, currency);
   return (
     <Fold title={kitchen.limits} brief={budget}>
       <PartForm issues={issues} isSaved={isSaved} onSave={keep}>
-        <LimitsFields key={version} limits={draft} currency={currency} onChange={setDraft} />
+        <LimitsFields
+          key={version}
+          limits={draft}
+          isEstimate={energyPrice?.estimate === true && draft.kwhMinor === energyPrice.kwhMinor}
+          currency={currency}
+          onChange={setDraft}
+        />
       </PartForm>
     </Fold>
   );
@@ -48,12 +67,14 @@ export function LimitsPart(): ReactNode {
 
 interface LimitsFieldsProps {
   readonly limits: LimitsDraft;
+  /** True where the price of a kWh was never given by anyone here. */
+  readonly isEstimate: boolean;
   readonly currency: string;
   readonly onChange: (limits: LimitsDraft) => void;
 }
 
-function LimitsFields({ limits, currency, onChange }: LimitsFieldsProps): ReactNode {
-  const { kitchen } = useFurther("kitchen").further;
+function LimitsFields({ limits, isEstimate, currency, onChange }: LimitsFieldsProps): ReactNode {
+  const { kitchen, estimate } = useFurther("kitchen").further;
   const counts = [
     ["standRisePct", kitchen.standRise],
     ["tripsPerWeek", kitchen.trips],
@@ -84,6 +105,12 @@ function LimitsFields({ limits, currency, onChange }: LimitsFieldsProps): ReactN
           value={limits.minuteMinor}
           currency={currency}
           onChange={(minuteMinor) => onChange({ ...limits, minuteMinor })}
+        />
+        <MoneyField
+          label={isEstimate ? `${kitchen.kwh}, ${estimate}` : kitchen.kwh}
+          value={limits.kwhMinor}
+          currency={currency}
+          onChange={(kwhMinor) => onChange({ ...limits, kwhMinor })}
         />
       </div>
       <p className="small soft">{kitchen.worthNote}</p>

@@ -49,6 +49,7 @@ function fieldOf({ path }: Issue, { kitchen }: Further<"kitchen">): string {
     distinctEvenings: kitchen.evenings,
     usesPerDish: kitchen.uses,
     minuteMinor: kitchen.worth,
+    kwhMinor: kitchen.kwh,
   };
   const key = path.findLast((each) => typeof each === "string" && Object.hasOwn(names, each));
   return (typeof key === "string" && names[key]) || path.join(" ");

@@ -134,6 +134,10 @@ export const Kitchen = v.strictObject({
   sittings: v.pipe(v.array(WeeklySitting), v.minLength(1)),
   limits: Limits,
   worth: Worth,
+  /** What a kWh costs in minor units, and whether that is an estimate; absent = not known. */
+  energyPrice: v.optional(
+    v.strictObject({ kwhMinor: v.pipe(v.number(), v.minValue(0)), estimate: v.optional(v.boolean(), false) }),
+  ),
   /** Ratings from 0 to 10; a dish without one counts as 6. */
   ratings: v.optional(
     v.array(v.strictObject({ dish: Id, points: v.pipe(v.number(), v.minValue(0), v.maxValue(10)) })),

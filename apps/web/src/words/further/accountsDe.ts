@@ -35,6 +35,19 @@ export const accountsDe: typeof accountsEn = {
     asItWas: "Wie es war",
     nobody: "niemand aß hier",
     guests: (count, told) => counted(count, { one: `Gäste: ${told} Portion`, other: `Gäste: ${told} Portionen` }),
+    energy: "Was das Kochen an Strom zog",
+    energyNone: "In diesen Tagen wurde nichts gekocht.",
+    energyOf: (kwh: string, count: number) =>
+      counted(count, { one: `Etwa ${kwh} kWh für 1 Kochen`, other: `Etwa ${kwh} kWh für ${count}-mal Kochen` }),
+    energyCost: (money: string, price: string) => `${money} bei ${price} je kWh`,
+    energyEstimate: "der Preis ist geschätzt, bis du ihn setzt unter",
+    energyUnpriced: "Was eine kWh kostet, ist nicht bekannt; setze es unter",
+    energyUnknown: (count: number) =>
+      counted(count, {
+        one: "1 Kochen eines Gerichts, das es nicht mehr gibt, fehlt darin.",
+        other: `${count}-mal Kochen von Gerichten, die es nicht mehr gibt, fehlt darin.`,
+      }),
+    energyNote: "Geschätzt aus Minuten und üblicher Leistung von Herd, Ofen und Ähnlichem, neben den Summen oben.",
     waste: "Was weggeworfen wurde",
     wasteNone: "Nichts wurde weggeworfen.",
     missing: (mass: string) => `davon fehlten ${mass}`,

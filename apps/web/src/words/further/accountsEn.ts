@@ -35,6 +35,19 @@ export const accountsEn = {
     nobody: "nobody ate here",
     guests: (count: number, told: string) =>
       counted(count, { one: `guests: ${told} portion`, other: `guests: ${told} portions` }),
+    energy: "What cooking drew",
+    energyNone: "Nothing was cooked in these days.",
+    energyOf: (kwh: string, count: number) =>
+      counted(count, { one: `About ${kwh} kWh for 1 cooking`, other: `About ${kwh} kWh for ${count} cookings` }),
+    energyCost: (money: string, price: string) => `${money} at ${price} a kWh`,
+    energyEstimate: "the price is an estimate until you set it in",
+    energyUnpriced: "What a kWh costs is not known; set it in",
+    energyUnknown: (count: number) =>
+      counted(count, {
+        one: "1 cooking of a dish that is gone is left out.",
+        other: `${count} cookings of dishes that are gone are left out.`,
+      }),
+    energyNote: "An estimate from minutes and usual ratings of hob, oven and the like, apart from the sums above.",
     waste: "What was thrown away",
     wasteNone: "Nothing was thrown away.",
     missing: (mass: string) => `${mass} of it found missing`,

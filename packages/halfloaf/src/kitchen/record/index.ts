@@ -6,6 +6,7 @@ export {
 export { type BudgetOfWeek, budgetOf } from "./account/budgetOf.ts";
 export { nameStretch, type Stretch, startOf, startOfNext } from "./account/calendar.ts";
 export { type CookingEnergy, cookingEnergy, KIT_POWER, type KitPower } from "./account/cookingEnergy.ts";
+export { type EnergyDrawn, energyBetween } from "./account/energyBetween.ts";
 export { type PlannedSums, plannedOn } from "./account/plannedOn.ts";
 export {
   type CookingAccount,
