@@ -59,6 +59,12 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
     await cook.page.getByText(sharing.tickedBy(sharing.otherDevice)).waitFor();
     // What another ticked is not for a cook to take back.
     expect(await tick(cook.page, 0).isDisabled()).toBe(true);
+    // What one does not find at the shelf, the other need not look for; either may find it.
+    const missed = (page: Page) => page.locator(".buying-line").nth(2).getByText(furtherEn.shelf.notThere);
+    await cook.page.locator(".buying-line").nth(2).getByRole("button", { name: furtherEn.shelf.kinds.gone }).click();
+    await missed(second).waitFor();
+    await second.getByRole("button", { name: furtherEn.shelf.isThere }).click();
+    await missed(cook.page).waitFor({ state: "detached" });
     // The tab that talked is closed: the other goes on.
     await keeper.page.close();
     await tick(cook.page, 1).click();
@@ -90,6 +96,9 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
       await useUp(page);
       await page.getByText("entries wait to be sent").waitFor();
     }
+    // How many they are is known by what is kept.
+    await cook.page.reload();
+    await cook.page.getByText("entries wait to be sent").waitFor();
     const second = await startLasting("stopped.sqlite", first.port);
     for (const { page } of apps) {
       await seeState(page, "together");

@@ -75,6 +75,8 @@ const TOLD: Told = {
     const holds = massG === undefined ? "" : `, holding ${tellMass(massG)}`;
     return `Price seen: ${names.pack(pack)} ${money(priceMinor, names)}${several}${holds} (${harmless(at)}).`;
   },
+  "at-shelf": ({ pack, shop, isThere }, names) =>
+    `${names.pack(pack)} ${isThere ? "is there after all" : "was not there"}, at ${names.shop(shop)}.`,
   rated: ({ dish, points }, names) => `Rated ${names.dish(dish)} ${tellNumber(points)} of 10.`,
   "menu-accepted": ({ week }) => `Accepted the plan of ${tellCount(week.days, "day")} from ${tellDayShort(week.from)}.`,
   withdrawn: ({ events }) => `Took back ${tellCount(events.length, "entry", "entries")}.`,

@@ -4,7 +4,7 @@ import {
   type Edit,
   type EditedKitchen,
   EditLog,
-  kitchenOfMenu,
+  kitchensOfMenus,
   menuOn,
   parseEdit,
   parseEvent,
@@ -65,8 +65,7 @@ function listEntries(
   const days = Array.from({ length: DAYS.before + DAYS.from }, (_, at) => addDays(today, at - DAYS.before));
   const ruling = new Map(days.map((day) => [day, menuOn(state, day)]));
   const menus = new Set([...ruling.values()].filter((menu): menu is AcceptedMenu => menu !== undefined));
-  return [...menus].flatMap((menu) => {
-    const kitchen = kitchenOfMenu(menu, state.menus, rows, tables);
+  return [...kitchensOfMenus([...menus], state.menus, rows, tables)].flatMap(([menu, kitchen]) => {
     const source: WeekSource = { week: menu.week, kitchen, tables, names: toNames(kitchen, tables) };
     // What is begun on the evening before belongs to the week even where that evening is in none.
     return toCalendar(source, speech).filter(({ date }) => (ruling.get(date) ?? menu) === menu);

@@ -62,7 +62,6 @@ export function AtShelf({ tick, shop, week, notThere }: AtShelfProps): ReactNode
   }, [news, sizedPack, line.pack, missing, ask, forget]);
   const buy = (): void => {
     if (news === undefined || news.kind === "gone" || answer?.found === undefined) return;
-    notThere.set(line.pack, false);
     const { count } = answer.found;
     const size = news.kind === "size" && { massG: news.massG };
     const ticked = { pack: line.pack, count, planned: planned.slice(0, count), priceMinor: news.priceMinor, ...size };

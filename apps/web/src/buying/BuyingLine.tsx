@@ -37,7 +37,6 @@ export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: B
   const mayTurn = isBought ? session.mayWrite({ kind: "withdrawn", events: other?.rows ?? [] }) : mayBuy;
   const isMissing = !isBought && notThere.packs.has(line.pack);
   const buy = (): void => {
-    notThere.set(line.pack, false);
     void session.write((pen) => {
       const lines = [{ pack: line.pack, count: line.count, planned }];
       const done = { on: view.day, shop, week, lines, fareMinor };
@@ -70,10 +69,12 @@ export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: B
       {isMissing && (
         <p className="row small">
           <b>{further.shelf.notThere}</b>
-          <button type="button" className="plain" onClick={() => notThere.set(line.pack, false)}>
-            {further.shelf.isThere}
-            <span className="unseen"> {line.label}</span>
-          </button>
+          {mayBuy && (
+            <button type="button" className="plain" onClick={() => notThere.set(line.pack, false)}>
+              {further.shelf.isThere}
+              <span className="unseen"> {line.label}</span>
+            </button>
+          )}
         </p>
       )}
       {!isBought && mayBuy && <AtShelf tick={tick} shop={shop} week={week} notThere={notThere} />}

@@ -1,19 +1,7 @@
+import { keyOfMissing } from "halfloaf/kitchen/record";
 import type { CivilDate } from "halfloaf/quantity";
 import { useMemo } from "react";
-import { useDevice } from "../kitchen/KitchenProvider.tsx";
-import { useOnDevice } from "../kitchen/useOnDevice.ts";
-
-/** A pack that was not at the shelf on a trip of a kitchen. */
-interface Missed {
-  readonly kitchen: string;
-  readonly date: CivilDate;
-  readonly shop: string;
-  readonly pack: string;
-}
-
-/** The oldest go first; a trip has a few of them. */
-const MOST = 100;
-const NONE: readonly Missed[] = [];
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 
 /** What was not there on a trip, and what sets it. */
 export interface NotThere {
@@ -22,28 +10,19 @@ export interface NotThere {
   readonly set: (pack: string, isNotThere: boolean) => void;
 }
 
-/** The packs that were not there on a trip. The device remembers them by itself until later trips push them out. */
-export function useNotThere(shop: string, date: CivilDate): NotThere {
-  const { device } = useDevice();
-  const kitchen = device.open ?? "";
-  const [all, setAll] = useOnDevice("halfloaf-not-there", isMissedList, NONE);
+/** The packs that were not there on a trip, by whoever said so; one that is bought, or whose price is seen, was. */
+export function useNotThere(shop: string, trip: CivilDate): NotThere {
+  const { session, view } = useKitchen();
+  const { missing } = view.state;
+  const { day } = view;
   return useMemo(() => {
-    const isHere = (each: Missed): boolean => each.kitchen === kitchen && each.date === date && each.shop === shop;
+    const here = [...missing.values()].filter((each) => each.trip === trip && each.shop === shop);
     return {
-      packs: new Set(all.filter(isHere).map(({ pack }) => pack)),
+      packs: new Set(here.map(({ pack }) => pack)),
       set(pack, isNotThere) {
-        const others = all.filter((each) => !(isHere(each) && each.pack === pack));
-        if (isNotThere || others.length < all.length)
-          setAll((isNotThere ? [...others, { kitchen, date, shop, pack }] : others).slice(-MOST));
+        if (isNotThere === missing.has(keyOfMissing({ trip, shop, pack }))) return;
+        void session.write((pen) => [pen.write({ kind: "at-shelf", on: day, trip, shop, pack, isThere: !isNotThere })]);
       },
     };
-  }, [all, setAll, kitchen, date, shop]);
-}
-
-function isMissedList(value: unknown): value is readonly Missed[] {
-  const keys = ["kitchen", "date", "shop", "pack"];
-  return (
-    Array.isArray(value) &&
-    value.every((each) => typeof each === "object" && each !== null && keys.every((key) => key in each))
-  );
+  }, [session, missing, day, shop, trip]);
 }

@@ -37,6 +37,8 @@ export class KitchenSync {
   readonly #membership: Membership;
   readonly #options: SyncOptions;
   readonly #unsent = new UnsentRows();
+  /** How many of the rows here the server was not known to have when this was started; counted one by one once it is met. */
+  #owed = 0;
   readonly #returned = new Map<string, Refusal>();
   /** Ids of rows that the server has. */
   readonly #known = new Set<string>();
@@ -89,6 +91,8 @@ export class KitchenSync {
     const mark = this.#options.memory.read();
     this.#isFirstTime = mark === undefined;
     this.#mark = isSound ? mark : undefined;
+    // The log that was read is all here: what is here beyond it was not sent, as far as anybody knows.
+    this.#owed = this.#mark === undefined ? 0 : Math.max(0, this.#namesHere().size - this.#mark.upTo);
     this.#connect();
   }
 
@@ -242,6 +246,7 @@ export class KitchenSync {
 
   #meet(): void {
     this.#hasCompared = true;
+    this.#owed = 0;
     this.#tries = 0;
     if (this.#isFirstTime && this.#mark !== undefined) this.#options.memory.write(this.#mark);
     this.#isFirstTime = false;
@@ -280,7 +285,7 @@ export class KitchenSync {
       const named = nameRow(row);
       if (named !== undefined && !this.#known.has(named.id)) this.#unsent.add(named);
     }
-    if (this.#unsent.size === this.#view.unsent) return;
+    if (this.#unsent.size + this.#owed === this.#view.unsent) return;
     this.#show({});
     this.#sendSoon(0);
   };
@@ -363,7 +368,12 @@ export class KitchenSync {
   }
 
   #show(change: Partial<SyncView> & { readonly state?: SyncState }): void {
-    this.#view = { ...this.#view, ...change, unsent: this.#unsent.size, returned: [...this.#returned.values()] };
+    this.#view = {
+      ...this.#view,
+      ...change,
+      unsent: this.#unsent.size + this.#owed,
+      returned: [...this.#returned.values()],
+    };
     for (const hearer of this.#hearers) hearer();
   }
 }

@@ -55,6 +55,10 @@ describe("a receipt that was printed", () => {
         const lines = text.split("\n");
         for (const { line, text: left } of unread) expect(lines[line - 1]?.replace(/\s+/g, " ").trim()).toBe(left);
         expect(unread.map(({ text: left }) => left)).toContain("Thank you!");
+        // The lines that told shop and day were of use.
+        const left = unread.map((each) => each.text).join(" ");
+        expect(left).not.toMatch(/quay market/i);
+        expect(left).not.toContain("28.11.2026");
       }),
       { numRuns: 50 },
     );

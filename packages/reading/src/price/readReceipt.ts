@@ -90,8 +90,12 @@ class ReceiptReader {
   private takeDate(line: LexedLine): boolean {
     const read = readDay(line.text, this.context.dateOrder);
     if (read === undefined) return false;
-    if (read.kind === "day") this.date ??= read.day;
-    else this.tell("date", line, `one of ${read.days.join(" and ")}, by the order of day and month`, line.text);
+    if (read.kind === "day" && this.date === undefined) {
+      this.date = read.day;
+      return true;
+    }
+    if (read.kind !== "day")
+      this.tell("date", line, `one of ${read.days.join(" and ")}, by the order of day and month`, line.text);
     this.leave(line);
     return true;
   }
@@ -209,6 +213,9 @@ class ReceiptReader {
     const named = this.head.find(({ text }) => findShop(text, context.shops) !== undefined);
     const head = named ?? this.head[0];
     const shop = context.shop ?? (named && findShop(named.text, context.shops)?.id);
+    // The line by which the shop is known was of use.
+    const isOfShop = named !== undefined && findShop(named.text, context.shops)?.id === shop;
+    const unread = isOfShop ? this.unread.filter(({ line }) => line !== named.line) : this.unread;
     const index = new PackIndex(context.packs);
     const totalMinor = this.total?.amountMinor;
     return {
@@ -222,7 +229,7 @@ class ReceiptReader {
       extras: this.extras,
       ...(totalMinor !== undefined && { totalMinor }),
       balance: this.balance(totalMinor),
-      unread: this.unread.sort((a, b) => a.line - b.line),
+      unread: unread.sort((a, b) => a.line - b.line),
       issues: this.issues,
     };
   }

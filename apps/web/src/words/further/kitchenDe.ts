@@ -132,6 +132,7 @@ export const kitchenDe: typeof kitchenEn = {
       "ate-out": "anderswo gegessen",
       trip: "Gang zum Laden",
       "price-seen": "Preis gesehen",
+      "at-shelf": "im Regal gesucht",
       rated: "bewertet",
       "menu-accepted": "Speiseplan genommen",
       withdrawn: "zurückgenommen",

@@ -130,6 +130,7 @@ export const kitchenEn = {
       "ate-out": "eaten elsewhere",
       trip: "trip to a shop",
       "price-seen": "price seen",
+      "at-shelf": "looked for at the shelf",
       rated: "rated",
       "menu-accepted": "menu taken",
       withdrawn: "took back",

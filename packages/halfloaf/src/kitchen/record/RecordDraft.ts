@@ -6,10 +6,12 @@ import {
   type DoneCooking,
   type EatenPlate,
   type EventFault,
+  keyOfMissing,
   keyOfPlanned,
   keyOfSitting,
   type LotToCount,
   type MadeTrip,
+  type MissingPack,
   type RecordState,
   type SeenPrice,
   type SittingNews,
@@ -26,6 +28,7 @@ interface DraftMaps {
   readonly toCount: Map<string, LotToCount>;
   readonly cookings: Map<string, DoneCooking>;
   readonly sittings: Map<string, SittingNews>;
+  readonly missing: Map<string, MissingPack>;
   readonly ratings: Map<string, number>;
   readonly planned: Map<string, string>;
 }
@@ -38,6 +41,7 @@ export class RecordDraft {
     toCount: new Map(),
     cookings: new Map(),
     sittings: new Map(),
+    missing: new Map(),
     ratings: new Map(),
     planned: new Map(),
   };
@@ -112,6 +116,9 @@ export class RecordDraft {
       case "price-seen":
         this.see(event);
         break;
+      case "at-shelf":
+        this.lookAtShelf(event);
+        break;
       case "rated":
         this.maps.ratings.set(event.dish, event.points);
         break;
@@ -152,6 +159,7 @@ export class RecordDraft {
     // Two people may both have ticked the pack, or two were bought: both count until somebody withdraws one.
     if (twin !== undefined) this.fault(event, "bought-twice", "planned", `a pack that did not become ${twin}`, lot);
     else if (key !== undefined) this.maps.planned.set(key, lot);
+    if (event.pack !== undefined) this.seePack(event.pack);
     this.move(event, event);
   }
 
@@ -248,7 +256,19 @@ export class RecordDraft {
     this.trips.push({ event: id, on, shop, fareMinor });
   }
 
+  private lookAtShelf({ id, trip, shop, pack, isThere }: EventOf<"at-shelf">): void {
+    const key = keyOfMissing({ trip, shop, pack });
+    if (isThere) this.maps.missing.delete(key);
+    else this.maps.missing.set(key, { event: id, trip, shop, pack });
+  }
+
+  /** Who has a pack in the hand, or its price before the eyes, found it. */
+  private seePack(pack: string): void {
+    for (const [key, missing] of this.maps.missing) if (missing.pack === pack) this.maps.missing.delete(key);
+  }
+
   private see({ id, on, pack, priceMinor, offer, massG, at }: EventOf<"price-seen">): void {
+    this.seePack(pack);
     this.prices.push({
       event: id,
       pack,
@@ -270,12 +290,13 @@ function hearOf(known: SittingNews, event: EventOf<"skipped" | "guest" | "ate-ou
   return { ...known, ateOutMinor, away };
 }
 
-function copyMaps({ lots, toCount, cookings, sittings, ratings, planned }: DraftMaps): DraftMaps {
+function copyMaps({ lots, toCount, cookings, sittings, missing, ratings, planned }: DraftMaps): DraftMaps {
   return {
     lots: new Map(lots),
     toCount: new Map(toCount),
     cookings: new Map(cookings),
     sittings: new Map(sittings),
+    missing: new Map(missing),
     ratings: new Map(ratings),
     planned: new Map(planned),
   };

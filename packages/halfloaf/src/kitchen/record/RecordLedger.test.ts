@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { accountOf } from "../../stores/index.ts";
 import { foods } from "../../stores/stores.testing.ts";
 import type { RecordEvent } from "./event.ts";
+import { type EventBody, penOf } from "./Pen.ts";
 import { RecordLedger } from "./RecordLedger.ts";
 import { deeds, live, skews } from "./record.testing.ts";
 import type { RecordState } from "./recordState.ts";
@@ -10,9 +11,9 @@ import { toCanonicalText } from "./settleTwins.ts";
 
 const add = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 /** Everything of a state, the order of its maps too, as one text. */
-const textOf = ({ lots, toCount, cookings, sittings, ratings, planned, withdrawn, ...lists }: RecordState) =>
+const textOf = ({ lots, toCount, cookings, sittings, missing, ratings, planned, withdrawn, ...lists }: RecordState) =>
   toCanonicalText([
-    ...[lots, toCount, cookings, sittings, ratings, planned].map((map) => [...map]),
+    ...[lots, toCount, cookings, sittings, missing, ratings, planned].map((map) => [...map]),
     [...withdrawn].sort(),
     lists,
   ]);
@@ -125,6 +126,36 @@ describe("laws of the ledger, whatever is lived", () => {
       }),
       { numRuns: 200, endOnFailure: true },
     );
+  });
+});
+
+describe("a pack that is not at the shelf", () => {
+  const ledger = new RecordLedger(foods);
+  const write = (...bodies: EventBody[]): RecordEvent[] => {
+    const pen = penOf(ledger, { device: "phone", nowMs: 5 });
+    const events = bodies.map((body) => pen.write(body));
+    ledger.add(events);
+    return events;
+  };
+  const look = (trip: string, isThere: boolean, pack = "rice-1kg"): EventBody => {
+    return { kind: "at-shelf", on: "2026-03-02", trip, shop: "corner", pack, isThere };
+  };
+  const missing = () => [...ledger.state.missing.values()].map(({ trip, pack }) => `${trip} ${pack}`);
+
+  test("is missing on its trip until it is there, is bought or its price is seen; what is taken back did not happen", () => {
+    write(look("2026-03-02", false), look("2026-03-05", false), look("2026-03-02", false, "milk-1l"));
+    expect(missing()).toEqual(["2026-03-02 rice-1kg", "2026-03-05 rice-1kg", "2026-03-02 milk-1l"]);
+    const [there] = write(look("2026-03-02", true));
+    expect(missing()).toEqual(["2026-03-05 rice-1kg", "2026-03-02 milk-1l"]);
+    write({ kind: "withdrawn", on: "2026-03-02", events: [there?.id as string] });
+    expect(missing().length).toBe(3);
+    const seen = { on: "2026-03-03", place: "dry-store", food: "rice", massG: 1000, costMinor: 99 } as const;
+    const [bought] = write({ kind: "bought", lot: "rice-phone-9", pack: "rice-1kg", ...seen });
+    expect(missing()).toEqual(["2026-03-02 milk-1l"]);
+    write({ kind: "price-seen", on: "2026-03-03", pack: "milk-1l", priceMinor: 119, at: "Corner" });
+    expect(missing()).toEqual([]);
+    write({ kind: "withdrawn", on: "2026-03-03", events: [bought?.id as string] });
+    expect(missing()).toEqual(["2026-03-02 rice-1kg", "2026-03-05 rice-1kg"]);
   });
 });
 

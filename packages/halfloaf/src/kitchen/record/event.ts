@@ -78,6 +78,15 @@ const BODIES = {
     /** Where it was seen. */
     at: text,
   },
+  /** Whether a pack was at the shelf on a trip of the accepted week, by the trip's day; the latest of a trip counts. */
+  "at-shelf": {
+    kind: v.literal("at-shelf"),
+    on: CivilDate,
+    trip: CivilDate,
+    shop: Id,
+    pack: Id,
+    isThere: v.boolean(),
+  },
   /** Points from 0 to 10. */
   rated: {
     kind: v.literal("rated"),
@@ -106,6 +115,7 @@ const EVENTS = {
   "ate-out": v.strictObject({ ...WRITTEN, ...BODIES["ate-out"] }),
   trip: v.strictObject({ ...WRITTEN, ...BODIES.trip }),
   "price-seen": v.strictObject({ ...WRITTEN, ...BODIES["price-seen"] }),
+  "at-shelf": v.strictObject({ ...WRITTEN, ...BODIES["at-shelf"] }),
   rated: v.strictObject({ ...WRITTEN, ...BODIES.rated }),
   "menu-accepted": v.strictObject({ ...WRITTEN, ...BODIES["menu-accepted"] }),
   withdrawn: v.strictObject({ ...WRITTEN, ...BODIES.withdrawn }),
@@ -130,6 +140,7 @@ export const RecordEvent = v.variant("kind", [
   EVENTS["ate-out"],
   EVENTS.trip,
   EVENTS["price-seen"],
+  EVENTS["at-shelf"],
   EVENTS.rated,
   EVENTS["menu-accepted"],
   EVENTS.withdrawn,

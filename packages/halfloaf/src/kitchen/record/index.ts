@@ -38,7 +38,7 @@ export {
 export { deviceOf, EventId, numberOf, toEventId } from "./eventId.ts";
 export { fingerprintOf } from "./fingerprintOf.ts";
 export { type FollowedWeek, followWeek } from "./followWeek.ts";
-export { kitchenOfMenu, type RecordRows } from "./kitchenOfMenu.ts";
+export { kitchenOfMenu, kitchensOfMenus, type RecordRows } from "./kitchenOfMenu.ts";
 export { EditedKitchen, KitchenRecord, RECORD_VERSION } from "./kitchenRecord.ts";
 export { menuOn } from "./menuOn.ts";
 export { type EditBody, type EventBody, Pen, penOf, type Writer } from "./Pen.ts";
@@ -51,10 +51,12 @@ export {
   type DoneCooking,
   type EatenPlate,
   type EventFault,
+  keyOfMissing,
   keyOfPlanned,
   keyOfSitting,
   type LotToCount,
   type MadeTrip,
+  type MissingPack,
   type RecordState,
   type SeenPrice,
   type SittingNews,

@@ -27,30 +27,60 @@ export function kitchenOfMenu(
   rows: RecordRows,
   tables: Tables,
 ): Kitchen {
-  const { week } = menu;
-  const same = menus.filter((one) => one.week.from === week.from && one.week.days === week.days).reverse();
-  const kitchens = same.flatMap((one) => kitchenWhen(one, rows, tables) ?? []);
-  const fitting = kitchens.find((kitchen) => changeWeek(kitchen, tables, week, []).ok);
-  const taken = fitting ?? kitchens[0];
-  if (taken === undefined) throw new RangeError(`a week was accepted in no kitchen: ${menu.event}`);
-  return taken;
+  return kitchensOfMenus([menu], menus, rows, tables).get(menu) as Kitchen;
 }
 
-/** The kitchen as it stood for a week when it was accepted: what was written down before. */
-function kitchenWhen(
-  { event, week }: AcceptedMenu,
+/** The same for several weeks at once: what was written down is gone through once for all of them. */
+export function kitchensOfMenus(
+  wanted: readonly AcceptedMenu[],
+  menus: readonly AcceptedMenu[],
+  rows: RecordRows,
+  tables: Tables,
+): ReadonlyMap<AcceptedMenu, Kitchen> {
+  const isOfSameDays = (a: AcceptedMenu, b: AcceptedMenu): boolean =>
+    a.week.from === b.week.from && a.week.days === b.week.days;
+  const asked = menus.filter((one) => wanted.some((each) => isOfSameDays(each, one)));
+  const kitchens = kitchensWhen(asked, rows, tables);
+  return new Map(
+    wanted.map((menu) => {
+      const same = menus.filter((one) => isOfSameDays(one, menu)).reverse();
+      const known = same.flatMap((one) => kitchens.get(one) ?? []);
+      const isFitting = (kitchen: Kitchen): boolean => changeWeek(kitchen, tables, menu.week, []).ok;
+      // Where there is but one, it is taken whether or not it fits, and that need not be found out.
+      const taken = (known.length > 1 ? known.find(isFitting) : undefined) ?? known[0];
+      if (taken === undefined) throw new RangeError(`a week was accepted in no kitchen: ${menu.event}`);
+      return [menu, taken];
+    }),
+  );
+}
+
+/** The kitchen as it stood for each week when it was accepted: what was written down before. */
+function kitchensWhen(
+  menus: readonly AcceptedMenu[],
   { events, edits }: RecordRows,
   { foods }: Tables,
-): Kitchen | undefined {
-  const written = events.find(({ id }) => id === event);
-  if (written === undefined) return undefined;
-  const log = new EditLog();
-  log.add(edits.filter((edit) => compareWritten(edit, written) < 0));
-  const then = log.kitchen();
-  if (!then.ok) return undefined;
-  const earlier = events.filter((each) => compareWritten(each, written) < 0);
-  const kitchen = toKitchen(then.value.kitchen, new RecordLedger(foods, earlier).state, foods, week.from);
-  return { ...kitchen, packs: [...kitchen.packs, ...packsSince(kitchen, edits)] };
+): Map<AcceptedMenu, Kitchen> {
+  const inOrder = [...events].sort(compareWritten);
+  const places = new Map(inOrder.map(({ id }, at) => [id, at]));
+  const placed = menus.flatMap((menu) => {
+    const at = places.get(menu.event);
+    return at === undefined ? [] : [{ menu, at }];
+  });
+  const kitchens = new Map<AcceptedMenu, Kitchen>();
+  const ledger = new RecordLedger(foods);
+  let taken = 0;
+  for (const { menu, at } of placed.sort((a, b) => a.at - b.at)) {
+    ledger.add(inOrder.slice(taken, at));
+    taken = at;
+    const written = inOrder[at] as RecordEvent;
+    const log = new EditLog();
+    log.add(edits.filter((edit) => compareWritten(edit, written) < 0));
+    const then = log.kitchen();
+    if (!then.ok) continue;
+    const kitchen = toKitchen(then.value.kitchen, ledger.state, foods, menu.week.from);
+    kitchens.set(menu, { ...kitchen, packs: [...kitchen.packs, ...packsSince(kitchen, edits)] });
+  }
+  return kitchens;
 }
 
 function packsSince({ packs }: Kitchen, edits: readonly Edit[]): Kitchen["packs"] {

@@ -34,6 +34,7 @@ const DEEDS = [
   "skip",
   "guest",
   "price",
+  "shelf",
   "rate",
   "trip",
   "withdraw",
@@ -125,6 +126,15 @@ function toBody(deed: Deed, ledger: RecordLedger, pen: Pen, on: string): EventBo
       return { kind: "guest", on, sitting, portions: share };
     case "price":
       return { kind: "price-seen", on, pack: `pack-${pick % 3}`, priceMinor: pick, at: "Corner" };
+    case "shelf":
+      return {
+        kind: "at-shelf",
+        on,
+        trip: on,
+        shop: "corner",
+        pack: `pack-${pick % 3}`,
+        isThere: pick % 4 === 0,
+      };
     case "rate":
       return { kind: "rated", on, dish: `dish-${pick % 3}`, points: pick % 11 };
     case "trip":

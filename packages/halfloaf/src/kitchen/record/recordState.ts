@@ -21,6 +21,8 @@ export interface RecordState {
   readonly trips: readonly MadeTrip[];
   /** Prices as seen, in order, ready for `latestPrices`. */
   readonly prices: readonly SeenPrice[];
+  /** Packs that were not at the shelf on a trip and were not seen since, by `keyOfMissing`. */
+  readonly missing: ReadonlyMap<string, MissingPack>;
   /** Points from 0 to 10 by dish, the latest of each. */
   readonly ratings: ReadonlyMap<string, number>;
   /** The lot that each lot of an accepted week became when it was bought, by `keyOfPlanned`. */
@@ -111,6 +113,14 @@ export interface SeenPrice extends Observation {
   readonly massG?: number;
 }
 
+/** A pack that was not at the shelf on the trip of that day to that shop. */
+export interface MissingPack {
+  readonly event: EventId;
+  readonly trip: CivilDate;
+  readonly shop: string;
+  readonly pack: string;
+}
+
 export interface AcceptedMenu {
   readonly event: EventId;
   readonly on: CivilDate;
@@ -126,6 +136,11 @@ export interface EventFault {
 /** The key in `RecordState.planned` of a lot of the week that begins on a day; weeks name their lots alike. */
 export function keyOfPlanned(week: CivilDate, lot: string): string {
   return `${week} ${lot}`;
+}
+
+/** The key in `RecordState.missing` of a pack on a trip. */
+export function keyOfMissing({ trip, shop, pack }: Omit<MissingPack, "event">): string {
+  return `${trip} ${shop} ${pack}`;
 }
 
 /** The key of a sitting in `RecordState.sittings`. */
