@@ -5,6 +5,15 @@ import { offline } from "./build/offline.ts";
 import { preloadFaces } from "./build/preloadFaces.ts";
 import { starterData } from "./build/starterData.ts";
 
+/** What every start takes is one file, and what an open kitchen takes whatever its screen another, since each costs a round trip. */
+const codeSplitting = {
+  groups: [
+    { name: "start", tags: ["$initial" as const], priority: 2 },
+    { name: "starter", test: /\/src\/kitchen\/(loadStarter|today)\.ts$|\/quantity\/civilDate\.ts$/, priority: 1.5 },
+    { name: "openKitchen", test: /\/src\/(kitchen\/(KitchenSession|loadStarter)|sharing\/guardOf)\.ts$/, priority: 1 },
+  ],
+};
+
 export default defineConfig({
   plugins: [nodeModuleStub(), starterData(), preloadFaces(), offline(), compressedFiles()],
   // Screens are written to React's interface and run by Preact, which weighs a sixth of it (decision 0011).
@@ -18,6 +27,6 @@ export default defineConfig({
   build: {
     target: "es2022",
     modulePreload: { polyfill: false },
-    rolldownOptions: { checks: { pluginTimings: false } },
+    rolldownOptions: { checks: { pluginTimings: false }, output: { codeSplitting } },
   },
 });

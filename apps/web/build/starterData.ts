@@ -1,15 +1,17 @@
 import { loadDemoKitchens, loadStarterShops, loadStarterTables } from "@halfloaf/data";
 import { parseTables } from "halfloaf/kitchen";
 import type { Plugin } from "vite";
-import type { BeginningsFile, TablesFile } from "../src/kitchen/loadStarter.ts";
+import type { StarterName } from "../src/kitchen/fetchStarter.ts";
+import type { BeginningsFile, DishesFile, FoodsFile } from "../src/kitchen/loadStarter.ts";
 
-const FILES: Readonly<Record<string, () => string>> = {
-  "tables.json": writeTables,
+const FILES: Readonly<Record<StarterName, () => string>> = {
+  "foods.json": () => JSON.stringify(toTableFiles().foods),
+  "dishes.json": () => JSON.stringify(toTableFiles().dishes),
   "beginnings.json": writeBeginnings,
 };
 
 /**
- * Puts the starter tables beside the app as one file, the demo kitchens and the shops of a new kitchen as another that only a
+ * Puts the starter tables beside the app as two files, the demo kitchens and the shops of a new kitchen as another that only a
  * new kitchen needs. They are checked here, once and for all; a fault ends the build.
  */
 export function starterData(): Plugin {
@@ -29,13 +31,12 @@ export function starterData(): Plugin {
 }
 
 /** The tables as the app reads them: checked already, which takes longer on a phone than all else of a start. */
-export function writeTables(): string {
-  const files = loadStarterTables();
-  const read = parseTables(files);
+export function toTableFiles(): { readonly foods: FoodsFile; readonly dishes: DishesFile } {
+  const { retention, ...files } = loadStarterTables();
+  const read = parseTables({ retention, ...files });
   if (!read.ok) throw new Error(`the starter tables are faulty: ${JSON.stringify(read.issues.slice(0, 5))}`);
   const { foods, dishes, references, safety } = read.value;
-  const tables: TablesFile = { foods: [...foods.values()], dishes, retention: files.retention, references, safety };
-  return JSON.stringify(tables);
+  return { foods: { foods: [...foods.values()] }, dishes: { dishes, retention, references, safety } };
 }
 
 function writeBeginnings(): string {

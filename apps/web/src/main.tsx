@@ -5,16 +5,20 @@ import "./look/base.css";
 import "./look/parts.css";
 import { readDevice } from "./kitchen/device.ts";
 import { beginOpening, KitchenProvider } from "./kitchen/KitchenProvider.tsx";
+import { giveTurn } from "./kitchen/rest.ts";
 import { newerApp } from "./shell/newerApp.ts";
 import { Shell } from "./shell/Shell.tsx";
-import { isAt, SCREENS } from "./shell/screens.ts";
+import { loadAhead } from "./shell/screens.ts";
+import { whenShown } from "./shell/whenShown.ts";
+import { Formats } from "./words/Formats.ts";
+import { findLanguage, findLocale } from "./words/languages.ts";
 import { WordsProvider } from "./words/WordsContext.tsx";
 
 const place = document.getElementById("app");
 if (place === null) throw new Error("the page has no place for the app");
 if (readDevice().open !== undefined) {
   void beginOpening();
-  void SCREENS.find((screen) => isAt(screen, location.pathname))?.load();
+  loadAhead(location.pathname, findLanguage());
 }
 createRoot(place).render(
   <WordsProvider>
@@ -24,5 +28,9 @@ createRoot(place).render(
   </WordsProvider>,
 );
 
-// In the workshop, where sources change all the time, nothing is kept.
-if (import.meta.env.PROD) void newerApp.start();
+// Formats take long to get ready the first time, for the shortest while there is nothing else to do.
+void giveTurn().then(() => new Formats(findLocale(findLanguage())).getReady());
+
+// In the workshop, where sources change all the time, nothing is kept. What keeps the app fetches all of it, so that what the
+// page shows first goes before.
+if (import.meta.env.PROD) void whenShown(place).then(() => newerApp.start());

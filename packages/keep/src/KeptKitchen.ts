@@ -1,5 +1,6 @@
 import { type FoodTable, withOwnFoods } from "halfloaf/food";
 import {
+  compareEvents,
   compareStamps,
   compareWritten,
   deviceOf,
@@ -58,10 +59,21 @@ export interface OpeningOptions {
   readonly now?: () => number;
   /** A number from 0 to below 1, for the id of this opening. */
   readonly chance?: () => number;
+  /** Waited for between the steps of opening, so that whoever shares the thread gets a turn; absent = all is done at once. */
+  readonly rest?: () => Promise<void>;
 }
 
 /** So many changes are kept one by one before the whole document is. */
 const CHANGES_TO_COMPACT = 200;
+
+/** So many rows are read, or taken in, in one step of opening. */
+const ROWS_OF_STEP = 50;
+
+/** Rows that this program understands. */
+interface ReadRows {
+  readonly events: RecordEvent[];
+  readonly edits: Edit[];
+}
 
 /** A change that is in the document and not yet on disk. */
 interface Waiting {
@@ -108,17 +120,19 @@ export class KeptKitchen {
     this.#events = new RecordLedger(foods);
     this.document = new Y.Doc();
     this.#rows = this.document.getArray("rows");
-    this.#rows.observe(({ changes }) => {
-      if (changes.deleted.size > 0) this.#takeAnew();
-      else this.#takeIn(changes.delta.flatMap(({ insert }) => insert ?? []) as unknown[]);
-    });
   }
 
   /** Opens the kitchen that a store holds; a fresh store holds none, and `edit` makes it. */
   static async open(store: ChunkStore, options: OpeningOptions): Promise<KeptKitchen | StoreFault> {
+    const { rest = async () => {} } = options;
     const kept = new KeptKitchen(store, options);
     const fault = await kept.catchUp();
     if (fault !== undefined) return fault;
+    await kept.#takeFirst(rest);
+    kept.#rows.observe(({ changes }) => {
+      if (changes.deleted.size > 0) kept.#takeAnew();
+      else kept.#takeIn(changes.delta.flatMap(({ insert }) => insert ?? []) as unknown[]);
+    });
     // Not before all is read: a document that somebody listens to writes down anew whatever it takes in.
     kept.document.on("update", (bytes: Uint8Array, origin: unknown) => {
       if (origin !== store) kept.#enqueue(bytes);
@@ -352,9 +366,39 @@ export class KeptKitchen {
     this.#takeIn(this.#rows.toArray());
   }
 
+  /** Takes in what an opened store holds, a step at a time; nobody hears of it yet. */
+  async #takeFirst(rest: () => Promise<void>): Promise<void> {
+    const all = this.#rows.toArray();
+    const read: ReadRows = { events: [], edits: [] };
+    for (let at = 0; at < all.length; at += ROWS_OF_STEP) {
+      await rest();
+      this.#read(all.slice(at, at + ROWS_OF_STEP), read);
+    }
+    this.#takeEdits(read.edits);
+    await rest();
+    // In the order in which they count none is applied twice.
+    const events = read.events.sort(compareEvents);
+    for (let at = 0; at < events.length; at += ROWS_OF_STEP) {
+      this.#takeEvents(events.slice(at, at + ROWS_OF_STEP));
+      await rest();
+    }
+    // What comes of the edits is asked for as soon as the kitchen is there.
+    this.kitchen();
+    await rest();
+  }
+
   #takeIn(rows: readonly unknown[]): void {
-    const events: RecordEvent[] = [];
-    const edits: Edit[] = [];
+    const read: ReadRows = { events: [], edits: [] };
+    this.#read(rows, read);
+    const { events, edits } = read;
+    this.#addActs([...events, ...edits].sort(compareWritten));
+    this.#takeEdits(edits);
+    this.#takeEvents(events);
+    for (const hearer of this.#hearers) hearer();
+  }
+
+  /** Adds to `read` the rows that are understood; the others are strange. */
+  #read(rows: readonly unknown[], { events, edits }: ReadRows): void {
     for (const row of rows) {
       const isEdit = typeof row === "object" && row !== null && "kind" in row && row.kind === "edited";
       const read = isEdit ? parseEdit(row) : parseEvent(row);
@@ -362,16 +406,26 @@ export class KeptKitchen {
       else if (read.value.kind === "edited") edits.push(read.value);
       else events.push(read.value);
     }
-    this.#addActs([...events, ...edits].sort(compareWritten));
+  }
+
+  #takeEdits(edits: readonly Edit[]): void {
     this.edits.add(edits);
     this.#hasOwnFoods ||= edits.some(({ thing }) => thing.startsWith("foods/"));
     if (this.#hasOwnFoods && edits.length > 0) this.#takeFoods();
+    this.#note(edits);
+  }
+
+  #takeEvents(events: readonly RecordEvent[]): void {
     this.events.add(events);
-    for (const row of [...events, ...edits]) {
+    this.#note(events);
+  }
+
+  /** Notes which stamp is the latest and which number this opening gave last. */
+  #note(rows: readonly LedgerRow[]): void {
+    for (const row of rows) {
       if (this.#latest === undefined || compareStamps(this.#latest, row) < 0) this.#latest = row;
       if (deviceOf(row.id) === this.#writer) this.#number = Math.max(this.#number, numberOf(row.id));
     }
-    for (const hearer of this.#hearers) hearer();
   }
 
   #addActs(written: readonly LedgerRow[]): void {

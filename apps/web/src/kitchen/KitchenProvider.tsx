@@ -1,5 +1,6 @@
-import { createContext, type ReactNode, use, useEffect, useMemo, useState, useSyncExternalStore } from "react";
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState, useSyncExternalStore } from "react";
 import { type Device, readDevice, writeDevice } from "./device.ts";
+import { fetchStarter } from "./fetchStarter.ts";
 import type { KitchenSession, KitchenView, OpeningFault } from "./KitchenSession.ts";
 
 /** How far the opening of a kitchen has come. */
@@ -74,7 +75,7 @@ function subscribeToNothing(): () => void {
 /** Begins to load what opening a kitchen takes, before the first component asks for it. */
 export async function beginOpening(): Promise<void> {
   try {
-    await Promise.all([loadSessionParts(), import("./loadStarter.ts").then(({ loadTables }) => loadTables())]);
+    await Promise.all([fetchStarter("foods.json"), fetchStarter("dishes.json"), loadSessionParts()]);
   } catch {
     // Whoever opens the kitchen is told of it.
   }
@@ -108,7 +109,7 @@ async function makeKitchen(device: Device, content: unknown): Promise<Device | u
 }
 
 function useKitchens(): Kitchens {
-  const kitchens = use(KitchensContext);
+  const kitchens = useContext(KitchensContext);
   if (kitchens === undefined) throw new Error("there is no kitchen outside of a KitchenProvider");
   return kitchens;
 }

@@ -20,6 +20,7 @@ import {
   toKitchen,
 } from "halfloaf/kitchen/record";
 import type { CivilDate } from "halfloaf/quantity";
+import { giveTurn, rest } from "./rest.ts";
 import { today, watchDay } from "./today.ts";
 
 /** The kitchen as a screen sees it: one picture for each state of it. */
@@ -78,10 +79,13 @@ export class KitchenSession {
     const openChannel = (name: string) => new BroadcastChannel(name);
     const [tables, opened] = await Promise.all([starter, openIndexedDbStore(id, { indexedDB, openChannel }, expected)]);
     if (!opened.ok) return opened;
-    const kept = await KeptKitchen.open(opened.store, { foods: tables.foods, device });
+    const kept = await KeptKitchen.open(opened.store, { foods: tables.foods, device, rest });
     if ("ok" in kept) return kept;
     const session = new KitchenSession(kept, tables, by);
     if (kept.damaged().length > 0) await session.#mend();
+    // Worked out before it is asked for, so that a screen has only itself to show.
+    session.view;
+    await giveTurn();
     return session;
   }
 

@@ -1,7 +1,8 @@
-import { applyRetention, parseRetentionTable } from "halfloaf/dish";
+import { applyRetention, parseRetentionTable, type RetentionTable } from "halfloaf/dish";
 import type { Food } from "halfloaf/food";
 import type { Tables } from "halfloaf/kitchen";
 import type { Pack, Shop } from "halfloaf/price";
+import { fetchStarter } from "./fetchStarter.ts";
 
 /** The tables that come with the app, and the kitchens to try it with. */
 export interface Starter extends BeginningsFile {
@@ -16,9 +17,13 @@ export interface StarterShops {
   readonly cupboard: readonly { readonly food: string; readonly massG: number; readonly usual?: true }[];
 }
 
-/** The starter tables as they stand beside the app, checked when it was built. */
-export interface TablesFile extends Pick<Tables, "dishes" | "references" | "safety"> {
+/** The foods as they stand beside the app, checked when it was built. */
+export interface FoodsFile {
   readonly foods: readonly Food[];
+}
+
+/** The other starter tables, likewise: a phone reads two files sooner than one, since it may do something else in between. */
+export interface DishesFile extends Pick<Tables, "dishes" | "references" | "safety"> {
   /** As `parseRetentionTable` reads it. */
   readonly retention: unknown;
 }
@@ -34,8 +39,8 @@ let loadingStarter: Promise<Starter> | undefined;
 
 /** Loads the starter tables once; a failure is not remembered, so that it can be tried again. */
 export function loadTables(): Promise<Tables> {
-  loadingTables ??= fetchJson<TablesFile>("tables.json")
-    .then(toTables)
+  loadingTables ??= Promise.all([fetchStarter("foods.json"), fetchStarter("dishes.json")])
+    .then(([foods, dishes]) => toTables(foods as FoodsFile, dishes as DishesFile))
     .catch((error: unknown) => {
       loadingTables = undefined;
       throw error;
@@ -45,8 +50,8 @@ export function loadTables(): Promise<Tables> {
 
 /** Loads all that a new kitchen begins with, likewise. */
 export function loadStarter(): Promise<Starter> {
-  loadingStarter ??= Promise.all([loadTables(), fetchJson<BeginningsFile>("beginnings.json")])
-    .then(([tables, beginnings]) => ({ tables, ...beginnings }))
+  loadingStarter ??= Promise.all([loadTables(), fetchStarter("beginnings.json")])
+    .then(([tables, beginnings]) => ({ tables, ...(beginnings as BeginningsFile) }))
     .catch((error: unknown) => {
       loadingStarter = undefined;
       throw error;
@@ -54,16 +59,19 @@ export function loadStarter(): Promise<Starter> {
   return loadingStarter;
 }
 
-/** The tables of their file. Throws where the retention factors are none, which ends the build. */
-export function toTables({ foods, retention, ...others }: TablesFile): Tables {
-  const read = parseRetentionTable(retention);
-  if (!read.ok) throw new Error(`retention factors: ${JSON.stringify(read.issues.slice(0, 3))}`);
-  const retain: Tables["retain"] = (raw, code) => applyRetention(raw, code, read.value);
+/** The tables of their files. Asking it what cooking leaves throws where the retention factors are none, which the build has checked. */
+export function toTables({ foods }: FoodsFile, { retention, ...others }: DishesFile): Tables {
+  let factors: RetentionTable | undefined;
+  // Read when they are first asked for, which few screens do.
+  const retain: Tables["retain"] = (raw, code) => {
+    factors ??= readFactors(retention);
+    return applyRetention(raw, code, factors);
+  };
   return { ...others, foods: new Map(foods.map((food) => [food.id, food])), retain };
 }
 
-async function fetchJson<File>(name: string): Promise<File> {
-  const response = await fetch(`/${name}`);
-  if (!response.ok) throw new Error(`${name}: ${response.status}`);
-  return (await response.json()) as File;
+function readFactors(retention: unknown): RetentionTable {
+  const read = parseRetentionTable(retention);
+  if (!read.ok) throw new Error(`retention factors: ${JSON.stringify(read.issues.slice(0, 3))}`);
+  return read.value;
 }

@@ -1,5 +1,8 @@
 import { type ComponentType, lazy } from "react";
 import type { Words } from "../words/en.ts";
+import type { FurtherPart } from "../words/further/Further.ts";
+import { loadFurther } from "../words/furtherParts.ts";
+import type { Language } from "../words/languages.ts";
 
 /** A screen: where it is, what it is called, and how it is loaded. */
 export interface Screen {
@@ -12,6 +15,8 @@ export interface Screen {
   readonly Component: ComponentType;
   /** Loads its script; once is enough. */
   readonly load: () => Promise<unknown>;
+  /** Texts that it says as soon as it shows, besides the common ones. */
+  readonly texts: readonly FurtherPart[];
 }
 
 function screen(
@@ -19,23 +24,33 @@ function screen(
   name: Screen["name"],
   first: boolean,
   load: () => Promise<{ default: ComponentType }>,
+  texts: readonly FurtherPart[],
   hasPages = false,
 ): Screen {
-  return { path, name, first, hasPages, Component: lazy(load), load };
+  return { path, name, first, hasPages, Component: lazy(load), load, texts };
 }
 
 /** The screens in the order in which they stand. */
 export const SCREENS: readonly Screen[] = [
-  screen("/", "today", true, () => import("../today/TodayScreen.tsx")),
-  screen("/menu", "menu", true, () => import("../menu/MenuScreen.tsx")),
-  screen("/buying", "buying", true, () => import("../buying/BuyingScreen.tsx")),
-  screen("/work", "work", true, () => import("../work/WorkScreen.tsx")),
-  screen("/stores", "stores", false, () => import("../stores/StoresScreen.tsx")),
-  screen("/dishes", "dishes", false, () => import("../dishes/DishesScreen.tsx"), true),
-  screen("/prices", "prices", false, () => import("../prices/PricesScreen.tsx"), true),
-  screen("/accounts", "accounts", false, () => import("../accounts/AccountsScreen.tsx")),
-  screen("/kitchen", "kitchen", false, () => import("../kitchen/KitchenScreen.tsx")),
+  screen("/", "today", true, () => import("../today/TodayScreen.tsx"), ["today", "mended"]),
+  screen("/menu", "menu", true, () => import("../menu/MenuScreen.tsx"), ["menu", "sheets"]),
+  screen("/buying", "buying", true, () => import("../buying/BuyingScreen.tsx"), ["buying", "sharing"]),
+  screen("/work", "work", true, () => import("../work/WorkScreen.tsx"), ["work"]),
+  screen("/stores", "stores", false, () => import("../stores/StoresScreen.tsx"), ["stores"]),
+  screen("/dishes", "dishes", false, () => import("../dishes/DishesScreen.tsx"), ["dishes"], true),
+  screen("/prices", "prices", false, () => import("../prices/PricesScreen.tsx"), ["prices"], true),
+  screen("/accounts", "accounts", false, () => import("../accounts/AccountsScreen.tsx"), ["accounts", "sheets"]),
+  screen("/kitchen", "kitchen", false, () => import("../kitchen/KitchenScreen.tsx"), ["kitchen", "sharing"]),
 ];
+
+/** Asks for all that the screen at an address shows at first, all at once and before it is drawn; a failure is told when it is. */
+export function loadAhead(location: string, language: Language): void {
+  const screen = SCREENS.find((each) => isAt(each, location));
+  if (screen === undefined) return;
+  const ignore = (): void => {};
+  screen.load().catch(ignore);
+  for (const part of ["common" as const, ...screen.texts]) loadFurther(part, language).catch(ignore);
+}
 
 /** True where an address is that of the screen, or of a page below it. */
 export function isAt({ path, hasPages }: Screen, location: string): boolean {

@@ -29,6 +29,12 @@ export class Formats {
     this.#locale = locale;
   }
 
+  /** Has the browser load what it formats numbers and days with, which takes it a while the first time. */
+  getReady(): void {
+    this.number(0);
+    this.month("2000-01-01");
+  }
+
   /** Minor units of a currency: "€2.49". */
   money(minor: number, currency: string): string {
     const { format, unitMinor } = this.#money.get(currency) ?? this.#formatOf(currency);

@@ -1,4 +1,4 @@
-import { createContext, type ReactNode, use, useEffect, useMemo, useState } from "react";
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from "react";
 import { en, type Words } from "./en.ts";
 import { Formats } from "./Formats.ts";
 import { loadAllAsked } from "./furtherParts.ts";
@@ -38,7 +38,7 @@ export function WordsProvider({ children }: { readonly children: ReactNode }): R
 
 /** The texts and formats in use. */
 export function useWords(): Spoken {
-  const spoken = use(WordsContext);
+  const spoken = useContext(WordsContext);
   if (spoken === undefined) throw new Error("there are no words outside of a WordsProvider");
   return spoken;
 }

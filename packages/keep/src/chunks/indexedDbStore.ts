@@ -9,7 +9,7 @@ import {
   STORE_VERSION,
   type StoreFault,
 } from "./ChunkStore.ts";
-import { isSealed, seal } from "./seal.ts";
+import { isStillSealed, seal } from "./seal.ts";
 
 /** What a browser offers that the store needs; given as arguments so that another make of them can serve. */
 export interface BrowserParts {
@@ -86,9 +86,10 @@ class IndexedDbStore implements ChunkStore {
     const chunks: Chunk[] = [];
     const damaged: DamagedChunk[] = [];
     let upTo = after;
-    for (const { seq = after, kind, bytes, sealed } of rows) {
+    const areSealed = await Promise.all(rows.map(({ bytes, sealed }) => isStillSealed(bytes, sealed)));
+    for (const [at, { seq = after, kind, bytes }] of rows.entries()) {
       upTo = seq;
-      if (isSealed(bytes, sealed)) chunks.push({ seq, kind, bytes });
+      if (areSealed[at]) chunks.push({ seq, kind, bytes });
       else damaged.push({ seq, kind });
     }
     return { chunks, damaged, upTo };
