@@ -21,6 +21,15 @@ interface OpenPart {
 
 const FRACTION = 1e-5;
 const ROOT_ROUNDS = 40;
+/** Rounds at the root go on while the last `ROOT_LOOK` closed such a share of what is open between bound and incumbent. */
+const ROOT_LOOK = 3;
+const ROOT_SHARE = 0.02;
+/** What is taken to be open, as a share of the bound, while there is no incumbent. */
+const GUESSED_GAP = 0.1;
+/** Where a round at the root brings no more rows than this, cuts are looked for that take longer to find. */
+const FEW_CUTS = 40;
+/** Times that is done: the first of them bring most of what they can. */
+const MOST_DEEP = 4;
 /** Where a point breaks fewer known rows than this, new ones are looked for at once. */
 const FEW_ROWS = 40;
 /** Columns looked at closely before one is chosen, and the simplex iterations spent on each side. */
@@ -48,6 +57,10 @@ export class BoundTree {
   private open: OpenPart[] = [];
   private held: readonly Hold[] = [];
   private rootRounds = 0;
+  private readonly rootBounds: number[] = [];
+  private deepRounds = 0;
+  /** The bound that the last solve at the root proved by itself. */
+  private rootLast = Number.NEGATIVE_INFINITY;
   private nextCuts = 0;
   private cutEvery = CUT_EVERY;
   private rootReport: LpReport | undefined;
@@ -87,7 +100,12 @@ export class BoundTree {
       this.solveRoot();
       this.session.keepWarm();
       this.rootRounds = ROOT_ROUNDS;
-    } else if (before.status === "optimal" && this.rootRounds > 1 && this.strengthen(before.values, 400, true) > 0) {
+    } else if (
+      before.status === "optimal" &&
+      this.rootRounds > 1 &&
+      this.isRising(incumbent) &&
+      this.strengthenRoot(before)
+    ) {
       this.solveRoot();
       this.rootRounds--;
     } else {
@@ -98,11 +116,34 @@ export class BoundTree {
       this.rootRounds = 0;
       const root = this.rootReport as LpReport;
       this.keep(root, [], root.bound, incumbent);
+      if (root.status === "optimal") this.tightenRoot(incumbent);
     }
+  }
+
+  /** Takes from all parts what no point cheaper than the incumbent has. */
+  private tightenRoot(incumbent: number): void {
+    if (!Number.isFinite(incumbent)) return;
+    const [lower, upper] = this.wide as [Float64Array, Float64Array];
+    const tighter = this.session.listTighter(this.splittable, this.rootLast, incumbent);
+    for (const one of tighter) {
+      lower[one.column] = one.lower;
+      upper[one.column] = one.upper;
+      this.session.setBounds(one.column, one.lower, one.upper);
+    }
+  }
+
+  /** Whether the last rounds brought enough for one more. */
+  private isRising(incumbent: number): boolean {
+    const now = this.rootReport?.bound as number;
+    this.rootBounds.push(now);
+    const earlier = this.rootBounds.at(-1 - ROOT_LOOK);
+    const open = Number.isFinite(incumbent) ? incumbent - now : GUESSED_GAP * Math.abs(now);
+    return earlier === undefined || now - earlier > ROOT_SHARE * open;
   }
 
   private solveRoot(): void {
     const report = this.session.solve();
+    this.rootLast = report.bound;
     this.rootReport = { ...report, bound: Math.max(report.bound, this.rootReport?.bound ?? Number.NEGATIVE_INFINITY) };
   }
 
@@ -116,6 +157,17 @@ export class BoundTree {
     this.pool.add(cuts.map(({ row }) => row));
     this.cutEvery = cuts.length > 0 ? CUT_EVERY : Math.min(CUT_RARELY, 2 * this.cutEvery);
     return cuts.length === 0 ? entered : entered + this.pool.enter(values, most);
+  }
+
+  /** Brings rows and cuts that the point of the root breaks, where few do also those that take longer to find. */
+  private strengthenRoot({ values }: LpReport): boolean {
+    const entered = this.strengthen(values, 400, true);
+    if (entered > FEW_CUTS) return true;
+    if (this.deepRounds++ >= MOST_DEEP) return entered > 0;
+    const { columnAt } = this.session;
+    const cuts = this.weekly.findDeepCuts((column) => values[columnAt.get(column) as number] as number);
+    this.pool.add(cuts.map(({ row }) => row));
+    return entered + this.pool.enter(values, 400) > 0;
   }
 
   private keep(report: LpReport, holds: readonly Hold[], atLeast: number, incumbent: number): void {
@@ -222,8 +274,9 @@ export class BoundTree {
   }
 }
 
-/** Trips made, foods bought and dishes served decide most; servings and packs follow. */
+/** Shops gone to, trips made, foods bought and dishes served decide most; servings and packs follow. */
 function guessWorth(name: string): number {
+  if (name.startsWith("ts")) return 400;
   if (name.startsWith("t")) return 200;
   if (name.startsWith("z")) return 100;
   if (name.startsWith("y")) return 60;

@@ -133,6 +133,25 @@ export class LpSession {
     return stays;
   }
 
+  /**
+   * Bounds that the points costing no more than `mostCost` keep, by the last solve's reduced costs: a column that must cost d
+   * a unit off its bound is no further off it than what is open between `bound` and that cost allows.
+   */
+  listTighter(
+    columns: readonly number[],
+    bound: number,
+    mostCost: number,
+  ): { column: number; lower: number; upper: number }[] {
+    const open = Math.max(0, mostCost - bound) * (1 + 1e-9) + 1e-6 * Math.max(1, Math.abs(mostCost));
+    return columns.flatMap((column) => {
+      const price = this.reduced[column] as number;
+      const [lower, upper] = [this.lower[column] as number, this.upper[column] as number];
+      const units = price === 0 ? Number.POSITIVE_INFINITY : Math.floor(open / Math.abs(price) + 1e-9);
+      if (units >= upper - lower) return [];
+      return [price > 0 ? { column, lower, upper: lower + units } : { column, lower: upper - units, upper }];
+    });
+  }
+
   private reckonBound(prices: ArrayLike<number>): number {
     const { reduced, rows } = this;
     reduced.set(this.cost);

@@ -154,6 +154,12 @@ describe("a bound never lies", () => {
         expect(outcome.status).toBe("proven");
         if (outcome.status !== "proven") return;
         expect(outcome.boundMinor).toBeLessThanOrEqual(cheapest);
+        // Beside a plan that is hardly dearer much is ruled out by what it would cost, yet not the cheapest.
+        const beside = await proveBound(problem, { seconds: 5, incumbentMinor: cheapest + 5 });
+        expect(beside).toMatchObject({ status: "proven" });
+        if (beside.status !== "proven") return;
+        expect(beside.boundMinor).toBeLessThanOrEqual(cheapest);
+        expect(beside.boundMinor as number).toBeGreaterThanOrEqual((outcome.boundMinor as number) - 0.05);
         gaps.push((cheapest - (outcome.boundMinor as number)) / cheapest);
       }),
       { numRuns: 15, endOnFailure: true },

@@ -15,10 +15,15 @@ interface Charged {
   readonly charge: number;
 }
 
-/** One dish's use of a food: grams for 1, 2, ... servings, their values at the point, and what they would cost alone. */
+/** One dish's use of a food: its levels' columns, the grams for 1, 2, ... servings and what those would cost alone. */
 interface DishLevels {
-  readonly dish: number;
+  readonly columns: readonly string[];
   readonly needs: readonly number[];
+  readonly alone: readonly number[];
+}
+
+/** Levels with their values at a point. */
+interface PresentLevels extends DishLevels {
   readonly at: readonly number[];
   readonly charge: number;
 }
@@ -48,56 +53,66 @@ const LEAST_VIOLATION = 1e-4;
  */
 export class LevelCuts {
   private readonly facts: WeeklyFacts;
-  private readonly measures: readonly FoodMeasure[];
+  private readonly measures: readonly { readonly measure: FoodMeasure; readonly levels: readonly DishLevels[] }[];
   private made = 0;
 
   constructor(facts: WeeklyFacts, measures: readonly FoodMeasure[]) {
     this.facts = facts;
-    this.measures = measures;
+    this.measures = measures.map((measure) => ({
+      measure,
+      levels: (facts.users[measure.food] ?? []).map(({ dish, massG }): DishLevels => {
+        const { fewestPortions } = facts.servings[dish] as DishServings;
+        const columns = facts.levels[dish] as readonly string[];
+        const needs = columns.map((_, i) => massG * (fewestPortions[i + 1] as number));
+        return { columns, needs, alone: needs.map((need) => Math.min(1e9, measure.least(need))) };
+      }),
+    }));
   }
 
   /** Cuts that the point breaks; at most one or two a food and measure. */
   separate(point: (column: string) => number): ViolatedCut[] {
-    return this.measures.flatMap((measure) => this.separateFood(measure, point));
+    return this.measures.flatMap(({ measure, levels }) => this.separateFood(measure, levels, point));
   }
 
-  private separateFood(measure: FoodMeasure, point: (column: string) => number): ViolatedCut[] {
+  private separateFood(
+    measure: FoodMeasure,
+    levels: readonly DishLevels[],
+    point: (column: string) => number,
+  ): ViolatedCut[] {
     const { food, paid, least } = measure;
     const paying = paid.reduce((sum, [column, cost]) => sum + cost * point(column), 0);
-    const levels = (this.facts.users[food] ?? []).map(({ dish, massG }): DishLevels => {
-      const { most, fewestPortions } = this.facts.servings[dish] as DishServings;
-      const needs = Array.from({ length: most }, (_, i) => massG * (fewestPortions[i + 1] as number));
-      const at = needs.map((_, i) => Math.max(0, point(`l ${dish} ${i + 1}`)));
-      const charge = at.reduce(
-        (sum, value, i) => sum + (value > 0 ? value * Math.min(1e9, least(needs[i] as number)) : 0),
-        0,
-      );
-      return { dish, needs, at, charge };
-    });
-    const present = levels.filter(({ at }) => at.some((value) => value > 1e-7)).sort((a, b) => b.charge - a.charge);
+    const present: PresentLevels[] = [];
+    const absent: DishLevels[] = [];
+    for (const one of levels) {
+      const at = one.columns.map((column) => Math.max(0, point(column)));
+      if (at.some((value) => value > 1e-7)) present.push({ ...one, at, charge: dot(at, one.alone) });
+      else absent.push(one);
+    }
+    // Dishes share what they use: together they never cost more than each alone.
+    if (present.reduce((sum, { charge }) => sum + charge, 0) - paying <= LEAST_VIOLATION) return [];
+    present.sort((a, b) => b.charge - a.charge);
     const reachG = this.facts.reachG[food] as number;
-    let best: { violation: number; order: DishLevels[]; lifted: Lifted } | undefined;
+    let best: { violation: number; order: PresentLevels[]; lifted: Lifted } | undefined;
     for (let first = 0; first < Math.min(MOST_ORDERS, present.length); first++) {
-      const order = [present[first] as DishLevels, ...present.filter((_, i) => i !== first)];
+      const order = [present[first] as PresentLevels, ...present.filter((_, i) => i !== first)];
       const lifted = liftLevels(order, least, reachG);
       const charged = order.reduce((sum, { at }, d) => sum + dot(at, lifted.charges[d] as number[]), 0);
       const violation = (charged - paying) / Math.max(1, ...lifted.charges.flat());
       if (violation > LEAST_VIOLATION && violation > (best?.violation ?? 0)) best = { violation, order, lifted };
     }
     if (best === undefined) return [];
-    const absent = levels.filter((level) => !present.includes(level));
     const { charges } = liftLevels(absent, least, reachG, best.lifted);
     return [{ violation: best.violation, row: this.toRow(measure, [...best.order, ...absent], charges) }];
   }
 
   private toRow(
     { food, name: measure, paid }: FoodMeasure,
-    order: readonly { dish: number }[],
+    order: readonly DishLevels[],
     charges: readonly (readonly number[])[],
   ): LinearRow {
     const scale = Math.max(1, ...charges.flat());
     const entries = charges.flatMap((list, d) =>
-      list.flatMap((v, i): [string, number][] => (v > 0 ? [[`l ${order[d]?.dish} ${i + 1}`, -v / scale]] : [])),
+      list.flatMap((v, i): [string, number][] => (v > 0 ? [[order[d]?.columns[i] as string, -v / scale]] : [])),
     );
     const name = `lift ${measure} ${food} ${this.made++}`;
     return {

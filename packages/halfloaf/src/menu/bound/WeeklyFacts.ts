@@ -27,6 +27,8 @@ export interface WeeklyFacts {
   readonly servings: readonly DishServings[];
   /** Counts of each dish. */
   readonly counts: readonly (readonly ServingCount[])[];
+  /** Columns of the levels of each dish, served 1, 2, ... times; none where it is not on the menu. */
+  readonly levels: readonly (readonly string[])[];
   readonly supplies: readonly (readonly Supply[])[];
   readonly constantMinor: number;
   readonly users: readonly (readonly FoodUser[])[];
@@ -48,6 +50,12 @@ export function gatherWeeklyFacts(problem: MenuProblem, dishes?: ReadonlySet<num
         : [{ dish, kind: k, portions: kind.portions, most: Math.min(most, here), column: `x ${dish} ${k}` }];
     });
   });
+  const levels = counts.map((own, dish) =>
+    Array.from(
+      { length: own.length === 0 ? 0 : (servings[dish] as DishServings).most },
+      (_, i) => `l ${dish} ${i + 1}`,
+    ),
+  );
   const { ofFood, constantMinor } = listSupplies(problem);
   const users = problem.foods.map((): FoodUser[] => []);
   problem.dishes.forEach((dish, r) => {
@@ -63,5 +71,5 @@ export function gatherWeeklyFacts(problem: MenuProblem, dishes?: ReadonlySet<num
       0,
     );
   });
-  return { problem, kinds, servings, counts, supplies: ofFood, constantMinor, users, reachG };
+  return { problem, kinds, servings, counts, levels, supplies: ofFood, constantMinor, users, reachG };
 }

@@ -23,7 +23,6 @@ export function addServings(model: ModelBuilder, facts: WeeklyFacts): void {
   facts.counts.forEach((counts, r) => {
     if (counts.length === 0) return;
     const dish = problem.dishes[r] as MenuDish;
-    const { most } = facts.servings[r] as DishServings;
     model.column(`y ${r}`, 0, 1, true);
     const perServing = minutesPerServing(facts, dish);
     const washUp = (dish.vessels ?? 0) * (problem.worth.vesselMinutes ?? 0);
@@ -36,8 +35,9 @@ export function addServings(model: ModelBuilder, facts: WeeklyFacts): void {
         true,
       );
     }
-    const levels = Array.from({ length: most }, (_, i) =>
-      model.column(`l ${r} ${i + 1}`, problem.worth.minuteMinor * minutesOfBatches(facts, r, i + 1, washUp), 1, true),
+    const { most } = facts.servings[r] as DishServings;
+    const levels = (facts.levels[r] ?? []).map((name, i) =>
+      model.column(name, problem.worth.minuteMinor * minutesOfBatches(facts, r, i + 1, washUp), 1, true),
     );
     model.row(`use ${r}`, 0, 0, [...levels.map((name) => [name, 1] as const), [`y ${r}`, -1]]);
     model.row(`count ${r}`, 0, 0, [
@@ -77,10 +77,9 @@ function addMinutes(model: ModelBuilder, facts: WeeklyFacts): void {
   const allowed = facts.problem.limits.handsOnMinutes.reduce((sum, minutes) => sum + widen(minutes), 0);
   const entries = facts.counts.flatMap((counts, r) => {
     const perServing = minutesPerServing(facts, facts.problem.dishes[r] as MenuDish);
-    const levels = counts.length === 0 ? 0 : (facts.servings[r] as DishServings).most;
     return [
       ...counts.map(({ column, portions }) => [column, perServing(portions) / 60] as const),
-      ...Array.from({ length: levels }, (_, i) => [`l ${r} ${i + 1}`, minutesOfBatches(facts, r, i + 1) / 60] as const),
+      ...(facts.levels[r] ?? []).map((name, i) => [name, minutesOfBatches(facts, r, i + 1) / 60] as const),
     ];
   });
   model.atMost("minutes", allowed / 60, entries);

@@ -1,4 +1,4 @@
-import type { MenuTrip } from "../problem.ts";
+import type { MenuProblem, MenuTrip } from "../problem.ts";
 import { unitColumn } from "./addFoods.ts";
 import { widen } from "./isWithin.ts";
 import type { ModelBuilder } from "./ModelBuilder.ts";
@@ -8,8 +8,11 @@ import type { WeeklyFacts } from "./WeeklyFacts.ts";
  * Trips and money at the till.
  *
  *     t[i]   1 where trip i is made;   n[f,i] <= most x (sum of t over the trips it can be bought on)
+ *     ts[s]  trips to shop s, the sum of its t
  *     sum of t <= maxTrips,   mass bought in shop s <= sum of carryG t over its trips
  *     tills + trips <= budget
+ *
+ * Trips to one shop are alike but for their day, so that it says little whether one of them is made, and much how many are.
  */
 export function addTrips(model: ModelBuilder, facts: WeeklyFacts): void {
   const { problem } = facts;
@@ -23,6 +26,7 @@ export function addTrips(model: ModelBuilder, facts: WeeklyFacts): void {
       problem.limits.maxTrips,
       problem.trips.map((_, t) => [`t ${t}`, 1] as const),
     );
+    addShops(model, problem);
     addAccess(model, facts);
   }
   addLoads(model, facts, bind);
@@ -34,6 +38,15 @@ export function addTrips(model: ModelBuilder, facts: WeeklyFacts): void {
   );
   const trips = bind ? problem.trips.map((trip, t) => [`t ${t}`, trip.costMinor / 100] as const) : [];
   model.atMost("budget", widen(problem.limits.budgetMinor) / 100, [...paid, ...trips]);
+}
+
+function addShops(model: ModelBuilder, { trips, shopCount, limits }: MenuProblem): void {
+  for (let shop = 0; shop < shopCount; shop++) {
+    const there = trips.flatMap((trip, t) => (trip.shop === shop ? [[`t ${t}`, 1] as const] : []));
+    if (there.length < 2) continue;
+    const count = model.column(`ts ${shop}`, 0, Math.min(there.length, Math.floor(limits.maxTrips)), true);
+    model.row(`shop ${shop}`, 0, 0, [...there, [count, -1]]);
+  }
 }
 
 function isCostly(trip: MenuTrip): boolean {

@@ -16,7 +16,10 @@ export function projectPlan(problem: MenuProblem, plan: MenuPlan): Map<string, n
   const point = new Map<string, number>();
   const add = (column: string, value: number): void => void point.set(column, (point.get(column) ?? 0) + value);
   projectServings(facts, plan, add);
-  for (const trip of plan.trips) add(`t ${trip}`, 1);
+  for (const trip of plan.trips) {
+    add(`t ${trip}`, 1);
+    add(`ts ${problem.trips[trip]?.shop}`, 1);
+  }
   projectFoods(facts, plan, add, point);
   projectIntake(facts, plan, add);
   projectWishes(problem, plan, add);

@@ -34,14 +34,15 @@ function breaks({ lower, upper, entries }: LinearRow, point: ReadonlyMap<string,
 
 /** What of the weekly model a plan's point breaks, and what the point costs. */
 function judge(problem: MenuProblem, plan: MenuPlan): { broken: string[]; costMinor: number } {
-  const { model, lazyRows, findCuts, offsetMinor } = buildWeeklyModel(problem);
+  const { model, lazyRows, findCuts, findDeepCuts, offsetMinor } = buildWeeklyModel(problem);
   const point = projectPlan(problem, plan);
   const broken = [...model.rows, ...lazyRows].filter((row) => breaks(row, point)).map(({ name }) => name);
   for (const { name, lower, upper } of model.columns) {
     const value = point.get(name) ?? 0;
     if (value < lower - 1e-6 || value > upper + 1e-6) broken.push(`bounds of ${name}`);
   }
-  for (const { row } of findCuts((column) => point.get(column) ?? 0)) broken.push(row.name);
+  const at = (column: string): number => point.get(column) ?? 0;
+  for (const { row } of [...findCuts(at), ...findDeepCuts(at)]) broken.push(row.name);
   const costMinor = model.columns.reduce((sum, { name, cost }) => sum + cost * (point.get(name) ?? 0), offsetMinor);
   return { broken, costMinor };
 }

@@ -7,6 +7,7 @@ import { addTrips } from "./addTrips.ts";
 import { addVariety } from "./addVariety.ts";
 import { addWishes } from "./addWishes.ts";
 import { CountCuts } from "./CountCuts.ts";
+import { HullCuts } from "./HullCuts.ts";
 import { LevelCuts, type ViolatedCut } from "./LevelCuts.ts";
 import { listMeasures } from "./listMeasures.ts";
 import { ModelBuilder } from "./ModelBuilder.ts";
@@ -19,6 +20,8 @@ export interface WeeklyModel {
   readonly lazyRows: readonly LinearRow[];
   /** Finds more such rows at a point. */
   readonly findCuts: (point: (column: string) => number) => ViolatedCut[];
+  /** Finds rows that the others miss, at more expense. */
+  readonly findDeepCuts: (point: (column: string) => number) => ViolatedCut[];
   readonly offsetMinor: number;
 }
 
@@ -43,10 +46,12 @@ export function buildWeeklyModel(problem: MenuProblem, dishes?: ReadonlySet<numb
   const measures = listMeasures(facts);
   const levels = new LevelCuts(facts, measures);
   const counts = new CountCuts(facts, measures);
+  const hulls = new HullCuts(facts, measures);
   return {
     model: builder.build(),
     lazyRows: builder.lazyRows,
     findCuts: (point) => [...levels.separate(point), ...counts.separate(point)],
+    findDeepCuts: (point) => hulls.separate(point),
     offsetMinor: facts.constantMinor,
   };
 }
