@@ -106,6 +106,9 @@ function LimitsFields({ limits, isEstimate, currency, onChange }: LimitsFieldsPr
           currency={currency}
           onChange={(minuteMinor) => onChange({ ...limits, minuteMinor })}
         />
+      </div>
+      <p className="small soft">{kitchen.worthNote}</p>
+      <div className="fields">
         <MoneyField
           label={isEstimate ? `${kitchen.kwh}, ${estimate}` : kitchen.kwh}
           value={limits.kwhMinor}
@@ -113,7 +116,6 @@ function LimitsFields({ limits, isEstimate, currency, onChange }: LimitsFieldsPr
           onChange={(kwhMinor) => onChange({ ...limits, kwhMinor })}
         />
       </div>
-      <p className="small soft">{kitchen.worthNote}</p>
       <HandsOn minutes={limits.handsOnMinutes} onChange={(handsOnMinutes) => onChange({ ...limits, handsOnMinutes })} />
     </>
   );

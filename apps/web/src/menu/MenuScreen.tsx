@@ -1,6 +1,7 @@
 import type { WeekPlan } from "halfloaf/kitchen";
-import type { EditedKitchen } from "halfloaf/kitchen/record";
-import { lazy, type ReactNode, Suspense, useEffect, useState } from "react";
+import { type EditedKitchen, menuToCome } from "halfloaf/kitchen/record";
+import { addDays } from "halfloaf/quantity";
+import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from "react";
 import "../kitchen/fields/fields.css";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
@@ -22,6 +23,13 @@ const WeekSheets = lazy(() => import("../sheets/WeekSheets.tsx"));
 const WhyAbsent = lazy(() => import("./WhyAbsent.tsx"));
 const WishesMet = lazy(() => import("./wishes/WishesMet.tsx"));
 
+/** Moves of the usual search, and of one that is worth waiting for. */
+const MOVES = { usual: 600_000, long: 4_000_000 } as const;
+/** Seeds of one planning after another are so far apart that the searches of one, each with a seed of its own, share none. */
+const SEED_STEP = 100;
+/** So many days ahead a plan may begin. */
+const MOST_AHEAD = 7;
+
 /** How many days can be planned at once. */
 const STRETCHES = [1, 2, 3, 4, 5, 6, 7, 10, 14] as const;
 const USUAL_DAYS = 7;
@@ -32,19 +40,27 @@ export default function MenuScreen(): ReactNode {
   const { session, view } = useKitchen();
   const { planning, plan, stop, forget } = usePlanning();
   const [days, setDays] = useState(USUAL_DAYS);
+  const [ahead, setAhead] = useState(0);
+  const [seed, setSeed] = useState(1);
   const [offered, setOffered] = useState<WeekPlan>();
   useEffect(() => {
     // Whoever comes from making a kitchen has asked for a plan already; once is enough.
     if (!isPlanAsked(history.state)) return;
     history.replaceState(null, "");
-    void plan(view.kitchen, view.day, USUAL_DAYS);
+    void plan(view.kitchen, { from: view.day, days: USUAL_DAYS, seed: 1, moves: MOVES.usual });
   }, [plan, view]);
-  const week = offered ?? weekOf(planning) ?? view.menu?.week;
+  const kitchen = useMemo(() => ({ ...view.kitchen, startsOn: addDays(view.day, ahead) }), [view, ahead]);
+  // A week that was taken for days to come is there to be seen before they begin.
+  const toCome = useMemo(() => menuToCome(view.state, view.day), [view]);
+  const [isToCome, setToCome] = useState(false);
+  const kept = (isToCome ? toCome : undefined) ?? view.menu ?? toCome;
+  const week = offered ?? weekOf(planning) ?? kept?.week;
   const isBusy = planning.kind === "stating" || planning.kind === "searching";
-  const planAnew = (): void => {
+  const planAnew = (own = 1, moves: number = MOVES.usual): void => {
     setOffered(undefined);
+    setSeed(own);
     const now = session.view;
-    if (now !== undefined) void plan(now.kitchen, now.day, days);
+    if (now !== undefined) void plan(now.kitchen, { from: addDays(now.day, ahead), days, seed: own, moves });
   };
   const leave = (): void => {
     setOffered(undefined);
@@ -52,6 +68,7 @@ export default function MenuScreen(): ReactNode {
   };
   const accept = async (planned: WeekPlan): Promise<void> => {
     await session.write((pen) => [pen.write({ kind: "menu-accepted", on: view.day, week: planned })]);
+    setToCome(planned.from > view.day);
     setOffered(undefined);
     forget();
   };
@@ -66,10 +83,19 @@ export default function MenuScreen(): ReactNode {
     <>
       <div className="fields">
         <ChoiceField
-          label={further.week.daysFrom(formats.day(view.day))}
+          label={further.week.daysFrom(formats.day(kitchen.startsOn))}
           value={String(days)}
           choices={STRETCHES.map((each) => [String(each), further.week.days(each)] as const)}
           onChange={(chosen) => setDays(Number(chosen))}
+        />
+        <ChoiceField
+          label={further.week.first}
+          value={String(ahead)}
+          choices={Array.from(
+            { length: MOST_AHEAD + 1 },
+            (_, each) => [String(each), formats.day(addDays(view.day, each))] as const,
+          )}
+          onChange={(chosen) => setAhead(Number(chosen))}
         />
       </div>
       <Wishes />
@@ -84,11 +110,18 @@ export default function MenuScreen(): ReactNode {
             {words.menu.stop}
           </button>
         ) : (
-          <button type="button" className={toTake === undefined ? "button main" : "button"} onClick={planAnew}>
+          <button type="button" className={toTake === undefined ? "button main" : "button"} onClick={() => planAnew()}>
             {week === undefined ? words.menu.plan : words.menu.planAnew}
           </button>
         )}
       </div>
+      {toCome !== undefined && view.menu !== undefined && (
+        <div className="row">
+          <button type="button" className="button" aria-pressed={isToCome} onClick={() => setToCome(!isToCome)}>
+            {further.week.toCome(formats.day(toCome.week.from))}
+          </button>
+        </div>
+      )}
       {week === undefined && stretch}
       <PlanningLine planning={planning} currency={view.kitchen.currency} />
       {planning.kind === "none" && offered === undefined && (
@@ -109,6 +142,16 @@ export default function MenuScreen(): ReactNode {
           <button type="button" className="button" onClick={leave}>
             {words.menu.leave}
           </button>
+          {offered === undefined && (
+            <>
+              <button type="button" className="button" onClick={() => planAnew(seed + SEED_STEP)}>
+                {further.week.another}
+              </button>
+              <button type="button" className="button" onClick={() => planAnew(seed, MOVES.long)}>
+                {further.week.longer}
+              </button>
+            </>
+          )}
         </div>
       )}
       {week !== undefined && (
@@ -141,7 +184,7 @@ export default function MenuScreen(): ReactNode {
       {week === undefined && planning.kind === "idle" && <p>{words.menu.none}</p>}
       {week !== undefined && stretch}
       {!isBusy && planning.kind !== "none" && (
-        <Choices kitchen={view.kitchen} days={days} shown={offered} onOffer={setOffered} />
+        <Choices kitchen={kitchen} days={days} shown={offered} onOffer={setOffered} />
       )}
     </div>
   );

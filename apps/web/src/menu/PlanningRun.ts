@@ -5,8 +5,15 @@ import type { CivilDate } from "halfloaf/quantity";
 import { startThinker } from "../thinking/startThinker.ts";
 import type { Planning } from "./Planning.ts";
 
-const SEED = 1;
-const MOVES = 600_000;
+/** A planning that is asked for: from which day on, how many, by which seed and how many moves of the search. */
+export interface PlanAsked {
+  readonly from: CivilDate;
+  readonly days: number;
+  /** Another seed gives another search. */
+  readonly seed: number;
+  readonly moves: number;
+}
+
 /** Where so many moves have found no plan, it is time to ask what stands in the way. */
 const HOPELESS_MOVES = 200_000;
 const PROOF_S = 20;
@@ -29,10 +36,10 @@ export class PlanningRun {
   }
 
   /** Runs until the search has ended; a proof may go on and tells what it comes to. */
-  async start(kitchen: Kitchen, from: CivilDate, days: number, start: () => Promise<Planner>): Promise<void> {
+  async start(kitchen: Kitchen, asked: PlanAsked, start: () => Promise<Planner>): Promise<void> {
     this.#tell({ kind: "stating" });
     try {
-      const ended = await this.#run(kitchen, from, days, start);
+      const ended = await this.#run(kitchen, asked, start);
       if (ended !== undefined) this.#tell(ended);
     } catch (error) {
       this.#tell({ kind: "failed", reason: error instanceof Error ? error.message : String(error) });
@@ -55,8 +62,7 @@ export class PlanningRun {
 
   async #run(
     kitchen: Kitchen,
-    from: CivilDate,
-    days: number,
+    { from, days, seed: asked, moves: most }: PlanAsked,
     start: () => Promise<Planner>,
   ): Promise<Planning | undefined> {
     const thinker = startThinker();
@@ -65,9 +71,9 @@ export class PlanningRun {
     const { id, problem } = stated;
     const write = async (plan: MenuPlan, search: WeekPlan["search"]): Promise<WeekPlan | undefined> =>
       thinker.write(id, plan, search);
-    const job = { problem, seed: SEED, moves: MOVES, searches: planner.mostSearches };
-    this.#search = planner.plan(job, ({ plan, seed = SEED, costMinor, moves }) => {
-      this.#share = moves / MOVES;
+    const job = { problem, seed: asked, moves: most, searches: planner.mostSearches };
+    this.#search = planner.plan(job, ({ plan, seed = asked, costMinor, moves }) => {
+      this.#share = moves / most;
       if (costMinor === undefined && moves > HOPELESS_MOVES) this.#search?.stop();
       if (costMinor !== undefined) this.#hear(planner, problem, costMinor);
       if (plan !== undefined && plan !== this.#plan && costMinor !== undefined) {

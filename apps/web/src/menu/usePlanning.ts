@@ -1,14 +1,13 @@
 import type { Planner } from "@halfloaf/engine/web";
 import type { Kitchen } from "halfloaf/kitchen";
-import type { CivilDate } from "halfloaf/quantity";
 import { useEffect, useRef, useState } from "react";
 import type { Planning } from "./Planning.ts";
-import { PlanningRun } from "./PlanningRun.ts";
+import { type PlanAsked, PlanningRun } from "./PlanningRun.ts";
 
 /** Plans days of a kitchen in workers: the first plan at once, better ones as they are found. */
 export function usePlanning(): {
   readonly planning: Planning;
-  readonly plan: (kitchen: Kitchen, from: CivilDate, days: number) => Promise<void>;
+  readonly plan: (kitchen: Kitchen, asked: PlanAsked) => Promise<void>;
   readonly stop: () => void;
   readonly forget: () => void;
 } {
@@ -16,11 +15,11 @@ export function usePlanning(): {
   const running = useRef<PlanningRun>(undefined);
   const planner = useRef<Planner>(undefined);
   const tools = useRef({
-    plan: async (kitchen: Kitchen, from: CivilDate, days: number): Promise<void> => {
+    plan: async (kitchen: Kitchen, asked: PlanAsked): Promise<void> => {
       running.current?.cancel();
       const run = new PlanningRun((told) => running.current === run && setPlanning(told));
       running.current = run;
-      await run.start(kitchen, from, days, async () => {
+      await run.start(kitchen, asked, async () => {
         const { startWebPlanner } = await import("@halfloaf/engine/web");
         planner.current ??= startWebPlanner();
         return planner.current;

@@ -7,6 +7,10 @@ const counted = toCounted("de");
 export const menuDe: typeof menuEn = {
   week: {
     daysFrom: (day: string) => `Zu planende Tage, ab ${day}`,
+    first: "Erster zu planender Tag",
+    toCome: (day: string) => `Der Speiseplan ab ${day}`,
+    another: "Einen anderen zeigen",
+    longer: "Länger suchen",
     days: (count: number) => counted(count, { one: "1 Tag", other: `${count} Tage` }),
     at: (day: string, sitting: string) => `${day}, ${sitting.toLowerCase()}`,
     facts: (count, told, minutes, money) => {

@@ -6,6 +6,10 @@ const counted = toCounted("en");
 export const menuEn = {
   week: {
     daysFrom: (day: string) => `Days to plan, from ${day} on`,
+    first: "First day to plan",
+    toCome: (day: string) => `The menu from ${day} on`,
+    another: "Show another one",
+    longer: "Search longer",
     days: (count: number) => counted(count, { one: "1 day", other: `${count} days` }),
     at: (day: string, sitting: string) => `${day}, ${sitting.toLowerCase()}`,
     facts: (count: number, told: string, minutes: string, money: string) => {

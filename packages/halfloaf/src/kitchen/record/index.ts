@@ -40,7 +40,7 @@ export { fingerprintOf } from "./fingerprintOf.ts";
 export { type FollowedWeek, followWeek } from "./followWeek.ts";
 export { kitchenOfMenu, kitchensOfMenus, type RecordRows } from "./kitchenOfMenu.ts";
 export { EditedKitchen, KitchenRecord, RECORD_VERSION } from "./kitchenRecord.ts";
-export { menuOn } from "./menuOn.ts";
+export { menuOn, menuToCome } from "./menuOn.ts";
 export { type EditBody, type EventBody, Pen, penOf, type Writer } from "./Pen.ts";
 export { forgetPace, type PaceOfCook, paceOfKitchen, pacesOf } from "./pacesOf.ts";
 export { FILE_DEVICE, fromKitchen, parseRecord } from "./parseRecord.ts";
