@@ -14,7 +14,7 @@ export interface ReplanOptions {
   readonly seed?: number;
   /** Moves of the search near the old menu. */
   readonly moves?: number;
-  /** Moves of the second search, made where a better plan may well stand further off. */
+  /** Moves of two further searches together, made where a better plan may well stand further off. */
   readonly wideMoves?: number;
   /** Moves of the search that leaves it behind, where nothing near it keeps all limits. */
   readonly farMoves?: number;
@@ -47,29 +47,31 @@ export type ReplanOutcome =
 
 /** Moves that keep a re-plan of 150 dishes within a quarter of a second. */
 const USUAL_MOVES = 22_000;
-/** The search that leaves the old menu has so many times the moves: about a second. */
-const WIDE = 12;
-/** It is told apart from the one before by its seed. */
+/** The two searches that leave the old menu have so many times the moves together: about two seconds. */
+const WIDE = 24;
+/** They are told apart from the one before and from each other by their seeds. */
 const WIDE_SEED = 100;
 /** Moves made where nothing near the old menu keeps all limits. */
 const FAR_MOVES = 60_000;
 /** Share of the old plan's money that another dish at one sitting must save. */
 const CHANGE_SHARE = 0.002;
 /** Changes beyond so many cost nothing more: the menu is then another one. */
-const MOST_COUNTED = 8;
+const MOST_COUNTED = 5;
+/** Searches of fewer moves are over before reduced costs are reckoned. */
+const STEERED_MOVES = 20_000;
 /** Share of its price that a change must save in a plan that leaves the old menu. */
 const WIDE_PRICE = 0.25;
 /** Where so many sittings change, or the week comes so much dearer than the old one, a better plan may stand further off. */
 const MANY_CHANGES = 8;
-const MUCH_DEARER = 1.025;
+const MUCH_DEARER = 0.015;
 
 /**
  * Plans a changed week again so that it keeps as much of the old plan as it can: the old plan as it is where it still
  * stands and nothing new was opened, else the best of a search from the old menu in which each other dish must be worth
  * its price, and walks back to it. Where much changes all the same, the week comes much dearer or something new was opened,
- * a second search leaves the old menu; its plan is taken where it saves more than what it changes is worth, of which no
- * more than eight sittings count: the rest then holds no plan back that is cheaper by more. The same input gives the same
- * plan.
+ * two more searches leave the old menu; a plan of theirs is taken where it saves more than what it changes is worth, of
+ * which no more than five sittings count: the rest then holds no plan back that is cheaper by more. The fewer days are left,
+ * the shorter the search near the old menu. The same input gives the same plan.
  */
 export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, options: ReplanOptions): ReplanOutcome {
   const remainder = toRemainder(week);
@@ -81,16 +83,13 @@ export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, 
   const stands = judge(remainder.problem, remainder.plan).faults.length === 0 && before.faults.length === 0;
   if (stands && !week.opens) return keepAll(week, judge, changeMinor);
   const given: Given = { week, remainder, judge, before, weekMinor, changeMinor };
-  const found = findNear(given, { seed, moves, farMoves });
+  const found = findNear(given, { seed, moves: shorten(moves, week), farMoves });
   const near = settle(given, found, changeMinor);
   if (near === undefined || near.faults.length > 0) {
     return stands ? keepAll(week, judge, changeMinor) : toNone(remainder, found, near);
   }
-  const wide = isPromising(given, near) ? findWide(given, near, { seed, moves: wideMoves }) : undefined;
-  const weigh = ({ moneyMinor, changes }: Settled): number =>
-    moneyMinor + Math.min(MOST_COUNTED, changes.length) * changeMinor;
-  const best = wide !== undefined && wide.faults.length === 0 && weigh(wide) < weigh(near) ? wide : near;
-  if (stands && before.money.totalMinor <= weigh(best)) return keepAll(week, judge, changeMinor);
+  const { best, moves: leftMoves } = leaveMenu(given, near, { seed, moves: wideMoves });
+  if (stands && before.money.totalMinor <= weigh(best, changeMinor)) return keepAll(week, judge, changeMinor);
   const { plan, moneyMinor, changes } = best;
   return {
     kind: "planned",
@@ -99,8 +98,13 @@ export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, 
     kept: false,
     changeMinor: best.changeMinor,
     changes,
-    moves: found.moves + (wide?.moves ?? 0),
+    moves: found.moves + leftMoves,
   };
+}
+
+/** Moves for what is left of a week: a part of its days takes the square of that part of them. */
+function shorten(moves: number, { today, problem }: Pick<ChangedWeek, "today" | "problem">): number {
+  return Math.ceil(moves * (1 - Math.min(today, problem.days) / problem.days) ** 2);
 }
 
 function keepAll(
@@ -119,7 +123,7 @@ function toNone(remainder: Remainder, found: NearSearch, settled: SettledPlan | 
 
 /** What all searches of one re-plan share. */
 interface Given {
-  readonly week: Pick<ChangedWeek, "problem" | "opens">;
+  readonly week: Pick<ChangedWeek, "problem" | "opens" | "today">;
   readonly remainder: Remainder;
   readonly judge: Judge;
   /** What the judge says of the old plan in the changed week, and its money (minor units). */
@@ -154,26 +158,50 @@ function findNear(given: Given, { seed, moves, farMoves }: Effort & { readonly f
   return near.board || near.gaps.length > 0 ? near : searchFar(problem, remainder.plan, { seed, farMoves });
 }
 
+/** What a plan counts for: its money and the price of its changes, as far as they count. */
+function weigh({ moneyMinor, changes }: Settled, changeMinor: number): number {
+  return moneyMinor + Math.min(MOST_COUNTED, changes.length) * changeMinor;
+}
+
 /**
- * True where a better plan may well stand further off than the search near the old menu went. Money is compared where the
- * old plan still has all its makings: else it lacks what they cost.
+ * The best of a plan near the old menu and of searches that leave that menu, and the moves of those. They know nothing of
+ * the plan near it, or they would refine that instead of what they found; since now and then one ends far from the best,
+ * there are two.
+ */
+function leaveMenu(given: Given, near: Settled, { seed, moves }: Effort): { best: Settled; moves: number } {
+  let best = near;
+  let made = 0;
+  for (const turn of isPromising(given, near) ? [1, 2] : []) {
+    const wide = findWide(given, { seed: seed + turn * WIDE_SEED, moves: moves / 2 });
+    if (wide === undefined) continue;
+    made += wide.moves;
+    const isLess = weigh(wide, given.changeMinor) < weigh(best, given.changeMinor);
+    if (wide.faults.length === 0 && isLess) best = wide;
+  }
+  return { best, moves: made };
+}
+
+/**
+ * True where a better plan may well stand further off than the search near the old menu went. An old plan that no longer
+ * has all its makings lacks what they cost, so a week may come twice as much dearer than that one.
  */
 function isPromising({ week, before, weekMinor }: Given, { changes, moneyMinor }: Settled): boolean {
   const isWhole = before.faults.every(({ code }) => code !== "making-short" && code !== "lot-overdrawn");
-  const isDear = isWhole && changes.length > 0 && moneyMinor > MUCH_DEARER * weekMinor;
+  const isDear = moneyMinor > (1 + (isWhole ? 1 : 2) * MUCH_DEARER) * weekMinor;
   return week.opens || changes.length >= MANY_CHANGES || isDear;
 }
 
-/** A search from a plan that leaves the old menu, in which a change need save only a part of its price. */
-function findWide(given: Given, { plan }: Settled, { seed, moves }: Effort): Settled | undefined {
+/** A search that begins far from the old menu, in which a change need save only a part of its price. */
+function findWide(given: Given, { seed, moves }: Effort): Settled | undefined {
   const { remainder, weekMinor } = given;
   const changeMinor = WIDE_PRICE * given.changeMinor;
   const found = searchNear(withKeepCosts(remainder, changeMinor), remainder.plan, {
-    seed: seed + WIDE_SEED,
+    seed,
     moves,
     weekMinor,
     falls: WIDE_FALLS,
-    from: plan,
+    isAfresh: true,
+    isSteered: moves >= STEERED_MOVES,
   });
   return settle(given, found, changeMinor);
 }

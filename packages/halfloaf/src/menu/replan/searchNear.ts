@@ -29,7 +29,7 @@ export const NEAR_FALLS: readonly Fall[] = [
   { share: 0.6, hotMinor: 40, coldMinor: 3 },
   { share: 0.4, hotMinor: 15, coldMinor: 3 },
 ];
-/** Falls that leave it: the first so hot that little of it is left. */
+/** Falls that owe nothing to it: the first so hot that little is left of where it begins. */
 export const WIDE_FALLS: readonly Fall[] = [
   { share: 0.55, hotMinor: 150, coldMinor: 3 },
   { share: 0.45, hotMinor: 38, coldMinor: 3 },
@@ -42,8 +42,10 @@ export interface NearRules {
   /** Money of such a week (minor units). */
   readonly weekMinor: number;
   readonly falls: readonly Fall[];
-  /** Where it begins; absent = at the menu itself. */
-  readonly from?: Menu;
+  /** True where it begins at a menu drawn by lot, so that what it finds owes nothing to the old one. */
+  readonly isAfresh?: boolean;
+  /** True where dishes are drawn by their reduced costs: what is near the old menu needs none, far from it much is found by them. */
+  readonly isSteered?: boolean;
 }
 
 /** The menu where nobody eats any more. */
@@ -56,14 +58,16 @@ const NOTHING: Menu = { batches: [], trips: [] };
 export function searchNear(
   problem: MenuProblem,
   menu: Menu,
-  { seed, moves, weekMinor, falls, from = menu }: NearRules,
+  { seed, moves, weekMinor, falls, isAfresh = false, isSteered = false }: NearRules,
 ): NearSearch {
   const search = new LocalSearch(problem, { seed });
   const { gaps } = search;
   if (gaps.length > 0) return { gaps, moves: 0 };
   const dishes = dishesOf(problem, menu);
   const isEmpty = problem.sittings.length === 0;
-  search.goTo(isEmpty ? NOTHING : from);
+  if (isSteered && !isEmpty) search.steer(weekMinor);
+  if (isAfresh && !isEmpty) search.goAnywhere();
+  else search.goTo(isEmpty ? NOTHING : menu);
   for (const { share, hotMinor, coldMinor } of isEmpty ? [] : falls) {
     search.goToBest();
     search.fall({ moves: Math.ceil(moves * share), hotMinor, coldMinor, typicalMinor: weekMinor });

@@ -1,6 +1,11 @@
 import type { MenuLot, MenuProblem, MenuTrip } from "../problem.ts";
 import type { FoodCosting } from "./FoodCosting.ts";
+import { MOST_SETS } from "./MadeTrips.ts";
 import type { FoodSources } from "./Sources.ts";
+
+/** What is known of a dish in a period. */
+const YES = 1;
+const NO = 2;
 
 /**
  * Whether there can be any of a food in a period with the trips that are made: a lot of the start or a pack, either
@@ -13,9 +18,11 @@ export class Availability {
   private readonly foodsOf: readonly Int16Array[];
   private readonly lots: readonly (readonly MenuLot[])[];
   private readonly periods: number;
-  private readonly isThere: Uint8Array;
-  /** For which set of trips each food was looked up last. */
-  private readonly knownFor: Int32Array;
+  /** YES or NO by dish and period for each set of trips; 0 = not asked yet. */
+  private readonly tables = new Map<number, Uint8Array>();
+  private table: Uint8Array = new Uint8Array(0);
+  /** The set of trips that `table` is for. */
+  private version = -1;
 
   constructor(problem: MenuProblem, costing: FoodCosting) {
     this.problem = problem;
@@ -23,23 +30,28 @@ export class Availability {
     this.foodsOf = problem.dishes.map(({ makings }) => Int16Array.from(makings, ({ food }) => food));
     this.lots = problem.foods.map((_, food) => problem.lots.filter((lot) => lot.food === food));
     this.periods = problem.periodDay.length;
-    this.isThere = new Uint8Array(problem.foods.length * this.periods);
-    this.knownFor = new Int32Array(problem.foods.length).fill(-1);
   }
 
   hasAll(dish: number, period: number): boolean {
-    const foods = this.foodsOf[dish] as Int16Array;
-    for (let i = 0; i < foods.length; i++) if (!this.has(foods[i] as number, period)) return false;
-    return true;
+    if (this.version !== this.costing.trips.version) this.turnTo(this.costing.trips.version);
+    const at = dish * this.periods + period;
+    if (this.table[at] === 0) this.table[at] = this.lookUpAll(dish, period) ? YES : NO;
+    return this.table[at] === YES;
   }
 
-  private has(food: number, period: number): boolean {
-    const { version } = this.costing.trips;
-    if (this.knownFor[food] !== version) {
-      this.knownFor[food] = version;
-      for (let at = 0; at < this.periods; at++) this.isThere[food * this.periods + at] = this.lookUp(food, at) ? 1 : 0;
+  private turnTo(version: number): void {
+    let table = this.tables.get(version);
+    if (table === undefined) {
+      if (this.tables.size >= MOST_SETS) this.tables.clear();
+      table = new Uint8Array(this.foodsOf.length * this.periods);
+      this.tables.set(version, table);
     }
-    return this.isThere[food * this.periods + period] === 1;
+    this.table = table;
+    this.version = version;
+  }
+
+  private lookUpAll(dish: number, period: number): boolean {
+    return (this.foodsOf[dish] as Int16Array).every((food) => this.lookUp(food, period));
   }
 
   private lookUp(food: number, period: number): boolean {

@@ -34,7 +34,15 @@ export interface CoverTable {
   readonly counts: Uint16Array;
   /** How many items breakpoint i takes in all. */
   readonly itemCount: Uint16Array;
+  /** True where no mass was rounded, so that no way to buy is cheaper than the table says. */
+  readonly isExact: boolean;
+  /** The first breakpoint that brings home at least so many times `stepG`. */
+  readonly firstRow: Uint16Array;
+  readonly stepG: number;
 }
+
+/** Steps by which a breakpoint is looked up. */
+const STEPS = 64;
 
 function greatestCommonDivisor(a: number, b: number): number {
   return b === 0 ? a : greatestCommonDivisor(b, a % b);
@@ -53,7 +61,8 @@ export function buildCoverTable(items: readonly CoverItem[], reachG: number): Co
   const top = reachG + Math.max(...items.map((item) => item.massG));
   const grid = gridG(items, top);
   const steps = items.map((item) => Math.floor(item.massG / grid));
-  return solve(items, steps, Math.floor(top / grid));
+  const isExact = items.every(({ massG }, i) => massG === (steps[i] as number) * grid);
+  return solve(items, steps, Math.floor(top / grid), isExact);
 }
 
 /**
@@ -63,11 +72,11 @@ export function buildCoverTable(items: readonly CoverItem[], reachG: number): Co
 export function buildLimitedTable(items: readonly CoverItem[], reachG: number, limit: number): CoverTable {
   const counts = items.map(({ count }) => count);
   const single = (items[0] as CoverItem).massG;
-  return solve(items, counts, Math.min(limit, Math.ceil(reachG / single) + Math.max(...counts)));
+  return solve(items, counts, Math.min(limit, Math.ceil(reachG / single) + Math.max(...counts)), true);
 }
 
 /** Row r of the knapsack is bought from `steps` that add up to r; the row of an item is never above its mass. */
-function solve(items: readonly CoverItem[], steps: readonly number[], top: number): CoverTable {
+function solve(items: readonly CoverItem[], steps: readonly number[], top: number, isExact: boolean): CoverTable {
   const best = new Float64Array(top + 1).fill(Infinity);
   const took = new Int16Array(top + 1).fill(-1);
   const costs = items.map(({ weighedMinor }) => Math.max(LEAST_MINOR, weighedMinor));
@@ -83,7 +92,7 @@ function solve(items: readonly CoverItem[], steps: readonly number[], top: numbe
       }
     }
   }
-  return tabulate(items, keepBreakpoints(best), steps, took);
+  return { ...tabulate(items, keepBreakpoints(best), steps, took), isExact };
 }
 
 /** Rows that are cheaper than every row above them, ascending. */
@@ -104,7 +113,7 @@ function tabulate(
   rows: readonly number[],
   steps: readonly number[],
   took: Int16Array,
-): CoverTable {
+): Omit<CoverTable, "isExact"> {
   const counts = new Uint16Array(rows.length * items.length);
   const massG: number[] = [];
   const weighedMinor: number[] = [];
@@ -140,19 +149,26 @@ function tabulate(
     items,
     counts: counts.slice(0, massG.length * items.length),
     itemCount: Uint16Array.from(itemCount),
+    ...indexRows(massG),
   };
 }
 
-/** The first breakpoint that covers `needG`, or -1 where the table does not reach so far. */
-export function findCover(table: CoverTable, needG: number): number {
-  const { massG } = table;
-  let low = 0;
-  let high = massG.length;
-  const need = needG - 1e-6;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((massG[middle] as number) < need) low = middle + 1;
-    else high = middle;
+function indexRows(massG: readonly number[]): Pick<CoverTable, "firstRow" | "stepG"> {
+  const stepG = (massG[massG.length - 1] ?? 0) / STEPS;
+  const firstRow = new Uint16Array(STEPS + 1);
+  for (let step = 0, row = 0; step <= STEPS; step++) {
+    while (row < massG.length && (massG[row] as number) < step * stepG) row++;
+    firstRow[step] = row;
   }
-  return low < massG.length ? low : -1;
+  return { firstRow, stepG };
+}
+
+/** The first breakpoint that covers `needG`, or -1 where the table does not reach so far. */
+export function findCover({ massG, firstRow, stepG }: CoverTable, needG: number): number {
+  const rows = massG.length;
+  const need = needG - 1e-6;
+  if (rows === 0 || need > (massG[rows - 1] as number)) return -1;
+  let row = need > 0 ? (firstRow[Math.floor(need / stepG)] as number) : 0;
+  while ((massG[row] as number) < need) row++;
+  return row;
 }

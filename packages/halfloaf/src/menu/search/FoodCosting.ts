@@ -88,15 +88,19 @@ export class FoodCosting {
   }
 
   /**
-   * What `evaluate` comes to at least, with `missingMinor` for each making that cannot be had; quickly, as no purchase is
-   * looked for.
+   * What `evaluate` comes to at least where `totalG` is needed in all, with `missingMinor` for each making that cannot be
+   * had; quickly, as no purchase is looked for.
    */
-  leastCost(food: number, needG: Float64Array, offset: number, missingMinor: number): number {
+  leastCost(food: number, totalG: number, missingMinor: number): number {
     const perG = this.leastMinorPerG[food] as number;
     if (perG <= 0) return perG;
-    let beyondG = -(this.lotMass[food] as number);
-    for (let at = offset; at < offset + this.periods; at++) beyondG += needG[at] as number;
-    return beyondG <= BEYOND_G ? 0 : Math.min(missingMinor, perG * beyondG);
+    const beyondG = totalG - (this.lotMass[food] as number);
+    if (beyondG <= BEYOND_G) return 0;
+    const { anyTable } = this.foods[food] as FoodSources;
+    const row = anyTable === undefined ? -1 : findCover(anyTable, beyondG - BEYOND_G);
+    if (row < 0) return Math.min(missingMinor, perG * beyondG);
+    const worthMinor = (this.credit[food] as number) * (beyondG - BEYOND_G);
+    return Math.min(missingMinor, ((anyTable as CoverTable).weighedMinor[row] as number) + worthMinor);
   }
 
   private evaluateLasting(food: number, sources: FoodSources, needG: Float64Array, offset: number): void {

@@ -50,6 +50,9 @@ export class FoodTotals {
   private stamp = 0;
   private readonly needG: Float64Array;
   private readonly periods: number;
+  /** What is needed of each food in all periods together (g), and what was of those touched. */
+  private readonly totalG: Float64Array;
+  private readonly savedG: Float64Array;
 
   /** `needG` holds the needs by food and period; it is read whenever foods are reckoned. */
   constructor(problem: MenuProblem, needG: Float64Array) {
@@ -64,6 +67,8 @@ export class FoodTotals {
     this.stamps = new Int32Array(foods);
     this.needG = needG;
     this.periods = problem.periodDay.length;
+    this.totalG = new Float64Array(foods);
+    this.savedG = new Float64Array(foods);
     for (let food = 0; food < foods; food++) this.reckon(food);
   }
 
@@ -83,18 +88,19 @@ export class FoodTotals {
   touch(food: number): void {
     if (this.stamps[food] === this.stamp) return;
     this.stamps[food] = this.stamp;
+    this.savedG[this.count] = this.totalG[food] as number;
     this.touched[this.count++] = food;
+  }
+
+  /** Touches a food of which so much more is needed (g); less where it is negative. */
+  need(food: number, massG: number): void {
+    this.touch(food);
+    this.totalG[food] = (this.totalG[food] as number) + massG;
   }
 
   /** Touches all foods of which anything is needed: what they cost may hang on the trips. */
   touchNeeded(): void {
-    for (let food = 0; food < this.stamps.length; food++) if (this.isNeeded(food)) this.touch(food);
-  }
-
-  private isNeeded(food: number): boolean {
-    const end = (food + 1) * this.periods;
-    for (let at = food * this.periods; at < end; at++) if ((this.needG[at] as number) > 0) return true;
-    return false;
+    for (let food = 0; food < this.stamps.length; food++) if ((this.totalG[food] as number) > 0) this.touch(food);
   }
 
   reckonTouched(): void {
@@ -110,7 +116,7 @@ export class FoodTotals {
     let leastMinor = this.cost + missingMinor * this.missing - mostMinor - SLACK_MINOR;
     for (let i = 0; i < count; i++) {
       const food = touched[i] as number;
-      const floor = this.costing.leastCost(food, this.needG, food * this.periods, missingMinor);
+      const floor = this.costing.leastCost(food, this.totalG[food] as number, missingMinor);
       floors[i] = floor;
       leastMinor += floor - (figures.cost[food] as number) - missingMinor * (figures.missing[food] as number);
     }
@@ -153,6 +159,7 @@ export class FoodTotals {
 
   undo(): void {
     const { figures, saved, savedSums } = this;
+    for (let i = 0; i < this.count; i++) this.totalG[this.touched[i] as number] = this.savedG[i] as number;
     for (let i = 0; i < this.reckoned; i++) {
       const food = this.touched[i] as number;
       figures.cost[food] = saved.cost[i] as number;

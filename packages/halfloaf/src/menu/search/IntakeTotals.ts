@@ -1,4 +1,5 @@
 import type { MenuProblem } from "../problem.ts";
+import { copyInto } from "./copyInto.ts";
 import { charge, type Penalties } from "./Penalties.ts";
 
 /** Share by which a bound of 0 counts as missed, since no share of nothing can be told. */
@@ -63,13 +64,13 @@ export class IntakeTotals {
   }
 
   begin(): void {
-    this.savedEnergy.set(this.energy);
-    this.savedComponents.set(this.components);
+    copyInto(this.savedEnergy, this.energy);
+    copyInto(this.savedComponents, this.components);
   }
 
   undo(): void {
-    this.energy.set(this.savedEnergy);
-    this.components.set(this.savedComponents);
+    copyInto(this.energy, this.savedEnergy);
+    copyInto(this.components, this.savedComponents);
   }
 
   /** Adds a serving of a dish at a sitting, or takes it away. */

@@ -5,6 +5,7 @@ import type { TimeTogether } from "./CookedAtOnce.ts";
 import { carriesAll } from "./carriesAll.ts";
 import { decodePlan } from "./decodePlan.ts";
 import { FIRST_PENALTIES, LIMIT_KINDS, type Penalties } from "./Penalties.ts";
+import { estimateDishes, steerDraws } from "./steerDraws.ts";
 import { WeekState } from "./WeekState.ts";
 
 /** What a local search is told once and for all. */
@@ -38,6 +39,7 @@ const ROUND = 2000;
 /** They weigh at most so much more. */
 const MOST = 16;
 const USUAL_MINOR = 5500;
+const USUAL_SITTINGS = 28;
 
 /**
  * Short searches around known menus: falls of temperature with counted moves, the same answer every time. Where no menu
@@ -112,6 +114,13 @@ export class LocalSearch {
   /** Goes to the best menu, where there is one. */
   goToBest(): void {
     if (this.annealing.best) this.annealing.resume(this.annealing.best);
+  }
+
+  /** From now on dishes are drawn by their reduced costs; `typicalMinor` is the money of such a plan (minor units). */
+  steer(typicalMinor: number): void {
+    const perSitting = Math.max(1, typicalMinor) / Math.max(1, this.problem.sittings.length);
+    const scale = (perSitting * USUAL_SITTINGS) / USUAL_MINOR;
+    steerDraws(this.problem, this.annealing.candidates, estimateDishes(this.problem), scale);
   }
 
   /** Takes note of the menu that `state` was brought to from outside. */

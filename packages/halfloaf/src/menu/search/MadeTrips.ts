@@ -1,12 +1,17 @@
 import type { MenuProblem } from "../problem.ts";
 import type { FoodSources, Source } from "./Sources.ts";
 
+/** Sets of trips of which things are kept. */
+export const MOST_SETS = 64;
+
 /** From which of the trips made a shop, or one of its packs, can serve what is cooked in a period. */
 export class MadeTrips {
   /** Shops visited up to each period (bit = shop). */
   readonly shopMask: Int32Array;
-  /** Counts the sets of trips there have been. */
+  /** Names the set of trips made; the same set has the same number for as long as it is among the last few dozen. */
   version = 0;
+  private readonly versions = new Map<string, number>();
+  private nextVersion = 0;
   private readonly latestTrip: Int16Array;
   private readonly specialTrips = new Map<Source, Int16Array>();
   private readonly periods: number;
@@ -25,7 +30,7 @@ export class MadeTrips {
 
   set(made: Uint8Array): void {
     const { trips, shopCount } = this.problem;
-    this.version++;
+    this.version = this.nameSet(made);
     this.latestTrip.fill(-1);
     this.shopMask.fill(0);
     for (const latest of this.specialTrips.values()) latest.fill(-1);
@@ -41,6 +46,15 @@ export class MadeTrips {
       for (let shop = 0; shop < shopCount; shop++) if (this.latest(shop, period) >= 0) mask |= 1 << shop;
       this.shopMask[period] = mask;
     }
+  }
+
+  private nameSet(made: Uint8Array): number {
+    const key = made.join("");
+    const known = this.versions.get(key);
+    if (known !== undefined) return known;
+    if (this.versions.size >= MOST_SETS) this.versions.clear();
+    this.versions.set(key, ++this.nextVersion);
+    return this.nextVersion;
   }
 
   /** A later trip takes the place of an earlier one for the periods it can serve. */

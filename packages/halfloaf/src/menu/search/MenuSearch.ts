@@ -5,7 +5,7 @@ import { carriesAll } from "./carriesAll.ts";
 import { decodePlan } from "./decodePlan.ts";
 import { LimitWeights } from "./LimitWeights.ts";
 import { FIRST_PENALTIES, LIMIT_KINDS, type Penalties } from "./Penalties.ts";
-import { reckonReducedCosts } from "./reducedCosts.ts";
+import { estimateDishes, steerDraws } from "./steerDraws.ts";
 import { WeekState } from "./WeekState.ts";
 
 /** What the search has so far; it never ends by itself. */
@@ -42,9 +42,6 @@ const FALL_SHARE = 0.62;
 /** Money of a week for which temperatures and penalties are made; those of dearer weeks are raised. */
 const USUAL_MINOR = 5500;
 const USUAL_SITTINGS = 28;
-/** Reduced cost at which a dish is drawn e times more rarely, for a week of 55.00. */
-const STEER_MINOR = 100;
-
 /**
  * Searches for ever better menus by annealing: quick rounds until there is a plan, one long fall from a new start among
  * dishes with small reduced costs, a refinement of the best; then the two again, each time twice as long. All the while
@@ -56,7 +53,6 @@ export class MenuSearch {
   private readonly annealing: Annealing;
   private readonly estimates: Float64Array;
   private readonly expectedMoves: number;
-  private reducedCost: ((dish: number, sitting: number) => number) | undefined;
   private readonly startTrips: Uint8Array;
   private readonly weights: LimitWeights;
   /** Rounds begun since there is a plan. */
@@ -81,8 +77,7 @@ export class MenuSearch {
     const mostTrips = "trip" in (options.elastic ?? {}) ? problem.trips.length : problem.limits.maxTrips;
     const accepts = (state: WeekState): boolean => carriesAll(problem, state);
     this.annealing = new Annealing(problem, this.state, seed, { accepts, mostTrips, penalties });
-    const leastMinorPerG = leastPrices(problem);
-    this.estimates = Float64Array.from(problem.dishes, (_, r) => estimateDish(problem, r, leastMinorPerG));
+    this.estimates = estimateDishes(problem);
     this.startTrips = chooseStartTrips(problem);
     this.weights = new LimitWeights(this.hardPenalties(Math.max(1, this.roughCost() / USUAL_MINOR)));
     this.state.setPenalties(this.weights.penalties);
@@ -142,7 +137,7 @@ export class MenuSearch {
     }
     if (this.round === 0) {
       this.soughtMoves = this.annealing.moves;
-      this.steer(scale);
+      steerDraws(this.problem, this.annealing.candidates, this.estimates, scale);
     }
     const refine = this.round % 2 === 1;
     if (refine) this.annealing.resume(best);
@@ -202,17 +197,6 @@ export class MenuSearch {
     this.annealing.restart((dish) => this.estimates[dish] as number);
   }
 
-  /** From now on dishes are drawn by their reduced costs, all others still now and then. */
-  private steer(scale: number): void {
-    const { candidates } = this.annealing;
-    this.reducedCost = reckonReducedCosts(this.problem, candidates.at, this.estimates);
-    const { reducedCost } = this;
-    candidates.setWeights((dish, sitting) => {
-      const even = 0.08 / Math.max(1, candidates.at[sitting]?.length ?? 1);
-      return even + Math.exp(-Math.min(40, reducedCost(dish, sitting) / (STEER_MINOR * scale)));
-    });
-  }
-
   private roughCost(): number {
     const typical = median(this.estimates);
     return Math.max(1, typical * this.problem.sittings.reduce((sum, sitting) => sum + sitting.portions, 0));
@@ -222,27 +206,6 @@ export class MenuSearch {
 function median(values: Float64Array): number {
   const sorted = Float64Array.from(values).sort();
   return sorted[sorted.length >> 1] ?? 0;
-}
-
-/** Money of one standard portion, at the lowest price per gram of each making, with its minutes and dislike. */
-function estimateDish(problem: MenuProblem, r: number, leastMinorPerG: Float64Array): number {
-  const dish = problem.dishes[r];
-  if (!dish) return 0;
-  const washUpMinutes = (dish.vessels ?? 0) * (problem.worth.vesselMinutes ?? 0);
-  const minutes = dish.handsOn.fixed + dish.handsOn.perPortion + washUpMinutes;
-  let money = dish.dislikeMinor + problem.worth.minuteMinor * minutes;
-  for (const { food, massG } of dish.makings) {
-    const price = leastMinorPerG[food] as number;
-    if (price < Infinity) money += massG * price;
-  }
-  return money;
-}
-
-/** The least that a gram of each food costs without offers; Infinity where it is not sold. */
-function leastPrices({ foods, packs }: MenuProblem): Float64Array {
-  const least = new Float64Array(foods.length).fill(Infinity);
-  for (const { food, priceMinor, massG } of packs) least[food] = Math.min(least[food] as number, priceMinor / massG);
-  return least;
 }
 
 /** The first trip, one near the middle, and every trip that costs nothing; within the number allowed. */

@@ -41,7 +41,7 @@ export class ServingLists {
     const n = this.counts[dish] as number;
     let i = from;
     while (this.lists[i] !== sitting) i++;
-    this.lists.copyWithin(i, i + 1, from + n);
+    for (; i < from + n - 1; i++) this.lists[i] = this.lists[i + 1] as number;
     this.counts[dish] = n - 1;
     this.variety.count(dish, sitting, -1);
     this.wishes?.count(dish, sitting, -1);

@@ -31,6 +31,8 @@ export interface FoodSources {
   readonly hasSpecial: boolean;
   /** The least that a gram costs anywhere, offers taken; Infinity where it is not sold. */
   readonly leastMinorPerG: number;
+  /** Covers from all packs there are, wherever and whenever, weighed by what is left of them at best; undefined = that is not known exactly. */
+  readonly anyTable: CoverTable | undefined;
   readonly regular: readonly { readonly shop: number; readonly items: readonly CoverItem[] }[];
   readonly reachG: number;
   /** Covers from the regular packs of sets of shops, by their bits; filled as they are asked for. */
@@ -148,8 +150,11 @@ function buildFood(problem: MenuProblem, food: number): FoodSources {
     const span = { fromDay: 0, toDay: problem.days, limit: NO_LIMIT };
     add(buildCoverTable(items, reachG), { shop, unopenedDays, openedDays, ...span, regular: true });
   }
+  const anyItems = packs.flatMap(([index, pack]) => itemsOf(pack, index, -facts.creditMinorPerG));
+  const anyTable = anyItems.length > 0 ? buildCoverTable(anyItems, reachG) : undefined;
   return {
     lasting,
+    anyTable: anyTable?.isExact ? anyTable : undefined,
     sources,
     regularShops: [...regular.values()].reduce((bits, { shop }) => bits | (1 << shop), 0),
     hasSpecial: sources.some((source) => !source.regular),

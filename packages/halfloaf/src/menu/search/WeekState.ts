@@ -1,5 +1,6 @@
 import { familyOf, type MenuDish, type MenuProblem, type MenuSitting } from "../problem.ts";
 import { CookedAtOnce, type TimeTogether } from "./CookedAtOnce.ts";
+import { copyInto } from "./copyInto.ts";
 import type { FoodCosting } from "./FoodCosting.ts";
 import { FoodTotals } from "./FoodTotals.ts";
 import { IntakeTotals } from "./IntakeTotals.ts";
@@ -209,7 +210,7 @@ export class WeekState {
     saved[1] = this.badBatch;
     saved[2] = this.overElapsed;
     saved[3] = this.dislike;
-    this.savedHandsOn.set(this.handsOn);
+    copyInto(this.savedHandsOn, this.handsOn);
     this.foods.begin();
     this.intake.begin();
     this.atOnce?.begin();
@@ -229,7 +230,7 @@ export class WeekState {
     this.badBatch = saved[1] as number;
     this.overElapsed = saved[2] as number;
     this.dislike = saved[3] as number;
-    this.handsOn.set(this.savedHandsOn);
+    copyInto(this.handsOn, this.savedHandsOn);
   }
 
   private isKept(before: number, dish: number): boolean {
@@ -295,12 +296,13 @@ export class WeekState {
     const end = this.makingStart[dish + 1] as number;
     for (let m = this.makingStart[dish] as number; m < end; m++) {
       const food = this.makingFood[m] as number;
-      this.foods.touch(food);
+      const massG = sign * (this.makingG[m] as number) * size;
+      this.foods.need(food, massG);
       const at = food * this.T + period;
       const before = this.needG[at] as number;
       this.journalAt[this.journaled] = at;
       this.journalG[this.journaled++] = before;
-      const after = before + sign * (this.makingG[m] as number) * size;
+      const after = before + massG;
       this.needG[at] = after < 1e-9 ? 0 : after;
     }
   }
