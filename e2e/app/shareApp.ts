@@ -60,7 +60,7 @@ export async function invite(page: Page, role: "keeper" | "cook" | "reader"): Pr
 }
 
 /** Opens the link and says yes; nothing else is asked, and the secret does not stay in the address. */
-export async function join(page: Page, link: string): Promise<void> {
+async function join(page: Page, link: string): Promise<void> {
   await beginJoining(page, link);
   await seeJoined(page);
 }
