@@ -113,7 +113,7 @@ describe.skipIf(!hasBrowser)("foods of one's own and figures from elsewhere", ()
     await context.close();
   });
 
-  test("foods that another kitchen saved are read in as one act; a file that does not fit is refused whole", async () => {
+  test("a download and foods that another kitchen saved are read from files, these as one act; what does not fit is refused whole", async () => {
     const { page, context, errors } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
     await openFoods(page);
     await page.getByRole("link", { name: foods.readIn }).click();
@@ -141,6 +141,22 @@ describe.skipIf(!hasBrowser)("foods of one's own and figures from elsewhere", ()
         }),
       ),
     });
+    // A download is known by what stands in it, and what is chosen in it stays.
+    const oats = {
+      fdcId: 1,
+      dataType: "SR Legacy",
+      description: "Cereals, oats",
+      ndbNumber: 8120,
+      foodNutrients: [{ nutrient: { number: "203", unitName: "g" }, amount: 14.25 }],
+    };
+    const download = Buffer.from(JSON.stringify({ SRLegacyFoods: [oats] }));
+    await page
+      .getByLabel(foodRead.file)
+      .setInputFiles({ name: "legacy.json", mimeType: "application/json", buffer: download });
+    await page.getByText(foodRead.read(1, 1)).waitFor();
+    await page.getByLabel(foodRead.ourFood).selectOption("oats-rolled");
+    await page.getByRole("row", { name: /^Protein .* 14.25 g$/ }).waitFor();
+    await page.getByRole("button", { name: source.again }).click();
     await page.getByLabel(foodRead.file).setInputFiles(own("oats-rolled"));
     await page.getByText(foodRead.refused).waitFor();
     await page.getByRole("button", { name: source.again }).click();

@@ -3,6 +3,7 @@ import { Link } from "wouter";
 import { FileDrop } from "../../source/FileDrop.tsx";
 import { Undo } from "../../today/Undo.tsx";
 import { useFurther } from "../../words/useFurther.ts";
+import { useFigures } from "../useFigures.ts";
 import { type FoodsGiven, type NotGiven, sortFiles, sortText } from "./FoodsSource.ts";
 import { MappedTable } from "./MappedTable.tsx";
 import { OwnFoodsRead } from "./OwnFoodsRead.tsx";
@@ -11,6 +12,8 @@ import { TableReading } from "./TableReading.tsx";
 /** Reads foods in: an official table, whose figures are taken food by food, or own foods that another kitchen saved. */
 export default function ReadFoods(): ReactNode {
   const { further } = useFurther("foods", "mapping");
+  // The names of components are waited for here: what waits further down would begin anew with all that was chosen.
+  useFigures();
   const [given, setGiven] = useState<FoodsGiven | NotGiven>();
   const { foodRead: words } = further;
   const again = (): void => setGiven(undefined);
