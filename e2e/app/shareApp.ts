@@ -54,9 +54,12 @@ export async function openPart(page: Page): Promise<void> {
 export async function invite(page: Page, role: "keeper" | "cook" | "reader"): Promise<string> {
   if (!(await page.getByRole("button", { name: sharing.makeInvitation }).isVisible())) await openPart(page);
   await page.getByLabel(sharing.may).selectOption(role);
+  const field = page.getByLabel(sharing.link);
+  const before = (await field.isVisible()) ? await field.inputValue() : undefined;
   await page.getByRole("button", { name: sharing.makeInvitation }).click();
+  await expect.poll(async () => (await field.isVisible()) && (await field.inputValue()) !== before).toBe(true);
   await page.getByRole("img", { name: sharing.qr }).waitFor();
-  return page.getByLabel(sharing.link).inputValue();
+  return field.inputValue();
 }
 
 /** Opens the link and says yes; nothing else is asked, and the secret does not stay in the address. */

@@ -21,6 +21,7 @@ export default function CalendarAddress({ shared }: { readonly shared: Shared })
   }, [shared]);
   useEffect(() => void list(), [list]);
   const make = async (): Promise<void> => {
+    setAddress(undefined);
     const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
     const manner = { language: sheet.language, zone, words: toCalendarTemplates(sheet.calendar) };
     const made = await new HostDesk(fetch).makeCalendar(shared, manner);

@@ -28,6 +28,8 @@ export function Invite({ shared }: { readonly shared: Shared }): ReactNode {
   // biome-ignore lint/correctness/useExhaustiveDependencies: who is there tells when to look again.
   useEffect(() => void list(), [list, here]);
   const invite = async (): Promise<void> => {
+    // One that is not there yet must not be taken for the one before, which may be used up.
+    setLink(undefined);
     const invited = await new HostDesk(fetch).invite(shared, role);
     setReason(invited.ok ? undefined : invited.reason);
     setLink(invited.ok ? toInvitationLink(invited.value) : undefined);
