@@ -68,11 +68,42 @@ export const SCENES: readonly Scene[] = [
     },
   ],
   [
+    "own-food",
+    async (page) => {
+      await goTo(page, "dishes");
+      await main(page).getByRole("link", { name: furtherEn.dishes.foods, exact: true }).click();
+      await main(page).getByRole("link", { name: furtherEn.foods.write }).click();
+      await page.getByLabel(furtherEn.foodForm.name, { exact: true }).waitFor();
+    },
+  ],
+  [
     "accounts-lived",
     async (page) => {
       await goTo(page, "today");
       await press(page, en.today.cooked);
       await goTo(page, "accounts");
+    },
+  ],
+  [
+    "another-dish",
+    async (page) => {
+      await goTo(page, "menu");
+      await page.locator(".ribbons-station").nth(3).click();
+      await press(page, furtherEn.other.want);
+      const form = page.locator("form.want");
+      await form.getByRole("radio").first().check();
+      await form.locator(".told").waitFor();
+      await toTop(form);
+    },
+  ],
+  [
+    "wishes",
+    async (page) => {
+      const fold = page.locator("summary", { hasText: furtherEn.week.wishes });
+      await fold.click();
+      await press(page, furtherEn.wishes.add);
+      await page.getByRole("combobox", { name: furtherEn.wishes.manner, exact: true }).selectOption("soup");
+      await toTop(fold);
     },
   ],
   [
