@@ -1,8 +1,8 @@
+import { STEP_KIND_WORDS } from "@halfloaf/words/en/steps";
 import type { PaceOfKind } from "halfloaf/kitchen";
 import { harmless } from "../../output/harmless.ts";
 import { layTable, wrap } from "../../output/layout.ts";
 import type { Page } from "../../output/Page.ts";
-import { STEP_KIND_WORDS } from "./stepKindWords.ts";
 
 const COLUMNS = [
   { title: "", wraps: true },

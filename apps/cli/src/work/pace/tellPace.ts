@@ -1,5 +1,5 @@
+import { STEP_KIND_WORDS } from "@halfloaf/words/en/steps";
 import type { Kitchen, PaceOfKind } from "halfloaf/kitchen";
-import { STEP_KIND_WORDS } from "./stepKindWords.ts";
 
 /** That minutes are reckoned at the pace of a kitchen's cook, and at which; undefined where they are those that dishes state. */
 export function tellPace({ pace = {} }: Kitchen): string | undefined {

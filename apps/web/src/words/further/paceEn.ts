@@ -1,3 +1,4 @@
+import { STEP_KIND_WORDS } from "@halfloaf/words/en/steps";
 import { toCounted } from "@halfloaf/words/toCounted";
 
 const counted = toCounted("en");
@@ -14,27 +15,6 @@ export const paceEn = {
     byHand: "set by hand",
     back: "Set back",
     allBack: "Set all back",
-    kinds: {
-      wash: "washing food",
-      cut: "cutting",
-      grate: "grating",
-      mix: "mixing",
-      knead: "kneading",
-      soak: "soaking",
-      rest: "resting",
-      chill: "chilling",
-      "heat-water": "heating water",
-      boil: "boiling",
-      simmer: "simmering",
-      steam: "steaming",
-      fry: "frying",
-      bake: "baking",
-      grill: "grilling",
-      microwave: "microwave",
-      blend: "blending",
-      drain: "draining",
-      assemble: "putting together",
-      serve: "serving",
-    },
+    kinds: STEP_KIND_WORDS,
   },
 };
