@@ -6,7 +6,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { drawBars } from "./drawBars.ts";
-import { goTo, type OpenApp, openApp } from "./openApp.ts";
+import { goTo, type OpenApp, openApp, reloadPage } from "./openApp.ts";
 
 const { scan } = furtherEn;
 const NUMBER = "2000000000008";
@@ -62,7 +62,7 @@ describe.skipIf(!hasBrowser)("a camera before a pack", () => {
     await page.getByLabel(scan.whose).selectOption({ label });
     await page.getByRole("button", { name: scan.remember }).click();
     await page.locator(found, { hasText: label }).waitFor();
-    await page.reload();
+    await reloadPage(page);
     expect(await page.locator(".buying-line.found").count()).toBe(0);
     await page.getByRole("button", { name: scan.open }).click();
     await page.getByRole("button", { name: scan.look }).click();

@@ -5,7 +5,7 @@ import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, openApp, SIZES } from "./openApp.ts";
+import { goTo, openApp, reloadPage, SIZES } from "./openApp.ts";
 
 const FROZEN = new URL("../../packages/halfloaf/src/kitchen/record/frozen/kitchen-1.json", import.meta.url);
 const { first } = furtherEn;
@@ -35,7 +35,7 @@ describe.skipIf(!hasBrowser)("a first use", () => {
     const { name, eaters } = JSON.parse(readFileSync(FROZEN, "utf8"));
     await page.getByLabel(en.first.restoreChoose).setInputFiles(fileURLToPath(FROZEN));
     await page.getByText(en.today.noMenu).waitFor();
-    await page.reload();
+    await reloadPage(page);
     await goTo(page, "kitchen");
     await page.getByText(name).first().waitFor();
     await page.getByText(eaters[0].name).first().waitFor();

@@ -4,7 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage, listSmall } from "./judgePage.ts";
-import { goTo, openApp, seeScreen } from "./openApp.ts";
+import { goTo, openApp, seeScreen, waitUntilOnDisk } from "./openApp.ts";
 
 const { dishes, foodForm, foodRead, foods, mapping, source, edit, save } = furtherEn;
 const TABLE = [
@@ -53,6 +53,7 @@ describe.skipIf(!hasBrowser)("foods of one's own and figures from elsewhere", ()
     await page.getByRole("button", { name: en.today.undo }).click();
     await page.getByRole("row", { name: "Protein 9 g" }).waitFor();
     // A dish that is written down may be made of it, and then it stays.
+    await waitUntilOnDisk(page);
     await page.goto("/dishes/write");
     await seeScreen(page);
     await page.getByLabel(furtherEn.reading.dishTitle).fill("Crackers on a plate");

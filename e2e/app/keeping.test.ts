@@ -2,7 +2,7 @@ import { en } from "@halfloaf/web/words";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, type OpenApp, openApp } from "./openApp.ts";
+import { goTo, mayLeave, type OpenApp, openApp } from "./openApp.ts";
 
 describe.skipIf(!hasBrowser)("a kitchen kept in the browser", () => {
   let browser: Browser;
@@ -38,9 +38,11 @@ describe.skipIf(!hasBrowser)("a kitchen kept in the browser", () => {
     expect(await boxOf(page).isChecked()).toBe(true);
     await goTo(page, "stores");
     await page.getByRole("alert").getByText(en.opening.full).waitFor();
+    expect(await page.evaluate(mayLeave)).toBe(false);
     await devtools.send("Storage.overrideQuotaForOrigin", { origin });
     await page.getByRole("button", { name: en.opening.tryAgain }).click();
     await page.getByRole("alert").waitFor({ state: "detached" });
+    expect(await page.evaluate(mayLeave)).toBe(true);
     await page.goto("/buying");
     await expect.poll(() => boxOf(page).isChecked()).toBe(true);
     await context.close();

@@ -4,7 +4,7 @@ import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, openApp, SCREENS, SIZES, seeScreen } from "./openApp.ts";
+import { goTo, openApp, reloadPage, SCREENS, SIZES, seeScreen } from "./openApp.ts";
 
 const screens = Object.keys(SCREENS) as (keyof typeof SCREENS)[];
 
@@ -27,7 +27,7 @@ describe.skipIf(!hasBrowser)("another language", () => {
     expect((await page.evaluate(findTexts, english)).length).toBeGreaterThan(5);
     await speak(page, "de");
     await page.getByRole("heading", { level: 1, name: de.screens.kitchen, exact: true }).waitFor();
-    await page.reload();
+    await reloadPage(page);
     await seeScreen(page, de);
     const left: Record<string, string[]> = {};
     for (const screen of screens) {

@@ -3,7 +3,7 @@ import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, makeDemo, type OpenApp, openApp, planDays, SIZES } from "./openApp.ts";
+import { goTo, makeDemo, type OpenApp, openApp, planDays, reloadPage, SIZES } from "./openApp.ts";
 
 const { shelf, stove } = furtherEn;
 
@@ -80,7 +80,7 @@ describe.skipIf(!hasBrowser)("a day lived on a laptop", () => {
     const next = page.locator(".next-step");
     await next.waitFor();
     const text = await next.locator(".next-text").textContent();
-    await page.reload();
+    await reloadPage(page);
     expect(await next.locator(".next-text").textContent()).toBe(text);
     await goTo(page, "today");
     await page.getByRole("main").getByRole("link", { name: en.screens.work }).first().click();

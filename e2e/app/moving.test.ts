@@ -3,7 +3,7 @@ import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, type OpenApp, openApp, SIZES } from "./openApp.ts";
+import { goTo, type OpenApp, openApp, reloadPage, SIZES } from "./openApp.ts";
 import { tabTo } from "./tabTo.ts";
 
 const { week } = furtherEn;
@@ -57,7 +57,7 @@ describe.skipIf(!hasBrowser)("a plate moved to another sitting", () => {
     await tabTo(page, accept, "Shift+Tab");
     await page.keyboard.press("Enter");
     await accept.waitFor({ state: "detached" });
-    await page.reload();
+    await reloadPage(page);
     await page.locator(".ribbons-station").first().waitFor();
     expect(await readPlates(page)).toMatchObject({ [to]: before[from] });
     expect(errors).toEqual([]);

@@ -4,7 +4,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage } from "./judgePage.ts";
-import { goTo, openApp, seeScreen } from "./openApp.ts";
+import { goTo, openApp, reloadPage, seeScreen } from "./openApp.ts";
 
 const { shelf } = furtherEn;
 
@@ -30,7 +30,7 @@ describe.skipIf(!hasBrowser)("what is not at the shelf", () => {
     }
     // What is not there is not paid at this till.
     expect(await till.textContent()).not.toBe(before);
-    await page.reload();
+    await reloadPage(page);
     await seeScreen(page);
     await missed(0).waitFor();
     expect(await judgePage(page)).toEqual([]);

@@ -122,3 +122,19 @@ export async function waitUntilKept(page: Page): Promise<void> {
       );
   });
 }
+
+/** Loads the page anew once all that was told is on disk. */
+export async function reloadPage(page: Page): Promise<void> {
+  await waitUntilOnDisk(page);
+  await page.reload();
+}
+
+/** Waits until all that was told is on disk, so that the browser would not ask whether to leave. */
+export async function waitUntilOnDisk(page: Page): Promise<void> {
+  while (!(await page.evaluate(mayLeave))) await page.waitForTimeout(20);
+}
+
+/** Runs in the page: true where it may be left without a question. */
+export function mayLeave(): boolean {
+  return window.dispatchEvent(new Event("beforeunload", { cancelable: true }));
+}

@@ -3,7 +3,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage } from "./judgePage.ts";
-import { goTo, openApp, takePlan } from "./openApp.ts";
+import { goTo, openApp, reloadPage, takePlan } from "./openApp.ts";
 
 const { other, week } = furtherEn;
 /** What is said of a dish that can be had: what it costs, and how much changes. */
@@ -37,7 +37,7 @@ describe.skipIf(!hasBrowser)("any dish of the kitchen", () => {
     await page.keyboard.press("Enter");
     await plate.filter({ hasText: title }).waitFor();
     await takePlan(page);
-    await page.reload();
+    await reloadPage(page);
     await plate.filter({ hasText: title }).waitFor();
 
     await page.locator(".why-absent > summary").click();

@@ -4,7 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage, listSmall } from "./judgePage.ts";
-import { goTo, openApp, seeScreen } from "./openApp.ts";
+import { goTo, openApp, seeScreen, waitUntilOnDisk } from "./openApp.ts";
 
 const { list, mapping, priced, prices, receipt, source, edit } = furtherEn;
 const SHOP = "Turnstone Discount";
@@ -88,6 +88,7 @@ describe.skipIf(!hasBrowser)("prices are read in", () => {
     expect(await judgePage(page)).toEqual([]);
     await page.getByRole("button", { name: priced.keep(1, 0, 1) }).click();
     await page.getByText(`${priced.kept(1, 0, 1)}.`).waitFor();
+    await waitUntilOnDisk(page);
     await page.goto("/prices");
     await seeScreen(page);
     await read(`${SHOP}\n29.11.2026\nBY LVS 0.69\nTotal 9.99`);

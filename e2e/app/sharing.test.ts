@@ -10,7 +10,7 @@ import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, type OpenApp, waitUntilKept } from "./openApp.ts";
+import { goTo, type OpenApp, reloadPage, waitUntilKept } from "./openApp.ts";
 import {
   agree,
   beginJoining,
@@ -97,7 +97,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
       await page.getByText("entries wait to be sent").waitFor();
     }
     // How many they are is known by what is kept.
-    await cook.page.reload();
+    await reloadPage(cook.page);
     await cook.page.getByText("entries wait to be sent").waitFor();
     const second = await startLasting("stopped.sqlite", first.port);
     for (const { page } of apps) {

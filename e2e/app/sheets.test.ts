@@ -7,7 +7,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { readTables, toNumber } from "../sheet/readTables.ts";
-import { goTo, type OpenApp, openApp, SIZES } from "./openApp.ts";
+import { goTo, type OpenApp, openApp, reloadPage, SIZES } from "./openApp.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const { sheets } = furtherEn;
@@ -90,7 +90,7 @@ describe.skipIf(!hasBrowser)("print or save", () => {
     await page.getByLabel(en.sittings.evening, { exact: true }).fill("20:15");
     const later = (await save(page, sheets.calendar)).toString();
     expect(later).not.toBe(calendar);
-    await page.reload();
+    await reloadPage(page);
     await openFold(page, "menu");
     expect(await page.getByLabel(en.sittings.evening, { exact: true }).inputValue()).toBe("20:15");
     expect(eventsOf(await save(page, sheets.calendar))).toEqual(eventsOf(later));

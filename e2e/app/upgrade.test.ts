@@ -6,7 +6,7 @@ import { en } from "@halfloaf/web/words";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, type KeptState, openApp, SCREENS, seeScreen, waitUntilKept } from "./openApp.ts";
+import { goTo, type KeptState, openApp, reloadPage, SCREENS, seeScreen, waitUntilKept } from "./openApp.ts";
 import { saveBackup } from "./saveBackup.ts";
 import { serveApp } from "./serveApp.ts";
 
@@ -34,7 +34,7 @@ describe.skipIf(!hasBrowser)("an app that is newer than what was there", () => {
     await page.locator("details.lot", { hasText: "onion" }).locator("summary").click();
     await page.getByRole("button", { name: en.stores.allWasted }).click();
     await page.locator("details.lot", { hasText: "onion" }).waitFor({ state: "detached" });
-    await page.reload();
+    await reloadPage(page);
     await page.getByRole("heading", { level: 1, name: en.screens.stores }).waitFor();
     expect(await page.locator("details.lot", { hasText: "onion" }).count()).toBe(0);
     const after = await saveBackup(page);

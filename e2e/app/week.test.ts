@@ -6,7 +6,7 @@ import { type AccountLine, accountsBy, parseEvents, RecordLedger, type RecordSta
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, makeDemo, type OpenApp, openApp, planDays } from "./openApp.ts";
+import { goTo, makeDemo, type OpenApp, openApp, planDays, reloadPage } from "./openApp.ts";
 import { saveBackup } from "./saveBackup.ts";
 
 const { accounts, mended, otherwise, shelf, stove } = furtherEn;
@@ -65,7 +65,7 @@ describe.skipIf(!hasBrowser)(
       await page.getByRole("button", { name: en.work.begin }).click();
       const text = page.locator(".next-step .next-text");
       const first = await text.textContent();
-      await page.reload();
+      await reloadPage(page);
       expect(await text.textContent()).toBe(first);
       const finish = page.getByRole("button", { name: stove.toStores });
       const done = page.getByRole("button", { name: en.work.done, exact: true });

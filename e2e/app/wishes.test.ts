@@ -4,7 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage } from "./judgePage.ts";
-import { goTo, openApp, takePlan } from "./openApp.ts";
+import { goTo, openApp, reloadPage, takePlan } from "./openApp.ts";
 
 const { wishes, week, save } = furtherEn;
 
@@ -44,7 +44,7 @@ describe.skipIf(!hasBrowser)("what is wished for", () => {
     const missed = page.getByRole("region", { name: wishes.missed(1) });
     await missed.waitFor();
     await takePlan(page);
-    await page.reload();
+    await reloadPage(page);
     await missed.waitFor();
     expect(await missed.textContent()).toContain(wishes.manners.salad);
     expect(await missed.textContent()).not.toContain(wishes.manners.soup);

@@ -33,8 +33,6 @@ export interface KitchenView {
   readonly tables: Tables;
   /** The accepted week that has the day in it. */
   readonly menu: AcceptedMenu | undefined;
-  /** Changes that are not on disk yet. */
-  readonly waiting: number;
 }
 
 /** Why a kitchen could not be opened. */
@@ -64,6 +62,7 @@ export class KitchenSession {
     this.#by = by;
     kept.subscribe(() => this.#changed());
     this.#unwatch = watchDay(() => this.#changed());
+    addEventListener("beforeunload", this.#hold);
   }
 
   /** Opens the kitchen of that database; with `expected`, one that is not there any more is told. */
@@ -189,8 +188,14 @@ export class KitchenSession {
 
   close(): Promise<unknown> {
     this.#unwatch();
+    removeEventListener("beforeunload", this.#hold);
     return this.kept.close();
   }
+
+  /** Has the browser ask before a page is left that holds what is not on disk yet. */
+  readonly #hold = (leaving: Event): void => {
+    if (this.kept.waiting > 0) leaving.preventDefault();
+  };
 
   async #mend(): Promise<void> {
     const mended = await this.kept.mend();
@@ -231,7 +236,7 @@ export class KitchenSession {
     const { state } = this.kept.events;
     const tables = withOwnFoodsAndDishes(this.#starter, edited);
     const kitchen = toKitchen(edited, state, tables.foods, day);
-    return { day, edited, kitchen, state, tables, menu: menuOn(state, day), waiting: this.kept.waiting };
+    return { day, edited, kitchen, state, tables, menu: menuOn(state, day) };
   }
 }
 
