@@ -31,7 +31,7 @@ export function HistoryTable({ histories }: { readonly histories: readonly Price
       <tbody>
         {looks.map(({ pack, label, shop, point, at }) => (
           <tr key={`${pack} ${at}`}>
-            <td>{formats.day(point.on)}</td>
+            <td>{formats.dayFrom(view.day, point.on)}</td>
             <td>
               {label} <span className="soft">{names.shop(shop)}</span>
             </td>

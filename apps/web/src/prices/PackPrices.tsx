@@ -46,11 +46,12 @@ function PackLine({ price }: { readonly price: PackPrice }): ReactNode {
 
 function Sureness({ price: { pack, sureness } }: { readonly price: PackPrice }): ReactNode {
   const { further, formats } = useFurther("prices");
+  const { view } = useKitchen();
   const names = useNames();
   if (pack.seen === undefined || sureness.kind === "estimate") return further.prices.neverSeen;
   const { on, at } = pack.seen;
   const elsewhere = at === names.shop(pack.shop) ? undefined : at;
   return sureness.kind === "aged"
-    ? further.prices.agedAt(formats.day(on), elsewhere)
-    : further.prices.seenAt(formats.day(on), elsewhere);
+    ? further.prices.agedAt(formats.dayFrom(view.day, on), elsewhere)
+    : further.prices.seenAt(formats.dayFrom(view.day, on), elsewhere);
 }

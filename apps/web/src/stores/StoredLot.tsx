@@ -25,7 +25,7 @@ export function StoredLot({ lot }: { readonly lot: LotState }): ReactNode {
           <span>{food === undefined ? names.dish(cooked?.dish ?? lot.id) : names.food(food)}</span>
           <span className="figure">{formats.mass(lot.leftG)}</span>
           <span className={daysLeft !== undefined && daysLeft < 0 ? "figure small gone-off" : "figure small soft"}>
-            {keeps?.ok ? words.stores.until(formats.day(keeps.on)) : words.stores.untilUnknown}
+            {keeps?.ok ? words.stores.until(formats.dayFrom(view.day, keeps.on)) : words.stores.untilUnknown}
           </span>
         </>
       }
@@ -41,7 +41,7 @@ function Telling({ lot }: { readonly lot: LotState }): ReactNode {
   return (
     <div className="stack tight telling">
       <p className="small soft">
-        {words.stores.bought(formats.day(lot.boughtOn))}
+        {words.stores.bought(formats.dayFrom(view.day, lot.boughtOn))}
         {lot.openedOn !== undefined && ` ${words.stores.opened(formats.day(lot.openedOn))}`}{" "}
         {words.stores.left(formats.money(lot.leftMinor, view.kitchen.currency))}
       </p>

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import type { CivilDate } from "halfloaf/quantity";
 import { expect, test } from "vitest";
 import { Formats } from "./Formats.ts";
 
@@ -15,6 +16,15 @@ test.each([
   ["JPY", 249, "¥249"],
 ])("minor units of %s are as many as the currency has", (currency, minor, told) => {
   expect(new Formats("en-IE").money(minor, currency).replace("JP", "")).toBe(told);
+});
+
+test.each([
+  ["2026-11-29", "2027-05-30", "Sun, 30 May"],
+  ["2026-11-29", "2027-05-31", "31 May 2027"],
+  ["2026-11-29", "2027-11-29", "29 Nov 2027"],
+  ["2026-11-29", "2026-01-01", "1 Jan 2026"],
+])("from %s the day %s is told with its year where that could be another one", (here, date, told) => {
+  expect(new Formats("en-IE").dayFrom(here as CivilDate, date as CivilDate)).toBe(told);
 });
 
 test("minutes after midnight are a time of the day, past midnight too", () => {

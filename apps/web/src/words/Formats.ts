@@ -1,4 +1,4 @@
-import type { CivilDate } from "halfloaf/quantity";
+import { type CivilDate, daysBetween } from "halfloaf/quantity";
 
 const PARTS: readonly (readonly [string, number])[] = [
   ["⅛", 1 / 8],
@@ -97,6 +97,12 @@ export class Formats {
   /** "Mon 2 Mar". */
   day(date: CivilDate): string {
     return this.#date({ weekday: "short", day: "numeric", month: "short" }).format(noonOf(date));
+  }
+
+  /** A day as seen from another: "Mon 2 Mar", and "2 Mar 2027" where half a year or more is between them. */
+  dayFrom(here: CivilDate, date: CivilDate): string {
+    if (Math.abs(daysBetween(here, date)) < 183) return this.day(date);
+    return this.#date({ day: "numeric", month: "short", year: "numeric" }).format(noonOf(date));
   }
 
   /** "2 Mar". */
