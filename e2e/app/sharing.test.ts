@@ -127,6 +127,8 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
     await first.stop();
     for (const at of [0, 1]) await tick(cook.page, at).click();
     await changeRole(path, cook.page, "reader");
+    const sent: string[] = [];
+    cook.page.on("websocket", (socket) => socket.on("framesent", ({ payload }) => sent.push(`${payload}`)));
     const second = await startLasting("returned.sqlite", first.port);
     await cook.page.getByText(sharing.roleHere.reader).first().waitFor();
     await cook.page.getByText("came back from the server").waitFor();
@@ -139,6 +141,12 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
     agree(cook.page);
     await cook.page.getByRole("button", { name: sharing.drop }).first().click();
     await expect.poll(() => cook.page.getByRole("button", { name: sharing.drop }).count()).toBe(1);
+    // Offered again while it still may not, it is sent, and comes back once more.
+    const countOffers = () => sent.filter((frame) => frame.includes('"bought"')).length;
+    const offers = countOffers();
+    await cook.page.getByRole("button", { name: sharing.offerAgain }).click();
+    await expect.poll(countOffers).toBe(offers + 1);
+    await cook.page.getByRole("button", { name: sharing.drop }).waitFor();
     await openPart(keeper.page);
     await keeper.page.getByLabel(sharing.mayOf("Laptop")).selectOption("cook");
     // What is left is offered again by itself as soon as the role is another.

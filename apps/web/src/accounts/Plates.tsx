@@ -64,6 +64,7 @@ function Sitting({ account }: { readonly account: SittingAccount }): ReactNode {
         {news !== undefined &&
           news.guestPortions > 0 &&
           `, ${accounts.guests(news.guestPortions, formats.number(news.guestPortions))}`}
+        {news !== undefined && news.ateOutMinor > 0 && `, ${accounts.elsewhere(money(news.ateOutMinor))}`}
       </span>
     </div>
   );

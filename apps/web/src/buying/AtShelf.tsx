@@ -44,7 +44,6 @@ export function AtShelf({ tick, shop, week, notThere }: AtShelfProps): ReactNode
   const { mending, ask, forget } = useMending();
   const news = useNews(kind, priceMinor, massG);
   const sizedPack = useSizedPack(line.pack, news);
-  const missing = notThere.packs;
   const accepted = view.menu?.week;
   const answer = useMemo(
     () =>
@@ -55,11 +54,11 @@ export function AtShelf({ tick, shop, week, notThere }: AtShelfProps): ReactNode
     forget();
     if (news === undefined) return undefined;
     const timer = setTimeout(
-      () => void ask(toChanges(line.pack, news, missing), sizedPack && { pack: sizedPack }),
+      () => void ask([toChange(line.pack, news)], sizedPack && { pack: sizedPack }),
       news.kind === "gone" ? 0 : PAUSE_MS,
     );
     return () => clearTimeout(timer);
-  }, [news, sizedPack, line.pack, missing, ask, forget]);
+  }, [news, sizedPack, line.pack, ask, forget]);
   const buy = (): void => {
     if (news === undefined || news.kind === "gone" || answer?.found === undefined) return;
     const { count } = answer.found;
@@ -183,10 +182,7 @@ function useSizedPack(id: string, news: ShelfNews | undefined): Pack | undefined
   }, [id, news, kitchen, day, names, formats]);
 }
 
-/** The news as changes of the week, with what else is not there; a pack of another size stands in for the one that is not. */
-function toChanges(pack: string, news: ShelfNews, missing: ReadonlySet<string>): WeekChange[] {
-  const others = [...missing].filter((each) => each !== pack).map((each) => ({ kind: "gone" as const, pack: each }));
-  const own: WeekChange =
-    news.kind === "price" ? { kind: "price", pack, priceMinor: news.priceMinor } : { kind: "gone", pack };
-  return [own, ...others];
+/** The news as a change of the week; a pack of another size stands in for the one that is not there. */
+function toChange(pack: string, news: ShelfNews): WeekChange {
+  return news.kind === "price" ? { kind: "price", pack, priceMinor: news.priceMinor } : { kind: "gone", pack };
 }

@@ -1,6 +1,5 @@
 import type { WeekPlan } from "halfloaf/kitchen";
-import { keyOfPlanned, type RecordState } from "halfloaf/kitchen/record";
-import { daysBetween } from "halfloaf/quantity";
+import { keyOfPlanned, lotsOfLine, type RecordState } from "halfloaf/kitchen/record";
 
 type Trip = WeekPlan["trips"][number];
 
@@ -16,9 +15,8 @@ export interface TickedLine {
 
 /** The lines of a trip, each with what has been bought of it. */
 export function linesOf({ planned: bought, lots }: RecordState, week: WeekPlan, { lines, date }: Trip): TickedLine[] {
-  const day = daysBetween(week.from, date) + 1;
   return lines.map((line) => {
-    const planned = Array.from({ length: line.count }, (_, copy) => `${line.pack}-day-${day}-${copy + 1}`);
+    const planned = lotsOfLine(week, date, line);
     const found = planned.flatMap((name) => bought.get(keyOfPlanned(week.from, name)) ?? []);
     if (found.length === 0) return { line, planned, lots: [] };
     const paidMinor = found.reduce((sum, lot) => sum + (lots.get(lot)?.broughtMinor ?? 0), 0);

@@ -14,7 +14,7 @@ import {
   withOwnFoodsAndDishes,
   writeWeek,
 } from "halfloaf/kitchen";
-import { type AcceptedMenu, followWeek, kitchenOfMenu, menuOn, weekChanges } from "halfloaf/kitchen/record";
+import { type AcceptedMenu, followWeek, kitchenOfMenu, menuOn } from "halfloaf/kitchen/record";
 import type { ReplanOutcome } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { Pack } from "halfloaf/price";
@@ -65,6 +65,8 @@ export interface MendQuestion {
   readonly kitchen: string;
   readonly day: CivilDate;
   readonly asked: readonly WeekChange[];
+  /** What the record knows besides (`weekChanges`), as whoever asks has it before the eyes: more than is on disk, it may be. */
+  readonly known: readonly WeekChange[];
   /** A pack that the kitchen does not have yet and that may be bought. */
   readonly pack?: Pack;
   /** True where an answer that changes less is worth waiting a little longer for. */
@@ -102,11 +104,10 @@ export class WeekMender {
     return ready.ok ? ready.value.kitchen : undefined;
   }
 
-  async mend({ kitchen: id, day, asked, pack, isPatient = false }: MendQuestion): Promise<WeekMended> {
+  async mend({ kitchen: id, day, asked, known, pack, isPatient = false }: MendQuestion): Promise<WeekMended> {
     const ready = await this.#restore(id, day, pack);
     if (!ready.ok) return { kind: "unfit", codes: ready.issues.map(({ code }) => code) };
     const { menu, kitchen, tables, restored } = ready.value;
-    const known = weekChanges(await this.#state(id), menu.week, day);
     const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, restored, changes, day);
     const followed = followWeek(change, asked, known);
     if (!followed.ok) return { kind: "unfit", codes: followed.issues.map(({ code }) => code) };
@@ -117,10 +118,6 @@ export class WeekMender {
     const { plan, moves, moneyMinor } = outcome;
     const week = writeWeek(kitchen, tables, changed, plan, { seed: 1, moves, moneyMinor });
     return { kind: "planned", ...tellDifference(menu.week, week, changed, outcome) };
-  }
-
-  async #state(id: string): Promise<KeptKitchen["events"]["state"]> {
-    return (await this.#keep(id)).events.state;
   }
 
   async #keep(id: string): Promise<KeptKitchen> {

@@ -1,4 +1,5 @@
 import type { WeekChange } from "halfloaf/kitchen";
+import { weekChanges } from "halfloaf/kitchen/record";
 import { useCallback, useEffect, useRef, useState } from "react";
 import { readDevice } from "../kitchen/device.ts";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
@@ -22,10 +23,12 @@ export function useMending(isWanted = true): {
   readonly forget: () => void;
 } {
   const { view } = useKitchen();
-  const { day, menu } = view;
+  const { day, menu, state } = view;
   const [mending, setMending] = useState<Mending>({ kind: "idle" });
   const turn = useRef(0);
   const event = menu?.event;
+  const lookUp = useRef((): WeekChange[] => []);
+  lookUp.current = () => (menu === undefined ? [] : weekChanges(state, menu.week, day));
   useEffect(() => {
     const { open } = readDevice();
     if (!isWanted || open === undefined || event === undefined) return;
@@ -45,7 +48,7 @@ export function useMending(isWanted = true): {
       try {
         answered = {
           kind: "answered",
-          answer: await startThinker().mendWeek({ kitchen: open, day, asked, ...how }),
+          answer: await startThinker().mendWeek({ kitchen: open, day, asked, known: lookUp.current(), ...how }),
         };
       } catch {
         answered = { kind: "failed" };

@@ -1,4 +1,4 @@
-import { weekChanges } from "halfloaf/kitchen/record";
+import { weekNews } from "halfloaf/kitchen/record";
 import { type ReactNode, useEffect, useMemo } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useMayWrite } from "../sharing/useMayWrite.ts";
@@ -12,10 +12,7 @@ export function Follow(): ReactNode {
   const { session, view } = useKitchen();
   const { state, menu, day } = view;
   const mayTake = useMayWrite("menu-accepted");
-  const news = useMemo(() => {
-    const changes = menu === undefined ? [] : weekChanges(state, menu.week, day);
-    return changes.filter(({ kind }) => kind !== "bought" && kind !== "want");
-  }, [state, menu, day]);
+  const news = useMemo(() => (menu === undefined ? [] : weekNews(state, menu.week, day)), [state, menu, day]);
   const { mending, ask, forget } = useMending(news.length > 0);
   const told = JSON.stringify(news);
   // biome-ignore lint/correctness/useExhaustiveDependencies: an answer holds for the news it was given for.

@@ -33,6 +33,7 @@ export const accountsDe: typeof accountsEn = {
     platesNone: "Keine Teller in diesen Tagen.",
     asPlanned: "Geplant",
     asItWas: "Wie es war",
+    elsewhere: (money: string) => `für ${money} anderswo gegessen`,
     nobody: "niemand aß hier",
     guests: (count, told) => counted(count, { one: `Gäste: ${told} Portion`, other: `Gäste: ${told} Portionen` }),
     energy: "Was das Kochen an Strom zog",

@@ -32,6 +32,7 @@ export const accountsEn = {
     platesNone: "No plates in these days.",
     asPlanned: "Planned",
     asItWas: "As it was",
+    elsewhere: (money: string) => `eaten elsewhere for ${money}`,
     nobody: "nobody ate here",
     guests: (count: number, told: string) =>
       counted(count, { one: `guests: ${told} portion`, other: `guests: ${told} portions` }),

@@ -70,4 +70,5 @@ export { settleTwins, toCanonicalText } from "./settleTwins.ts";
 export { compareStamps, nextStamp, type Stamp } from "./stamp.ts";
 export { toKitchen } from "./toKitchen.ts";
 export { type UseUpLine, useUpList } from "./useUpList.ts";
-export { weekChanges } from "./weekChanges.ts";
+export { lotsOfLine, weekChanges } from "./weekChanges.ts";
+export { weekNews } from "./weekNews.ts";

@@ -18,7 +18,8 @@ import { portionsAtHand } from "./portionsAtHand.ts";
 import { RecordLedger } from "./RecordLedger.ts";
 import { remindersOf } from "./remindersOf.ts";
 import { useUpList } from "./useUpList.ts";
-import { weekChanges } from "./weekChanges.ts";
+import { lotsOfLine, weekChanges } from "./weekChanges.ts";
+import { weekNews } from "./weekNews.ts";
 
 const tables = readStarterTables();
 let kitchen: Kitchen;
@@ -80,6 +81,77 @@ describe("what the plan has to follow", () => {
     const state = stateOf({ kind: "ate-out", on, sitting: "evening" });
     expect(weekChanges(state, week, on)).toEqual([{ kind: "skip", at: { date: on, kind: "evening" } }]);
     expect(weekChanges(state, week, addDays(on, 1))).toEqual([]);
+  });
+});
+
+describe("what is not at the shelf", () => {
+  const missedOn = (on: string, line: { readonly pack: string }, trip: WeekPlan["trips"][number]): EventBody => ({
+    kind: "at-shelf",
+    on,
+    trip: trip.date,
+    shop: trip.shop,
+    pack: line.pack,
+    isThere: false,
+  });
+
+  test("is not to be had until its trip is over, and is no news once the week does without it", () => {
+    const [trip] = week.trips;
+    const line = trip?.lines[0];
+    if (trip === undefined || line === undefined) throw new Error("the week lacks something");
+    const state = stateOf(missedOn(trip.date, line, trip));
+    const gone = { kind: "gone", pack: line.pack };
+    expect(weekChanges(state, week, trip.date)).toEqual([gone]);
+    expect(weekNews(state, week, trip.date)).toEqual([gone]);
+    const without = {
+      ...week,
+      trips: week.trips.map((each) => ({ ...each, lines: each.lines.filter(({ pack }) => pack !== line.pack) })),
+    };
+    expect(weekChanges(state, without, trip.date)).toEqual([gone]);
+    expect(weekNews(state, without, trip.date)).toEqual([]);
+    const changed = changeWeek(kitchen, tables, week, [gone as { kind: "gone"; pack: string }], trip.date);
+    expect(changed.ok ? [] : changed.issues).toEqual([]);
+  });
+
+  test("never came home once its trip is over, which is news as long as something is to be cooked of it", () => {
+    const { trip, line } = neededLater();
+    const state = stateOf(missedOn(trip.date, line, trip));
+    const tomorrow = addDays(trip.date, 1);
+    const lost = lotsOfLine(week, trip.date, line).map((lot) => ({ kind: "off" as const, lot }));
+    expect(weekChanges(state, week, tomorrow)).toEqual(lost);
+    expect(weekNews(state, week, tomorrow).length).toBeGreaterThan(0);
+    expect(weekNews(state, { ...week, batches: [] }, tomorrow)).toEqual([]);
+    const changed = changeWeek(kitchen, tables, week, lost, tomorrow);
+    expect(changed.ok ? [] : changed.issues).toEqual([]);
+    // Bought after all, as planned, it is there.
+    const { food, pack, count, massG } = line;
+    const bought = lotsOfLine(week, trip.date, line).map((lot, at): EventBody => {
+      const rest = { food, pack, place: "dry-store" as const, massG: massG / count, costMinor: 1 };
+      return { kind: "bought", on: tomorrow, lot: `late-${at}`, planned: { week: week.from, lot }, ...rest };
+    });
+    expect(weekChanges(stateOf(missedOn(trip.date, line, trip), ...bought), week, tomorrow)).toEqual([]);
+  });
+
+  /** A line of a trip of which something is cooked on a later day. */
+  function neededLater() {
+    for (const trip of week.trips)
+      for (const line of trip.lines) {
+        const lots = lotsOfLine(week, trip.date, line);
+        const isNeeded = week.batches.some(
+          ({ date, uses }) => date > trip.date && uses.some(({ lot }) => lots.includes(lot)),
+        );
+        if (isNeeded) return { trip, line };
+      }
+    throw new Error("nothing is bought for later");
+  }
+
+  test("what is asked of a pack stands in for what the record says of it", () => {
+    const known = [
+      { kind: "gone" as const, pack: "oats" },
+      { kind: "price" as const, pack: "rice", priceMinor: 9 },
+    ];
+    const asked = [{ kind: "price" as const, pack: "oats", priceMinor: 5 }];
+    const followed = followWeek((all) => ({ ok: true, value: all }), asked, known);
+    expect(followed).toMatchObject({ ok: true, value: { changes: [asked[0], known[1]] } });
   });
 });
 

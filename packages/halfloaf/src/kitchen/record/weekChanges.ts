@@ -6,14 +6,16 @@ import { keyOfPlanned, keyOfSitting, type RecordState } from "./recordState.ts";
 
 /**
  * What came out otherwise than an accepted week took it to be, for `changeWeek`: sittings at which somebody does not eat
- * here or guests do, packs at other prices, lots that went off or are missing. What was bought or cooked today stays as it is.
- * Lots have their names of the week. `today` is the first day that is not over; sittings before it are past and not changed.
+ * here or guests do, packs at other prices or not at the shelf, lots that went off, are missing or never came home. What was
+ * bought or cooked today stays as it is. Lots have their names of the week. `today` is the first day that is not over; sittings
+ * before it are past and not changed. Some of it the week may take account of already: `weekNews` are the rest.
  */
 export function weekChanges(state: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {
   return [
     ...sittingChanges(state, week, today),
     ...doneToday(state, week, today),
     ...priceChanges(state, week, today),
+    ...missingChanges(state, week, today),
     ...lossChanges(state, week),
   ];
 }
@@ -31,11 +33,10 @@ function doneToday(
     const isLeft = date !== today || sittings.get(keyOfSitting(date, kind))?.allAway === true || !isDone(dish, kind);
     return isLeft ? [] : [{ kind: "want", at: { date, kind }, dish }];
   });
-  const day = daysBetween(week.from, today) + 1;
   const trips = week.trips.filter(({ date }) => date === today);
   const packs = trips.flatMap(({ lines }) =>
-    lines.flatMap(({ pack, count }): WeekChange[] => {
-      const lots = Array.from({ length: count }, (_, copy) => `${pack}-day-${day}-${copy + 1}`);
+    lines.flatMap((line): WeekChange[] => {
+      const lots = lotsOfLine(week, today, line);
       const isHome = lots.every((lot) => planned.has(keyOfPlanned(week.from, lot)));
       return isHome ? [{ kind: "bought", lot: lots[0] as string }] : [];
     }),
@@ -87,6 +88,26 @@ function priceChanges({ prices }: RecordState, week: WeekPlan, today: CivilDate)
 }
 
 /**
+ * What was not there on the trips of these days: a pack of a trip that is not over is not to be had, and the lots that it was to
+ * become on one that is are not there.
+ */
+function missingChanges({ missing, planned }: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {
+  const last = addDays(week.from, week.days - 1);
+  const told = [...missing.values()].filter(({ trip }) => trip >= week.from && trip <= last);
+  const gone = new Set(told.flatMap(({ trip, pack }) => (trip >= today ? [pack] : [])));
+  const over = told.filter(({ trip }) => trip < today);
+  const lots = week.trips.flatMap(({ date, shop, lines }) =>
+    lines
+      .filter((line) => over.some(({ trip, pack, ...at }) => trip === date && at.shop === shop && pack === line.pack))
+      .flatMap((line) => lotsOfLine(week, date, line)),
+  );
+  return [
+    ...[...gone].map((pack) => ({ kind: "gone" as const, pack })),
+    ...lots.flatMap((lot): WeekChange[] => (planned.has(keyOfPlanned(week.from, lot)) ? [] : [{ kind: "off", lot }])),
+  ];
+}
+
+/**
  * What was thrown away or found missing of the week's lots before their time, beyond what the week says of that: what it
  * wastes of a lot that keeps to its end is a loss told before, the rest is what goes off by itself.
  */
@@ -101,4 +122,14 @@ function lossChanges(state: RecordState, week: WeekPlan): WeekChange[] {
     const massG = lost.reduce((sum, out) => sum + out.massG, 0) - toldG;
     return massG <= MASS_TOLERANCE_G ? [] : [{ kind: "off", lot: id, massG }];
   });
+}
+
+/** The names that a week has for the packs of a line of a trip, one a pack. */
+export function lotsOfLine(
+  week: Pick<WeekPlan, "from">,
+  date: CivilDate,
+  { pack, count }: Pick<WeekPlan["trips"][number]["lines"][number], "pack" | "count">,
+): string[] {
+  const day = daysBetween(week.from, date) + 1;
+  return Array.from({ length: count }, (_, copy) => `${pack}-day-${day}-${copy + 1}`);
 }
