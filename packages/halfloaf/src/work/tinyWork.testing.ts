@@ -69,15 +69,25 @@ export const tinyWork: fc.Arbitrary<WorkProblem> = fc
     board: { count: boards, washMinutes: 1, washWeight: 2 },
   }));
 
-/** The best measures, by trying every start and every wash up to a horizon, with the checker as the only judge. */
+/**
+ * The best measures, by trying every start and every wash up to a horizon, with the checker as the only judge. Washes are
+ * not tried for starts that break without any what washes cannot mend.
+ */
 export function bestByTrying(problem: WorkProblem, horizon: number): WorkMeasures | undefined {
   let best: WorkMeasures | undefined;
-  for (const plan of plansWithin(problem, horizon)) {
-    const { faults, measures } = checkWork(problem, plan, findExcesses(problem, plan));
-    if (faults.length === 0 && measures && (!best || isBetter(measures, best))) best = measures;
+  for (const unwashed of startsWithin(problem, horizon)) {
+    const { faults: found } = checkWork(problem, unwashed, findExcesses(problem, unwashed));
+    if (found.some(({ code }) => !MENDED_BY_WASHES.has(code))) continue;
+    for (const plan of washesOf(problem, unwashed, horizon)) {
+      const { faults, measures } = checkWork(problem, plan, findExcesses(problem, plan));
+      if (faults.length === 0 && measures && (!best || isBetter(measures, best))) best = measures;
+    }
   }
   return best;
 }
+
+/** A wash only ever takes hands, time and places from what else there is. */
+const MENDED_BY_WASHES: ReadonlySet<string> = new Set(["hygiene", "unwashed"]);
 
 function isBetter(a: WorkMeasures, b: WorkMeasures): boolean {
   const of = (m: WorkMeasures) => [m.excessMinutes, m.serveMinutes, m.keeping, m.turns];
@@ -86,23 +96,27 @@ function isBetter(a: WorkMeasures, b: WorkMeasures): boolean {
   return at >= 0 && (left[at] as number) < (right[at] as number);
 }
 
-function* plansWithin(problem: WorkProblem, horizon: number): Generator<WorkPlan> {
+function* startsWithin(problem: WorkProblem, horizon: number): Generator<WorkPlan> {
   const times = Array.from({ length: horizon + 1 }, (_, t) => t);
-  const isCut =
-    problem.steps.some(({ board }) => board === "raw") && problem.steps.some(({ board }) => board === "ready");
-  const boardWashes = [[], ...(isCut && problem.board?.count === 1 ? times.map((t) => [t]) : [])];
-  const isWashed = problem.kit[0]?.washMinutes !== undefined;
-  const kitWashes = isWashed ? [0, 1].flatMap((use) => times.map((startMinutes) => [{ use, startMinutes }])) : [[]];
   for (const a of times) {
     for (const b of times) {
       for (const c of times) {
         const starts = [a, b, c];
         const serveMinutes = Math.max(...starts.map((start, i) => start + (problem.steps[i]?.minutes as number)));
         if (serveMinutes > horizon || a + (problem.steps[0]?.minutes as number) > b) continue;
-        for (const board of boardWashes) {
-          for (const kit of kitWashes) yield { starts, serveMinutes, boardWashes: board, kitWashes: kit };
-        }
+        yield { starts, serveMinutes, boardWashes: [], kitWashes: [] };
       }
     }
   }
+}
+
+function* washesOf(problem: WorkProblem, unwashed: WorkPlan, horizon: number): Generator<WorkPlan> {
+  const times = Array.from({ length: horizon + 1 }, (_, t) => t);
+  const isCut =
+    problem.steps.some(({ board }) => board === "raw") && problem.steps.some(({ board }) => board === "ready");
+  const boardWashes = [[], ...(isCut && problem.board?.count === 1 ? times.map((t) => [t]) : [])];
+  const isWashed = problem.kit[0]?.washMinutes !== undefined;
+  const kitWashes = isWashed ? [0, 1].flatMap((use) => times.map((startMinutes) => [{ use, startMinutes }])) : [[]];
+  for (const board of boardWashes)
+    for (const kit of kitWashes) yield { ...unwashed, boardWashes: board, kitWashes: kit };
 }

@@ -17,9 +17,8 @@ import type { WeekChange } from "./WeekChange.ts";
 import { writeWeek } from "./writeWeek.ts";
 
 /** Few, as no test here is about how cheap a plan is. */
-const WIDE_MOVES = 20_000;
-
-const MOVES = 40_000;
+const WIDE_MOVES = 6000;
+const MOVES = 12_000;
 let tables: Tables;
 let kitchen: Kitchen;
 let week: WeekPlan;

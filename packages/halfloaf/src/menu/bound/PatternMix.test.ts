@@ -1,13 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { HullCuts } from "./HullCuts.ts";
-import { expectPlansKept } from "./keepPlans.testing.ts";
 import { PatternMix } from "./PatternMix.ts";
 import { type FoodBlock, MASS_STEPS, PatternTable } from "./PatternTable.ts";
-
-test("no cut found between plans, with fewer packs than they need, cuts a plan off", () => {
-  expect(expectPlansKept((facts, measures) => new HullCuts(facts, measures), 40)).toBeGreaterThan(0);
-}, 120_000);
 
 const MISSING = 50;
 const pattern = fc.record({
