@@ -1,4 +1,5 @@
 import { Command, CommanderError, Option } from "commander";
+import { EFFORTS, type Effort } from "halfloaf/menu";
 import { addChoices } from "./choices/addChoices.ts";
 import { cardCommand } from "./commands/cardCommand.ts";
 import { checkCommand } from "./commands/checkCommand.ts";
@@ -13,7 +14,6 @@ import type { Terminal } from "./output/Terminal.ts";
 import { addRead } from "./read/addRead.ts";
 import { addShare } from "./share/addShare.ts";
 import { addSheet } from "./sheet/addSheet.ts";
-import { EFFORTS, type Effort } from "./week/searchWeek.ts";
 import { addWhy } from "./why/addWhy.ts";
 import { HELP } from "./words/helpTexts.ts";
 import { KEEP_HELP } from "./words/keepHelpTexts.ts";

@@ -1,10 +1,10 @@
 import { type Command, Option } from "commander";
+import { EFFORTS, type Effort } from "halfloaf/menu";
 import { type ChoicesWish, choicesCommand } from "../commands/choicesCommand.ts";
 import type { ExitCode } from "../exitCodes.ts";
 import { USUAL_KITCHEN } from "../input/openKitchen.ts";
 import { parseDay, parseWhole } from "../input/parseOption.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { EFFORTS, type Effort } from "../week/searchWeek.ts";
 import { HELP } from "../words/helpTexts.ts";
 import { AGAINST } from "./ChoicesReport.ts";
 

@@ -1,6 +1,6 @@
 import { tellCount } from "@halfloaf/words/en";
 import { type KitchenProblem, stateTogether, toMenuProblem, toWeekPlan } from "halfloaf/kitchen";
-import { type Against, type Choice, type FrontierReport, frontier } from "halfloaf/menu";
+import { type Against, type Choice, EFFORTS, type Effort, type FrontierReport, frontier } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import type { ChoicesReport } from "../choices/ChoicesReport.ts";
@@ -12,7 +12,6 @@ import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import { layFaults } from "../output/layFaults.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { EFFORTS, type Effort } from "../week/searchWeek.ts";
 import { tellGaps } from "../week/tellNoPlan.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";

@@ -7,7 +7,7 @@ import {
   writeWeek,
 } from "halfloaf/kitchen";
 import { followWeek } from "halfloaf/kitchen/record";
-import { priceKeeping, type ReplanOutcome } from "halfloaf/menu";
+import { EFFORTS, type Effort, priceKeeping, type ReplanOutcome } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { CivilDate } from "halfloaf/quantity";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
@@ -27,7 +27,6 @@ import { wrap } from "../output/layout.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { layWeek } from "../week/layWeek.ts";
 import { findPlace, nameWeekFile, saveWeek } from "../week/saveWeek.ts";
-import { EFFORTS, type Effort } from "../week/searchWeek.ts";
 import { tellGaps } from "../week/tellNoPlan.ts";
 import { type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";

@@ -1,11 +1,11 @@
-import type { FoundPlan } from "halfloaf/menu";
+import { EFFORTS, type FoundPlan } from "halfloaf/menu";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
 import { USUAL_KITCHEN } from "../input/openKitchen.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { layNoPlan } from "../week/layNoPlan.ts";
-import { EFFORTS, type SearchOutcome, searchWeek } from "../week/searchWeek.ts";
+import { type SearchOutcome, searchWeek } from "../week/searchWeek.ts";
 import { tellNoPlan } from "../week/tellNoPlan.ts";
 import { layWhyHead, layWhyPart } from "../why/layWhy.ts";
 import { addPart, beginReport, listWhySteps, type WhyQuestion, type WhyStep } from "../why/listWhySteps.ts";

@@ -1,9 +1,9 @@
 import { type Command, Option } from "commander";
+import { EFFORTS, type Effort } from "halfloaf/menu";
 import { type MendWish, mendCommand } from "../commands/mendCommand.ts";
 import type { ExitCode } from "../exitCodes.ts";
 import { parseDay, parseWhole } from "../input/parseOption.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { EFFORTS, type Effort } from "../week/searchWeek.ts";
 import { HELP } from "../words/helpTexts.ts";
 import { KEEP_HELP } from "../words/keepHelpTexts.ts";
 import { type AskedChange, READERS } from "./parseMendOptions.ts";

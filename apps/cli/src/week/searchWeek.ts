@@ -5,10 +5,6 @@ import { atHighPrices, type MenuPlan, type MenuProblem, MenuSearch } from "halfl
 import { checkPlan } from "halfloaf/menu/check";
 import type { Terminal } from "../output/Terminal.ts";
 
-/** How many moves the search makes at each effort. */
-export const EFFORTS = { quick: 60_000, usual: 600_000, long: 4_000_000 } as const;
-export type Effort = keyof typeof EFFORTS;
-
 /** What to search, for how long, from which seed. */
 export interface SearchWish {
   readonly stated: KitchenProblem;

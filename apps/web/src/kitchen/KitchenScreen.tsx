@@ -15,15 +15,18 @@ import { LazyFold } from "./LazyFold.tsx";
 import { LimitsPart } from "./LimitsPart.tsx";
 import { ShopsPart } from "./ShopsPart.tsx";
 import { SittingsPart } from "./SittingsPart.tsx";
+import { WorthPart } from "./WorthPart.tsx";
 
 const PaceList = lazy(() => import("./PaceList.tsx"));
+const VarietyList = lazy(() => import("./variety/VarietyList.tsx"));
 const TableButtons = lazy(() => import("../sheets/TableButtons.tsx"));
 
 /** Who eats, with what kit, within which limits, by which authority, on which devices. */
 export default function KitchenScreen(): ReactNode {
   const { words, further } = useFurther("kitchen");
   const { view } = useKitchen();
-  const { name } = view.edited;
+  const { name, limits } = view.edited;
+  const { variety } = limits;
   return (
     <div className="stack">
       <div className="row spread head-stays">
@@ -35,6 +38,14 @@ export default function KitchenScreen(): ReactNode {
       <KitPart />
       <SittingsPart />
       <LimitsPart />
+      <LazyFold
+        title={further.kitchen.variety}
+        brief={variety.length === 0 ? further.none : further.kitchen.ruleCount(variety.length)}
+        className="variety"
+      >
+        <VarietyList />
+      </LazyFold>
+      <WorthPart />
       <LazyFold title={further.kitchen.pace} brief={further.kitchen.paceBrief} className="pace">
         <PaceList />
       </LazyFold>

@@ -14,52 +14,34 @@ type Minutes = number | undefined | readonly (number | undefined)[];
 
 interface LimitsDraft {
   readonly name: string;
-  readonly minuteMinor: number | undefined;
-  readonly kwhMinor: number | undefined;
   readonly budgetMinor?: number | undefined;
   readonly standRisePct?: number | undefined;
   readonly tripsPerWeek?: number | undefined;
   readonly distinctEvenings?: number | undefined;
   readonly usesPerDish?: number | undefined;
+  readonly mainMax?: number | undefined;
+  readonly energyTolerancePct?: number | undefined;
   readonly handsOnMinutes: Minutes;
 }
 
-/** What a week may cost in money, minutes and ways, and what a minute is worth. */
+/** What a week may cost in money, minutes and ways, and how alike its dishes may be. */
 export function LimitsPart(): ReactNode {
   const { further, formats } = useFurther("kitchen");
   const { view } = useKitchen();
-  const { currency, name, limits, worth, energyPrice } = view.edited;
-  const { draft, setDraft, version } = useDraft<LimitsDraft>({
-    ...limits,
-    name,
-    minuteMinor: worth.minuteMinor,
-    kwhMinor: energyPrice?.kwhMinor,
-  });
+  const { currency, name, limits } = view.edited;
+  const { draft, setDraft, version } = useDraft<LimitsDraft>({ ...limits, name });
   const { issues, isSaved, save } = useSaving();
   const { kitchen } = further;
   const keep = (): void => {
-    const { name: title, minuteMinor, budgetMinor, kwhMinor, ...others } = draft;
+    const { name: title, budgetMinor, ...others } = draft;
     const set = budgetMinor === undefined ? others : { ...others, budgetMinor };
-    save(({ energyPrice: before, ...edited }) => ({
-      ...edited,
-      name: title,
-      limits: set,
-      worth: { ...edited.worth, minuteMinor },
-      // A price that was changed is no estimate of ours any more.
-      ...(kwhMinor !== undefined && { energyPrice: kwhMinor === before?.kwhMinor ? before : { kwhMinor } }),
-    }));
+    save((edited) => ({ ...edited, name: title, limits: set }));
   };
   const budget = limits.budgetMinor === undefined ? further.none : formats.money(limits.budgetMinor, currency);
   return (
     <Fold title={kitchen.limits} brief={budget}>
       <PartForm issues={issues} isSaved={isSaved} onSave={keep}>
-        <LimitsFields
-          key={version}
-          limits={draft}
-          isEstimate={energyPrice?.estimate === true && draft.kwhMinor === energyPrice.kwhMinor}
-          currency={currency}
-          onChange={setDraft}
-        />
+        <LimitsFields key={version} limits={draft} currency={currency} onChange={setDraft} />
       </PartForm>
     </Fold>
   );
@@ -67,19 +49,19 @@ export function LimitsPart(): ReactNode {
 
 interface LimitsFieldsProps {
   readonly limits: LimitsDraft;
-  /** True where the price of a kWh was never given by anyone here. */
-  readonly isEstimate: boolean;
   readonly currency: string;
   readonly onChange: (limits: LimitsDraft) => void;
 }
 
-function LimitsFields({ limits, isEstimate, currency, onChange }: LimitsFieldsProps): ReactNode {
-  const { kitchen, estimate } = useFurther("kitchen").further;
+function LimitsFields({ limits, currency, onChange }: LimitsFieldsProps): ReactNode {
+  const { kitchen } = useFurther("kitchen").further;
   const counts = [
     ["standRisePct", kitchen.standRise],
     ["tripsPerWeek", kitchen.trips],
     ["distinctEvenings", kitchen.evenings],
     ["usesPerDish", kitchen.uses],
+    ["mainMax", kitchen.mainMax],
+    ["energyTolerancePct", kitchen.energyTolerance],
   ] as const;
   return (
     <>
@@ -100,21 +82,6 @@ function LimitsFields({ limits, isEstimate, currency, onChange }: LimitsFieldsPr
             isWhole
           />
         ))}
-        <MoneyField
-          label={kitchen.worth}
-          value={limits.minuteMinor}
-          currency={currency}
-          onChange={(minuteMinor) => onChange({ ...limits, minuteMinor })}
-        />
-      </div>
-      <p className="small soft">{kitchen.worthNote}</p>
-      <div className="fields">
-        <MoneyField
-          label={isEstimate ? `${kitchen.kwh}, ${estimate}` : kitchen.kwh}
-          value={limits.kwhMinor}
-          currency={currency}
-          onChange={(kwhMinor) => onChange({ ...limits, kwhMinor })}
-        />
       </div>
       <HandsOn minutes={limits.handsOnMinutes} onChange={(handsOnMinutes) => onChange({ ...limits, handsOnMinutes })} />
     </>

@@ -48,7 +48,11 @@ function fieldOf({ path }: Issue, { kitchen }: Further<"kitchen">): string {
     tripsPerWeek: kitchen.trips,
     distinctEvenings: kitchen.evenings,
     usesPerDish: kitchen.uses,
+    mainMax: kitchen.mainMax,
+    energyTolerancePct: kitchen.energyTolerance,
     minuteMinor: kitchen.worth,
+    vesselMinutes: kitchen.vesselMinutes,
+    dislikePointMinor: kitchen.dislikePoint,
     kwhMinor: kitchen.kwh,
   };
   const key = path.findLast((each) => typeof each === "string" && Object.hasOwn(names, each));

@@ -1,5 +1,6 @@
 import type { WeekPlan } from "halfloaf/kitchen";
 import { type EditedKitchen, menuToCome } from "halfloaf/kitchen/record";
+import { EFFORTS } from "halfloaf/menu";
 import { addDays } from "halfloaf/quantity";
 import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from "react";
 import "../kitchen/fields/fields.css";
@@ -23,8 +24,6 @@ const WeekSheets = lazy(() => import("../sheets/WeekSheets.tsx"));
 const WhyAbsent = lazy(() => import("./WhyAbsent.tsx"));
 const WishesMet = lazy(() => import("./wishes/WishesMet.tsx"));
 
-/** Moves of the usual search, and of one that is worth waiting for. */
-const MOVES = { usual: 600_000, long: 4_000_000 } as const;
 /** Seeds of one planning after another are so far apart that the searches of one, each with a seed of its own, share none. */
 const SEED_STEP = 100;
 /** So many days ahead a plan may begin. */
@@ -47,7 +46,7 @@ export default function MenuScreen(): ReactNode {
     // Whoever comes from making a kitchen has asked for a plan already; once is enough.
     if (!isPlanAsked(history.state)) return;
     history.replaceState(null, "");
-    void plan(view.kitchen, { from: view.day, days: USUAL_DAYS, seed: 1, moves: MOVES.usual });
+    void plan(view.kitchen, { from: view.day, days: USUAL_DAYS, seed: 1, moves: EFFORTS.usual });
   }, [plan, view]);
   const kitchen = useMemo(() => ({ ...view.kitchen, startsOn: addDays(view.day, ahead) }), [view, ahead]);
   // A week that was taken for days to come is there to be seen before they begin.
@@ -56,7 +55,7 @@ export default function MenuScreen(): ReactNode {
   const kept = (isToCome ? toCome : undefined) ?? view.menu ?? toCome;
   const week = offered ?? weekOf(planning) ?? kept?.week;
   const isBusy = planning.kind === "stating" || planning.kind === "searching";
-  const planAnew = (own = 1, moves: number = MOVES.usual): void => {
+  const planAnew = (own = 1, moves: number = EFFORTS.usual): void => {
     setOffered(undefined);
     setSeed(own);
     const now = session.view;
@@ -147,7 +146,7 @@ export default function MenuScreen(): ReactNode {
               <button type="button" className="button" onClick={() => planAnew(seed + SEED_STEP)}>
                 {further.week.another}
               </button>
-              <button type="button" className="button" onClick={() => planAnew(seed, MOVES.long)}>
+              <button type="button" className="button" onClick={() => planAnew(seed, EFFORTS.long)}>
                 {further.week.longer}
               </button>
             </>

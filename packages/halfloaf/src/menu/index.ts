@@ -32,5 +32,6 @@ export { type Remainder, toRemainder } from "./replan/Remainder.ts";
 export { type ReplanOptions, type ReplanOutcome, replan } from "./replan/replan.ts";
 export type { ChangeReason, SittingChange } from "./replan/SittingChange.ts";
 export { atHighPrices } from "./search/atHighPrices.ts";
+export { EFFORTS, type Effort } from "./search/efforts.ts";
 export { LocalSearch } from "./search/LocalSearch.ts";
 export { MenuSearch, type SearchOptions, type SearchReport } from "./search/MenuSearch.ts";

@@ -5,7 +5,7 @@ import { DaysField } from "../../kitchen/DaysField.tsx";
 import { ChoiceField } from "../../kitchen/fields/ChoiceField.tsx";
 import { MoneyField } from "../../kitchen/fields/MoneyField.tsx";
 import { NumberField } from "../../kitchen/fields/NumberField.tsx";
-import { TickField } from "../../kitchen/fields/TickField.tsx";
+import { TicksField } from "../../kitchen/fields/TicksField.tsx";
 import { useKitchen } from "../../kitchen/KitchenProvider.tsx";
 import { useNames } from "../../kitchen/useNames.ts";
 import { useFurther } from "../../words/useFurther.ts";
@@ -36,7 +36,7 @@ export function WishFields({ wish, onChange }: WishFieldsProps): ReactNode {
         <NumberField label={wishes.most} value={wish.most} onChange={(most) => onChange({ ...wish, most })} isWhole />
       </div>
       <DaysField legend={wishes.days} days={wish.on} onChange={(on) => onChange({ ...wish, on })} />
-      <Ticks
+      <TicksField
         legend={wishes.at}
         isShort
         choices={kinds.map((kind) => [kind, words.sittings[kind]] as const)}
@@ -44,7 +44,7 @@ export function WishFields({ wish, onChange }: WishFieldsProps): ReactNode {
         onChange={(at) => onChange({ ...wish, at })}
       />
       {eaters.length > 1 && (
-        <Ticks
+        <TicksField
           legend={wishes.eaters}
           choices={eaters.map(({ id, name }) => [id, name] as const)}
           ticked={wish.eaters}
@@ -68,41 +68,6 @@ export function WishFields({ wish, onChange }: WishFieldsProps): ReactNode {
         )}
       </div>
     </>
-  );
-}
-
-interface TicksProps<Value extends string> {
-  readonly legend: string;
-  /** True where the names are short, so that several fit beside each other. */
-  readonly isShort?: boolean;
-  readonly choices: readonly (readonly [Value, string])[];
-  readonly ticked: readonly Value[];
-  readonly onChange: (ticked: Value[]) => void;
-}
-
-function Ticks<Value extends string>({
-  legend,
-  isShort = false,
-  choices,
-  ticked,
-  onChange,
-}: TicksProps<Value>): ReactNode {
-  const tick = (value: Value, isTicked: boolean): void =>
-    onChange(choices.flatMap(([each]) => ((each === value ? isTicked : ticked.includes(each)) ? [each] : [])));
-  return (
-    <fieldset className="choice">
-      <legend>{legend}</legend>
-      <div className={isShort ? "ticks short" : "ticks"}>
-        {choices.map(([value, label]) => (
-          <TickField
-            key={value}
-            label={label}
-            isTicked={ticked.includes(value)}
-            onChange={(isTicked) => tick(value, isTicked)}
-          />
-        ))}
-      </div>
-    </fieldset>
   );
 }
 

@@ -1,4 +1,5 @@
 import type { MenuPlan } from "../plan.ts";
+import { EFFORTS } from "../search/efforts.ts";
 import type { Judge, JudgedFault, Verdict } from "./Judge.ts";
 import type { ChangedWeek } from "./MenuChange.ts";
 import { putBack, type SettledPlan } from "./putBack.ts";
@@ -51,8 +52,6 @@ const USUAL_MOVES = 22_000;
 const WIDE = 24;
 /** They are told apart from the one before and from each other by their seeds. */
 const WIDE_SEED = 100;
-/** Moves made where nothing near the old menu keeps all limits. */
-const FAR_MOVES = 60_000;
 /** Share of the old plan's money that another dish at one sitting must save. */
 const CHANGE_SHARE = 0.002;
 /** Changes beyond so many cost nothing more: the menu is then another one. */
@@ -76,7 +75,7 @@ const MUCH_DEARER = 0.015;
 export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, options: ReplanOptions): ReplanOutcome {
   const remainder = toRemainder(week);
   const { judge } = options;
-  const { seed = 1, moves = USUAL_MOVES, wideMoves = WIDE * moves, farMoves = FAR_MOVES } = options;
+  const { seed = 1, moves = USUAL_MOVES, wideMoves = WIDE * moves, farMoves = EFFORTS.quick } = options;
   const before = judge(week.problem, week.plan);
   const weekMinor = Math.abs(before.money.totalMinor);
   const changeMinor = options.changeMinor ?? CHANGE_SHARE * weekMinor;

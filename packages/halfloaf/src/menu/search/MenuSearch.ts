@@ -3,6 +3,7 @@ import type { MenuProblem } from "../problem.ts";
 import { Annealing, type Sketch } from "./Annealing.ts";
 import { carriesAll } from "./carriesAll.ts";
 import { decodePlan } from "./decodePlan.ts";
+import { EFFORTS } from "./efforts.ts";
 import { LimitWeights } from "./LimitWeights.ts";
 import { FIRST_PENALTIES, LIMIT_KINDS, type Penalties } from "./Penalties.ts";
 import { estimateDishes, steerDraws } from "./steerDraws.ts";
@@ -35,8 +36,6 @@ export interface SearchOptions {
 const CHUNK = 2000;
 /** Moves of each round until there is a plan. */
 const SEEKING_ROUND = 8000;
-/** Moves to be expected when nobody says how long the search will be. */
-const USUAL_MOVES = 600_000;
 /** Of the moves expected, this share goes into the long fall from a new start, the rest into refining. */
 const FALL_SHARE = 0.62;
 /** Money of a week for which temperatures and penalties are made; those of dearer weeks are raised. */
@@ -71,7 +70,7 @@ export class MenuSearch {
   constructor(problem: MenuProblem, seed: number, options: SearchOptions = {}) {
     this.problem = problem;
     this.options = options;
-    this.expectedMoves = options.expectedMoves ?? USUAL_MOVES;
+    this.expectedMoves = options.expectedMoves ?? EFFORTS.usual;
     this.state = this.createState();
     const penalties = this.hardPenalties(1);
     const mostTrips = "trip" in (options.elastic ?? {}) ? problem.trips.length : problem.limits.maxTrips;
