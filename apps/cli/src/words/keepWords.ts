@@ -1,7 +1,7 @@
 import type { LedgerRow } from "@halfloaf/keep";
 import { tellCount, tellDayShort, tellMass, tellMoney, tellNumber, tellPortions } from "@halfloaf/words/en";
 import type { EventOf, RecordEvent } from "halfloaf/kitchen/record";
-import type { KeepingLimit } from "halfloaf/stores";
+import type { KeepingLimit, WasteReason } from "halfloaf/stores";
 import { harmless } from "../output/harmless.ts";
 import type { Names } from "./Names.ts";
 
@@ -23,12 +23,16 @@ export function tellPlace(place: keyof typeof PLACES): string {
 
 /** What ended the time of something that has gone off. */
 const ENDED: Readonly<Record<string, string>> = {
+  spoilt: "went bad",
+  "too-much": "too much of it",
+  "not-liked": "nobody liked it",
+  mishap: "it fell, burnt or got wet",
   "unopened-life": "kept past its time",
   "opened-life": "open past its time",
   "use-by": "past the use-by day on its label",
   "best-before": "past the best-before day on its label",
   thawed: "thawed past its time",
-} satisfies Record<KeepingLimit, string>;
+} satisfies Record<KeepingLimit | WasteReason, string>;
 
 type Told = { readonly [Kind in RecordEvent["kind"]]: (event: EventOf<Kind>, names: KeepNames) => string };
 

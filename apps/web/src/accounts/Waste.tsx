@@ -1,8 +1,9 @@
-import { type Saving, wasteBy } from "halfloaf/kitchen/record";
+import { type Saving, wasteBy, wasteByReason } from "halfloaf/kitchen/record";
 import type { CivilDate } from "halfloaf/quantity";
 import { type ReactNode, useMemo } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { tellWhy } from "../stores/wasteWhy.ts";
 import { useFurther } from "../words/useFurther.ts";
 
 interface WasteProps {
@@ -12,7 +13,7 @@ interface WasteProps {
 
 /** What was thrown away, by food, the dearest first, and what would have saved it. */
 export function Waste({ from, to }: WasteProps): ReactNode {
-  const { further, formats } = useFurther("accounts");
+  const { further, formats } = useFurther("accounts", "stores");
   const { view } = useKitchen();
   const names = useNames();
   const { kitchen, state, tables } = view;
@@ -20,11 +21,26 @@ export function Waste({ from, to }: WasteProps): ReactNode {
     () => wasteBy(kitchen, state, tables.foods, from, to),
     [kitchen, state, tables.foods, from, to],
   );
+  const reasons = useMemo(() => wasteByReason(state, from, to), [state, from, to]);
   const { accounts } = further;
   return (
     <section className="stack tight">
       <h2>{accounts.waste}</h2>
       {losses.length === 0 && <p className="soft">{accounts.wasteNone}</p>}
+      {reasons.some(({ why }) => why !== undefined) && (
+        <table className="table small">
+          <caption className="unseen">{accounts.wasteWhy}</caption>
+          <tbody>
+            {reasons.map(({ why, massG, costMinor }) => (
+              <tr key={why}>
+                <th scope="row">{tellWhy(why, further)}</th>
+                <td className="figure">{formats.mass(massG)}</td>
+                <td className="figure">{formats.money(costMinor, kitchen.currency)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
       <ul className="lines">
         {losses.map(({ food, dish, massG, costMinor, lots }) => (
           <li key={`${food} ${dish}`} className="stack tight">

@@ -1,24 +1,26 @@
 import { PLACES } from "halfloaf/food";
 import { firstExpiredFirstOut, type LotState } from "halfloaf/stores";
-import { lazy, type ReactNode, useMemo, useState } from "react";
+import { lazy, type ReactNode, Suspense, useMemo, useRef, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { LongList } from "../kitchen/LongList.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
-import { useWords } from "../words/WordsContext.tsx";
 import "../kitchen/fields/fields.css";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { Stocktake } from "./Stocktake.tsx";
 import { StoredLot } from "./StoredLot.tsx";
 import { ToCount } from "./ToCount.tsx";
 
+const Found = lazy(() => import("./Found.tsx"));
 const TableButtons = lazy(() => import("../sheets/TableButtons.tsx"));
 
 /** What is here, where, until when. */
 export default function StoresScreen(): ReactNode {
-  const { words, formats } = useWords();
+  const { words, further, formats } = useFurther("stores");
   const { view } = useKitchen();
+  const [isFound, setFound] = useState(false);
+  const begin = useRef<HTMLButtonElement>(null);
   const lots = useMemo(
     () => firstExpiredFirstOut(view.state.lots.values()).filter(({ since }) => since <= view.day),
     [view.state, view.day],
@@ -32,6 +34,29 @@ export default function StoresScreen(): ReactNode {
       </div>
       <p className="soft">{words.stores.worth(formats.money(worth, view.kitchen.currency))}</p>
       <ToCount />
+      <Allowed to="stocked">
+        <div>
+          <button
+            ref={begin}
+            type="button"
+            className="button"
+            aria-expanded={isFound}
+            onClick={() => setFound(!isFound)}
+          >
+            {further.foundHere.begin}
+          </button>
+        </div>
+        {isFound && (
+          <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
+            <Found
+              onDone={() => {
+                setFound(false);
+                begin.current?.focus();
+              }}
+            />
+          </Suspense>
+        )}
+      </Allowed>
       <div className="stack beside">
         {PLACES.map((place) => (
           <Place key={place} name={words.stores.places[place]} lots={lots.filter((lot) => lot.place === place)} />

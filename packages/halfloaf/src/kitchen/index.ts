@@ -58,7 +58,7 @@ export { type CountedWish, missOfWish } from "./countWishes.ts";
 export { type DatedSitting, datedSittings, type SittingKind } from "./datedSittings.ts";
 export { type EaterShare, eaterShares, STANDARD_DAY_KJ } from "./eaterShares.ts";
 export { type FittedDish, fitDish, takesFood, type Unfit } from "./fitDish.ts";
-export { type FoodLife, foodLife } from "./foodLife.ts";
+export { type FoodLife, foodLife, placesOf } from "./foodLife.ts";
 export { type Hindrance, hindranceAt } from "./hindranceAt.ts";
 export { Eater, Kit, Kitchen, Limits, WeeklySitting, Worth } from "./kitchen.ts";
 export { PutBy, PuttingBy } from "./putBy.ts";

@@ -106,6 +106,18 @@ describe("cooking", () => {
     expect(doubts).toMatchObject([{ code: "gone-off", lot: "stew-1" }]);
   });
 
+  test("what a lot of unknown cost went into costs the least it was, and so does what is cooked of that", () => {
+    const found = { id: "f", food: "rice", place: "dry-store", boughtOn: day(0), massG: 500 } as const;
+    const { lots, doubts } = tell([
+      { kind: "stocked", on: day(0), stock: { ...found, costMinor: 0, costUnknown: true } },
+      cooked({ uses: [{ lot: "f", massG: 100 }] }),
+      cooked({ lot: "stew-2", uses: [{ lot: "stew-1", massG: 100 }] }),
+    ]);
+    expect(doubts).toEqual([]);
+    for (const id of ["stew-1", "stew-2"]) expect(lots.get(id)?.cooked?.atLeast).toBe(true);
+    expect(lots.get("f")).toMatchObject({ costUnknown: true, leftG: 400, leftMinor: 0 });
+  });
+
   test.each<[string, Partial<MovementOf<"cooked">>, object]>([
     ["a lot that is not there", { uses: [{ lot: "c", massG: 5 }] }, { code: "lot-unknown", lot: "c", shortG: 5 }],
     ["more than is left", { uses: [{ lot: "a", massG: 1005 }] }, { code: "too-much", lot: "a", shortG: 5 }],

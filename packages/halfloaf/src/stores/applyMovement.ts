@@ -3,6 +3,7 @@ import type { CivilDate } from "../quantity/index.ts";
 import { isGoneOff } from "./keepsUntil.ts";
 import {
   addFound,
+  isAtLeast,
   type LotState,
   lotOfBought,
   lotOfCooked,
@@ -100,6 +101,7 @@ interface Removal extends Leaving {
   readonly kind: "used" | "wasted" | "cooked";
   readonly massG: number;
   readonly for?: string | undefined;
+  readonly why?: string | undefined;
 }
 
 /** Takes as much as there is. */
@@ -164,7 +166,8 @@ function cook(movement: MovementOf<"cooked">, lots: ReadonlyMap<string, LotState
       changed.set(after.id, after);
     }
   }
-  const atLeast = doubts.length > 0 || (unbooked !== undefined && unbooked.length > 0);
+  const isUnknown = uses.some((use) => isAtLeast(lots.get(use.lot)));
+  const atLeast = isUnknown || doubts.length > 0 || (unbooked !== undefined && unbooked.length > 0);
   const within = foodsWithin(movement, lots);
   const what = { costMinor, atLeast, ...(within && { foods: within }) };
   return { lots: [...changed.values(), lotOfCooked(movement, foods, what)], doubts };

@@ -4,6 +4,7 @@ export { isGoneOff, type KeepingLimit, type KeepsUntil, keepsUntil } from "./kee
 export { Lot } from "./lot.ts";
 export {
   type CookedPortions,
+  isAtLeast,
   keepingOf,
   type LotState,
   MASS_TOLERANCE_G,
@@ -14,3 +15,4 @@ export { accountOf, costsByUse, type StoresAccount } from "./storesAccount.ts";
 export { deriveStores, type StoresState } from "./storesState.ts";
 export { type Taken, take } from "./take.ts";
 export { wasteOn } from "./wasteOn.ts";
+export { WASTE_REASONS, type WasteReason } from "./wasteReasons.ts";

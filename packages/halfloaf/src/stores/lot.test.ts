@@ -14,6 +14,7 @@ describe("reading a lot", () => {
     const opened = { ...lot, openedOn: "2026-03-03", placedOn: "2026-03-02", useBy: "2026-03-01", pack: "milk-1l" };
     expect(parseWith(Lot, opened)).toEqual({ ok: true, value: opened });
     expect(readIssues({ loose: true, costMinor: 0 })).toEqual([]);
+    expect(readIssues({ costUnknown: true, costMinor: 0 })).toEqual([]);
   });
 
   test.each([
@@ -25,6 +26,7 @@ describe("reading a lot", () => {
     [{ openedOn: "2026-03-01" }, "boughtOn"],
     [{ thawedOn: "2026-03-01" }, "boughtOn"],
     [{ loose: true, openedOn: "2026-03-03" }, "openedOn"],
+    [{ costUnknown: true }, "costMinor"],
     [{ colour: "white" }, "colour"],
   ])("%j is refused", (over, path) => {
     expect(readIssues(over)).toEqual([path]);

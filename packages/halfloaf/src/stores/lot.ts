@@ -24,6 +24,8 @@ const LotFacts = {
   loose: v.optional(v.literal(true)),
   /** Id of the pack it was bought as. */
   pack: v.optional(Id),
+  /** True where nobody knows what it cost: its cost is then 0, the least it was. */
+  costUnknown: v.optional(v.literal(true)),
 };
 
 /** Stock of one pack: mass in g as purchased, and what that mass cost in whole minor units. */
@@ -49,6 +51,14 @@ export const Lot = v.pipe(
       "nothing for separate pieces, which are never opened",
     ),
     ["openedOn"],
+  ),
+  v.forward(
+    v.partialCheck(
+      [["costUnknown"], ["costMinor"]],
+      ({ costUnknown, costMinor }) => costUnknown === undefined || costMinor === 0,
+      "0 where the cost is not known",
+    ),
+    ["costMinor"],
   ),
 );
 export type Lot = v.InferOutput<typeof Lot>;

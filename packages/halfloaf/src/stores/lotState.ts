@@ -14,6 +14,8 @@ export interface Outflow {
   readonly costMinor: number;
   /** What it was used for, where that was said. */
   readonly for?: string | undefined;
+  /** Why it was thrown away, where that was said: one of `WASTE_REASONS`, or what somebody wrote. */
+  readonly why?: string | undefined;
 }
 
 /** What a lot of cooked portions is: of which dish, and how long it keeps, as the dish said on the day. */
@@ -64,6 +66,11 @@ export function keepingOf(
   return food === undefined ? undefined : foods.get(food);
 }
 
+/** True where what a lot cost is the least it was: something in it has a cost that nobody knows. */
+export function isAtLeast(lot: Pick<LotState, "cooked" | "costUnknown"> | undefined): boolean {
+  return lot?.costUnknown === true || lot?.cooked?.atLeast === true;
+}
+
 /** The lot with its last day reckoned anew. */
 function reckonKeeping(lot: LotState, foods: FoodTable): LotState {
   return { ...lot, keeps: findKeeps(lot, foods) };
@@ -100,6 +107,7 @@ function bringIn(facts: LotFacts, how: Coming, what: LotState["basis"]): LotStat
     bestBefore: facts.bestBefore,
     loose: facts.loose,
     pack: facts.pack,
+    costUnknown: facts.costUnknown,
     origin: how.origin,
     since: how.since,
     keeps: how.keeps,
@@ -153,7 +161,7 @@ export function lotOfCooked(
  * fell. So the costs add up after every movement, all that ever went is priced within half a minor unit however small each
  * part was, the last gram takes the last coin, and a cost once told never changes.
  */
-export function takeOut(lot: LotState, out: Pick<Outflow, "kind" | "on" | "massG" | "for">): LotState | undefined {
+export function takeOut(lot: LotState, out: Omit<Outflow, "costMinor">): LotState | undefined {
   if (out.massG > lot.leftG + MASS_TOLERANCE_G) return undefined;
   const isAll = Math.abs(lot.leftG - out.massG) <= MASS_TOLERANCE_G;
   const massG = isAll ? lot.leftG : out.massG;
@@ -161,8 +169,7 @@ export function takeOut(lot: LotState, out: Pick<Outflow, "kind" | "on" | "massG
   const leftMinor = costOfRest(lot, leftG);
   const costMinor = lot.leftMinor - leftMinor;
   const { kind, on } = out;
-  const told: Outflow =
-    out.for === undefined ? { kind, on, massG, costMinor } : { kind, on, massG, costMinor, for: out.for };
+  const told = { kind, on, massG, costMinor, ...(out.for && { for: out.for }), ...(out.why && { why: out.why }) };
   return withLess(lot, leftG, leftMinor, told);
 }
 
@@ -182,6 +189,7 @@ function withLess(lot: LotState, leftG: number, leftMinor: number, out: Outflow)
     bestBefore: lot.bestBefore,
     loose: lot.loose,
     pack: lot.pack,
+    costUnknown: lot.costUnknown,
     origin: lot.origin,
     since: lot.since,
     keeps: lot.keeps,

@@ -45,7 +45,7 @@ export const MOVEMENT_ENTRIES = {
   opened: { kind: v.literal("opened"), ...base },
   /** It was cooked or eaten; `for` names what it went into. */
   used: { kind: v.literal("used"), ...base, massG, for: v.optional(Id) },
-  /** It was thrown away. */
+  /** It was thrown away; `why` is one of `WASTE_REASONS`, what ended its life, or as somebody wrote it. */
   wasted: { kind: v.literal("wasted"), ...base, massG, why: v.optional(v.pipe(v.string(), v.nonEmpty())) },
   /** Somebody looked: so much is there, 0 where nothing is. `as` says what became of what is missing; absent = nobody knows. */
   counted: {

@@ -2,12 +2,12 @@ import type { DateOrder, PriceColumn, PriceListGuess, PriceListMapping } from "@
 import type { CivilDate } from "halfloaf/quantity";
 import type { ReactNode } from "react";
 import { ChoiceField } from "../../kitchen/fields/ChoiceField.tsx";
+import { DayField } from "../../kitchen/fields/DayField.tsx";
 import { useKitchen } from "../../kitchen/KitchenProvider.tsx";
 import { ColumnField } from "../../mapping/ColumnField.tsx";
 import { CsvFields, choicesOf } from "../../mapping/CsvFields.tsx";
 import { MappingForm } from "../../mapping/MappingForm.tsx";
 import { useFurther } from "../../words/useFurther.ts";
-import { DayField } from "./DayField.tsx";
 
 type Csv = PriceListMapping["csv"];
 

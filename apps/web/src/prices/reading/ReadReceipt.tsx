@@ -9,11 +9,11 @@ import {
 import { type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { ChoiceField } from "../../kitchen/fields/ChoiceField.tsx";
+import { DayField } from "../../kitchen/fields/DayField.tsx";
 import { useKitchen } from "../../kitchen/KitchenProvider.tsx";
 import { TextSource } from "../../source/TextSource.tsx";
 import { Undo } from "../../today/Undo.tsx";
 import { useFurther } from "../../words/useFurther.ts";
-import { DayField } from "./DayField.tsx";
 import { PricedLines } from "./PricedLines.tsx";
 import { useSettling } from "./useSettling.ts";
 

@@ -50,6 +50,7 @@ export const accountsDe: typeof accountsEn = {
       }),
     energyNote: "Geschätzt aus Minuten und üblicher Leistung von Herd, Ofen und Ähnlichem, neben den Summen oben.",
     waste: "Was weggeworfen wurde",
+    wasteWhy: "Nach dem, was als Grund gesagt wurde",
     wasteNone: "Nichts wurde weggeworfen.",
     missing: (mass: string) => `davon fehlten ${mass}`,
     savings: {

@@ -50,6 +50,7 @@ export const accountsEn = {
       }),
     energyNote: "An estimate from minutes and usual ratings of hob, oven and the like, apart from the sums above.",
     waste: "What was thrown away",
+    wasteWhy: "By what was said of why",
     wasteNone: "Nothing was thrown away.",
     missing: (mass: string) => `${mass} of it found missing`,
     savings: {

@@ -1,5 +1,5 @@
 import type { FoodTable } from "../../food/index.ts";
-import { applyMovement, type Doubt, type LotState, type Movement } from "../../stores/index.ts";
+import { applyMovement, type Doubt, isAtLeast, type LotState, type Movement } from "../../stores/index.ts";
 import type { EventOf, RecordEvent } from "./event.ts";
 import {
   type AcceptedMenu,
@@ -206,7 +206,7 @@ export class RecordDraft {
       ...(cooked !== undefined && { dish: cooked.dish, portions: massG / cooked.portionG }),
       massG,
       costMinor: before.leftMinor - after.leftMinor,
-      atLeast: cooked?.atLeast === true,
+      atLeast: isAtLeast(before),
     });
   }
 

@@ -45,6 +45,7 @@ function toPutBy({ lot, place, until, foods = [], ...one }: PortionsAtHand): Put
 function toLot(lot: LotState, day: CivilDate): Lot | undefined {
   const { id, food, place, boughtOn, placedOn, openedOn, thawedOn, unopenedUntil, useBy, bestBefore, loose, pack } =
     lot;
+  const { costUnknown } = lot;
   if (food === undefined || lot.leftG === 0 || lot.since > day) return undefined;
   return {
     id,
@@ -59,6 +60,7 @@ function toLot(lot: LotState, day: CivilDate): Lot | undefined {
     ...(bestBefore !== undefined && { bestBefore }),
     ...(loose !== undefined && { loose }),
     ...(pack !== undefined && { pack }),
+    ...(costUnknown !== undefined && { costUnknown }),
     massG: lot.leftG,
     costMinor: lot.leftMinor,
   };

@@ -6,6 +6,7 @@ import type { EventBody } from "../Pen.ts";
 import { Pen } from "../Pen.ts";
 import { RecordLedger } from "../RecordLedger.ts";
 import { wasteBy } from "./wasteBy.ts";
+import { wasteByReason } from "./wasteByReason.ts";
 
 const pack = (id: string, massG: number, priceMinor: number): Pack => ({
   id,
@@ -20,13 +21,15 @@ const pack = (id: string, massG: number, priceMinor: number): Pack => ({
 const kit = { ...makeKitchen().kit, freezerLitres: 20 };
 const kitchen = makeKitchen({ kit, packs: [pack("large", 1000, 100), pack("half", 500, 60), pack("small", 200, 30)] });
 
-function lossesOf(bodies: readonly EventBody[], of = kitchen) {
+function stateOf(bodies: readonly EventBody[]) {
   const pen = new Pen({ device: "a", nowMs: 1 }, 0, undefined);
-  const { state } = new RecordLedger(
+  return new RecordLedger(
     foods,
     bodies.map((body) => pen.write(body)),
-  );
-  return wasteBy(of, state, foods, day(0), day(30));
+  ).state;
+}
+function lossesOf(bodies: readonly EventBody[], of = kitchen) {
+  return wasteBy(of, stateOf(bodies), foods, day(0), day(30));
 }
 const bought = buy("a") as EventBody;
 const waste = (on: string, massG: number): EventBody => ({ kind: "wasted", on, lot: "a", massG });
@@ -79,4 +82,21 @@ describe("what would have saved a loss", () => {
       ["milk", 1, 0],
     ]);
   });
+});
+
+test("by reason, all that was thrown away or found missing in the days is told once, the dearest first", () => {
+  const state = stateOf([
+    bought,
+    buy("b", { food: "rice", place: "dry-store", costMinor: 300 }) as EventBody,
+    { ...waste(day(1), 100), why: "mishap" } as EventBody,
+    { ...waste(day(2), 200), why: "mishap" } as EventBody,
+    waste(day(3), 50),
+    waste(day(31), 50),
+    { kind: "counted", on: day(2), lot: "b", massG: 500 },
+  ]);
+  expect(wasteByReason(state, day(0), day(30))).toEqual([
+    { why: "missing", massG: 500, costMinor: 150 },
+    { why: "mishap", massG: 300, costMinor: 30 },
+    { massG: 50, costMinor: 5 },
+  ]);
 });
