@@ -1,15 +1,22 @@
 import { loadStarterTables } from "@halfloaf/data";
 import { en } from "@halfloaf/web/words";
 import { furtherEn } from "@halfloaf/web/words/further";
-import { parseTables } from "halfloaf/kitchen";
-import { type AccountLine, accountsBy, parseEvents, RecordLedger, type RecordState } from "halfloaf/kitchen/record";
+import { parseTables, type Tables } from "halfloaf/kitchen";
+import {
+  type AccountLine,
+  accountsBy,
+  energyBetween,
+  parseEvents,
+  RecordLedger,
+  type RecordState,
+} from "halfloaf/kitchen/record";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { goTo, makeDemo, type OpenApp, openApp, planDays, reloadPage } from "./openApp.ts";
 import { saveBackup } from "./saveBackup.ts";
 
-const { accounts, mended, otherwise, shelf, stove } = furtherEn;
+const { accounts, kitchen, mended, otherwise, save, saved, shelf, stove } = furtherEn;
 const [MONDAY, SUNDAY] = ["2027-03-01", "2027-03-07"];
 
 describe.skipIf(!hasBrowser)(
@@ -165,6 +172,23 @@ describe.skipIf(!hasBrowser)(
       }
     });
 
+    test("what cooking drew costs what the price of a kWh makes of it, once that is set", async () => {
+      const { page } = app;
+      const drawn = energyBetween(foldRecord(await saveBackup(page)), readTables().dishes, MONDAY, SUNDAY, 150);
+      expect(drawn).toMatchObject({ unknown: 0 });
+      expect(drawn.costMinor).toBeGreaterThan(0);
+      await goTo(page, "kitchen");
+      await page.locator("summary", { hasText: kitchen.worthTitle }).click();
+      await page.getByLabel(kitchen.kwh).fill("1.50");
+      await page.getByRole("button", { name: save, exact: true }).last().click();
+      await page.getByText(saved, { exact: true }).waitFor();
+      await goTo(page, "accounts");
+      const told = page.locator("section", { hasText: accounts.energy }).locator("p").first();
+      expect(await told.textContent()).toContain(accounts.energyOf(drawn.kwh.toFixed(2), drawn.cookings));
+      expect(await readMinor(told)).toBe(drawn.costMinor);
+      await page.getByText(accounts.energyEstimate).waitFor({ state: "detached" });
+    });
+
     test("nothing went wrong unnoticed", () => {
       expect(app.errors).toEqual([]);
     });
@@ -255,9 +279,13 @@ function countTold(page: Page): Promise<number> {
 
 /** The library's own picture of what the rows say; edits of the kitchen are left out. */
 function foldRecord(rows: readonly unknown[]): RecordState {
-  const tables = parseTables(loadStarterTables());
-  if (!tables.ok) throw new Error("the starter tables are faulty");
   const { events, issues } = parseEvents(rows.filter((row) => (row as { kind: string }).kind !== "edited"));
   expect(issues).toEqual([]);
-  return new RecordLedger(tables.value.foods, events).state;
+  return new RecordLedger(readTables().foods, events).state;
+}
+
+function readTables(): Tables {
+  const tables = parseTables(loadStarterTables());
+  if (!tables.ok) throw new Error("the starter tables are faulty");
+  return tables.value;
 }
