@@ -1,3 +1,4 @@
+import { listCookings, sittingKitchen, solveCooking, stopAfter, toWorkProblem } from "halfloaf/kitchen";
 import { type Calendar, type SheetWords, toCalendar, writeCalendar, zoneClock } from "halfloaf/sheet";
 import { findWeek } from "halfloaf/sheet/testing";
 import ICAL from "ical.js";
@@ -74,6 +75,22 @@ describe("the calendar of a week", () => {
       expect(event.endDate.toString().slice(11, 16)).toBe("19:00");
     }
   });
+});
+
+test("what is cooked at once for those who eat apart lasts as long as its order of work", () => {
+  const six = findWeek("six-flat");
+  const { week, kitchen, tables } = six;
+  const shared = listCookings(week, kitchen, tables).filter(({ batches }) => batches.length > 1);
+  expect(shared.length).toBeGreaterThan(0);
+  const entries = toCalendar(six, WORDS);
+  for (const { date, sitting, packed, dishes } of shared) {
+    const stated = toWorkProblem({ ...sittingKitchen(kitchen, tables), dishes });
+    if (!stated.ok) throw new Error("the kit does not suffice");
+    const outcome = solveCooking(stated.cooking, { shouldStop: stopAfter(200), until: "keeping" });
+    if (outcome.kind !== "timed") throw new Error("no order of work");
+    const entry = entries.find(({ uid }) => uid.startsWith(`cook-${date}-${sitting}${packed ? "-packed" : ""}@`));
+    expect(entry?.forMinutes).toBe(Math.max(1, outcome.timed.plan.serveMinutes));
+  }
 });
 
 describe("time zones", () => {

@@ -131,6 +131,29 @@ describe.runIf(hasBrowser)("printed by a browser", () => {
     });
   });
 
+  test.each(weeks)(
+    "letters are as large as the pages hold, none is left half empty: $name",
+    async ({ source, paper }) => {
+      const page = await open(week(source, paper));
+      await page.emulateMedia({ media: "print" });
+      const [width, height] = paper === "a4" ? [210 - 24, 297 - 20] : [8.5 * 25.4 - 24, 11 * 25.4 - 20];
+      const px = (mm: number) => (mm / 25.4) * 96;
+      await page.setViewportSize({ width: Math.floor(px(width)), height: 1000 });
+      const pages = await page.$$eval(".sheet", (sheets) =>
+        sheets.map((sheet) => {
+          const { height: filled } = sheet.getBoundingClientRect();
+          return { filled, points: Number.parseFloat(getComputedStyle(sheet).fontSize) * 0.75 };
+        }),
+      );
+      await page.close();
+      for (const { filled, points } of pages) {
+        expect(filled).toBeLessThanOrEqual(px(height));
+        expect(points).toBeGreaterThan(6.5);
+        if (points < 10.4) expect(filled).toBeGreaterThan(0.75 * px(height));
+      }
+    },
+  );
+
   test("a day of six with a bill of forty lines stays on its page, on Letter too", async () => {
     const fullest = toWeekSheet(six).days.map(withLongBill);
     for (const [at, day] of fullest.entries()) {

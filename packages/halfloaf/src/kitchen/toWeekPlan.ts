@@ -1,4 +1,4 @@
-import { nutrientsOfDish } from "../dish/index.ts";
+import { type Dish, nutrientsOfDish } from "../dish/index.ts";
 import { NUTRIENT_NAMES, type Nutrient } from "../food/index.ts";
 import { assess, type KnownIntakes, referencesFor } from "../intake/index.ts";
 import type { MenuPlan } from "../menu/index.ts";
@@ -6,7 +6,8 @@ import { limitOfPack, type Pack, priceOfCount } from "../price/index.ts";
 import { addDays } from "../quantity/index.ts";
 import { cautionsOf } from "../safety/index.ts";
 import { accountLots, type LotThrough } from "./accountLots.ts";
-import { type CookedTogether, listTogether } from "./cooking/stateTogether.ts";
+import { countVessels } from "./cooking/countVessels.ts";
+import { listTogether, stateTogether } from "./cooking/stateTogether.ts";
 import { countWishes } from "./countWishes.ts";
 import type { EaterShare } from "./eaterShares.ts";
 import { listTakenOtherwise } from "./keptWays.ts";
@@ -22,18 +23,24 @@ import type { WeekPlan } from "./weekPlan.ts";
 type Cooking = WeekPlan["batches"][number];
 type Box = NonNullable<WeekPlan["boxes"]>[number];
 
-/** A plan of `menu/` with names, dates and sums, ready to be kept as a file, printed or shown. */
+/**
+ * A plan of `menu/` with names, dates and sums, ready to be kept as a file, printed or shown. What it cooks at once takes the
+ * minutes of its order of work, whether the search knew of it or not.
+ */
 export function toWeekPlan(
   kitchen: Kitchen,
   tables: Tables,
-  stated: KitchenProblem,
+  searched: KitchenProblem,
   found: MenuPlan,
   search: WeekPlan["search"],
 ): WeekPlan {
-  const plan = withoutEmptyBoxes(stated.problem, found);
+  const plan = withoutEmptyBoxes(searched.problem, found);
+  const stated = stateTogether(searched, plan, kitchen, tables);
   const lots = accountLots(stated, plan);
-  const together = listTogether(stated, plan);
-  const batches = plan.batches.map((_, batch) => cookTogether(toCooking(stated, plan, lots, batch), batch, together));
+  const batches = cookTogether(
+    plan.batches.map((_, batch) => toCooking(stated, plan, lots, batch)),
+    { kitchen, stated, plan },
+  );
   const { sittings, boxes } = toPlates(stated, plan, batches);
   const trips = plan.trips.map((trip) => toTrip(kitchen, stated, plan, trip));
   const lotAccounts = lots.map((lot) => toLotAccount(stated, lot));
@@ -92,17 +99,34 @@ function toCooking(stated: KitchenProblem, plan: MenuPlan, lots: readonly LotThr
   };
 }
 
-/** The cooking with the minutes of all that is cooked at once with it, where it is. */
-function cookTogether(alone: Cooking, batch: number, all: readonly CookedTogether[]): Cooking {
-  const found = all.find(({ batches }) => batches.includes(batch));
-  if (found?.cooking === undefined) return alone;
-  const { elapsedMinutes, washMinutes } = found.cooking;
-  return {
-    ...alone,
-    handsOnMinutes: alone.handsOnMinutes + washMinutes / found.batches.length,
-    elapsedMinutes: Math.max(alone.elapsedMinutes, elapsedMinutes),
-    together: found.batches.filter((other) => other !== batch),
-  };
+/**
+ * The cookings with what each has of the one that it shares with others: the minutes of all of it, a part of the washing
+ * between them, and the vessels that it adds to those of the batches before it.
+ */
+function cookTogether(
+  alone: readonly Cooking[],
+  { kitchen, stated, plan }: { readonly kitchen: Kitchen; readonly stated: KitchenProblem; readonly plan: MenuPlan },
+): Cooking[] {
+  const cooked = [...alone];
+  for (const { batches, cooking } of listTogether(stated, plan)) {
+    const heated: Dish[] = [];
+    for (const at of batches) {
+      const own = alone[at] as Cooking;
+      const before = countVessels(heated, kitchen.kit);
+      const fitted = stated.dishes[plan.batches[at]?.dish as number];
+      if (fitted !== undefined && own.putBy === undefined) heated.push(fitted.dish);
+      cooked[at] = {
+        ...own,
+        ...(cooking && {
+          handsOnMinutes: own.handsOnMinutes + cooking.washMinutes / batches.length,
+          elapsedMinutes: cooking.elapsedMinutes,
+        }),
+        vessels: own.putBy === undefined ? countVessels(heated, kitchen.kit) - before : (own.vessels ?? 0),
+        together: batches.filter((other) => other !== at),
+      };
+    }
+  }
+  return cooked;
 }
 
 function toTrip(kitchen: Kitchen, stated: KitchenProblem, plan: MenuPlan, trip: number): WeekPlan["trips"][number] {
@@ -280,8 +304,9 @@ function cautionsOfPlan(
     ]) {
       const key = `${code} ${text} ${authority}`;
       const known = said.get(key);
-      if (known) known.dishes.push(dish.id);
-      else said.set(key, { code, dishes: [dish.id], text, authority });
+      if (known === undefined) said.set(key, { code, dishes: [dish.id], text, authority });
+      // A dish that is cooked in two ways is one dish here.
+      else if (!known.dishes.includes(dish.id)) known.dishes.push(dish.id);
     }
   }
   return [...said.values()];

@@ -41,7 +41,10 @@ const PlannedCooking = v.strictObject({
   portions: amount,
   handsOnMinutes: amount,
   elapsedMinutes: amount,
-  /** Vessels to wash up after it, plates not counted; absent in a plan kept before this was said. */
+  /**
+   * Vessels to wash up after it, plates not counted; of what is cooked at once with it those that it adds to the batches before
+   * it. Absent in a plan kept before this was said.
+   */
   vessels: v.optional(index),
   /**
    * Positions in `batches` of what is cooked at once with it; its elapsed minutes are then those of all of it, and the washing

@@ -47,7 +47,7 @@ export function dayOfWeek(
     jobs: jobsOfDay(week, kitchen, tables, date, sitting.pace),
     cookings: listCookings(week, kitchen, tables)
       .filter((cooking) => cooking.date === date)
-      .map((cooking) => timeCooking(cooking, week, sitting, questions)),
+      .map((cooking) => timeCooking(cooking, sitting, questions)),
   });
   if (wish.json) terminal.print(toJsonText(data));
   else for (const line of layDay({ ...terminal.page, data, names: toNames(kitchen, tables) })) terminal.print(line);
@@ -55,8 +55,7 @@ export function dayOfWeek(
 }
 
 function timeCooking(
-  { sitting: kind, packed, dishes, batches, atHandMinutes }: SittingCooking,
-  week: WeekPlan,
+  { sitting: kind, packed, dishes, batches, elapsedMinutes, atHandMinutes }: SittingCooking,
   sitting: SittingKitchen,
   questions: number,
 ): DayData["cookings"][number] {
@@ -72,7 +71,7 @@ function timeCooking(
     batches: [...batches],
     ...(timed && { serveMinutes: timed.plan.serveMinutes }),
     isProven: timed?.isProven === true,
-    reckonedMinutes: Math.max(...batches.map((at) => week.batches[at]?.elapsedMinutes ?? 0)),
+    reckonedMinutes: elapsedMinutes,
     ...(atHandMinutes !== undefined && { atHandMinutes }),
   };
 }

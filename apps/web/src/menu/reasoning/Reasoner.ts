@@ -2,6 +2,7 @@ import {
   type Kitchen,
   type KitchenProblem,
   restoreWeek,
+  stateTogether,
   type Tables,
   toMenuProblem,
   toWeekPlan,
@@ -171,14 +172,19 @@ export class Reasoner {
   ): Promise<void> {
     const tables = await tablesOf(kitchen);
     const stated = toMenuProblem(kitchen, tables, from, days);
-    const told = new Map<MenuPlan, ChoiceTold>();
+    const told = new Map<MenuPlan, ChoiceTold | undefined>();
     for (const { choices, done, steps } of frontier(stated.problem, against, {
       judge: checkPlan,
       seed: SEED,
       moves: CHOICE_MOVES,
     })) {
-      for (const choice of choices)
-        if (!told.has(choice.plan)) told.set(choice.plan, tellChoice(kitchen, tables, stated, choice));
+      for (const choice of choices) {
+        if (told.has(choice.plan)) continue;
+        // The search knows of what is cooked at once its loads alone.
+        const exact = stateTogether(stated, choice.plan, kitchen, tables);
+        const isInTime = checkPlan(exact.problem, choice.plan).faults.length === 0;
+        told.set(choice.plan, isInTime ? tellChoice(kitchen, tables, exact, choice) : undefined);
+      }
       await tell(
         choices.flatMap(({ plan }) => told.get(plan) ?? []),
         done / steps,

@@ -17,6 +17,8 @@ export interface SittingCooking {
   readonly batches: readonly number[];
   /** The same dishes with all their portions, those for later sittings among them. */
   readonly dishes: readonly DishToCook[];
+  /** Minutes from the first step to the plate; in a file kept before those of all of it were said, those of the longest dish. */
+  readonly elapsedMinutes: number;
   /** Fewest minutes at hand of the sittings it is cooked for; absent where the kitchen no longer has them. */
   readonly atHandMinutes?: number;
 }
@@ -46,6 +48,7 @@ export function listCookings(
       sitting: kind,
       packed,
       batches,
+      elapsedMinutes: Math.max(...batches.map((at) => week.batches[at]?.elapsedMinutes ?? 0)),
       dishes: batches.flatMap((at): DishToCook[] => {
         const batch = week.batches[at] as WeekPlan["batches"][number];
         const dish = dishes.get(batch.dish);

@@ -56,9 +56,9 @@ function timeOf({ times }: CalendarParts, kind: SittingKind): number {
 function cookings(parts: CalendarParts): CalendarEntry[] {
   const { week, kitchen, tables, names, words } = parts;
   const { calendar, figures } = words;
-  return listCookings(week, kitchen, tables).map(({ date, sitting, packed, batches }) => {
+  return listCookings(week, kitchen, tables).map(({ date, sitting, packed, batches, elapsedMinutes: allMinutes }) => {
     const cooked = batches.flatMap((at) => week.batches[at] ?? []);
-    const forMinutes = Math.max(1, ...cooked.map(({ elapsedMinutes }) => wholeMinutes(elapsedMinutes)));
+    const forMinutes = Math.max(1, wholeMinutes(allMinutes));
     const begins = dayOf(minuteOf(date, timeOf(parts, sitting)) - forMinutes);
     return {
       uid: `cook-${date}-${sitting}${packed ? "-packed" : ""}`,

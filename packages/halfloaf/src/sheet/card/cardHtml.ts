@@ -20,7 +20,7 @@ export function cardHtml(sheet: CardSheet, words: SheetWords, { paper = "a4", ti
   const { card, figures, day } = words;
   const title = card.title(sheet.dish.name);
   const { handsOn, elapsed, ahead } = sheet.minutes;
-  const body = html`<article class="sheet full">
+  const body = html`<article class="sheet" style="--letters: 8.4pt">
 <h1>${name(title)}</h1>
 <p class="note">${card.forPortions(sheet.kitchen, sheet.portions, figures.day(sheet.on))} ${day.moneyIn(sheet.currency)}</p>
 ${costHtml(sheet, words)}

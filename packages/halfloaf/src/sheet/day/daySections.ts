@@ -116,7 +116,8 @@ export function leftHtml(sheet: DaySheet, words: SheetWords): Html {
   const { soon, waiting, others, totalMinor } = sheet.left;
   const money = (minor: number) => figures.money(minor, sheet.currency);
   const tell = (until: string | undefined) =>
-    until !== undefined && html` <span class="note">${day.until(figures.dayShort(until))}</span>`;
+    until !== undefined &&
+    html` <span class="note">${day.until(figures.dayShort(until).replaceAll(" ", "\u00a0"))}</span>`;
   const lost = sheet.wasted.map(({ label, massG, costMinor }) => [name(label), figures.mass(massG), money(costMinor)]);
   const columns = [{ title: day.pack }, { title: day.mass, isFigure: true }, { title: day.worth, isFigure: true }];
   return html`<section class="long"><h2>${day.leftOf}</h2>${table({

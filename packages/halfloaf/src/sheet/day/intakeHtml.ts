@@ -81,7 +81,8 @@ function cellHtml(cell: IntakeCell | undefined, words: SheetWords): Piece {
   const { component, kind, reference, amount, verdict, knownShare } = cell;
   const told = amount === undefined ? day.unknown : figures.amountOf(component, amount);
   const known = verdict === "open" && amount !== undefined ? `, ${day.known(figures.percent(knownShare))}` : "";
-  const bound = day.bound(kind, figures.amountOf(component, reference));
+  // A bound is not broken before its figure or its unit.
+  const bound = day.bound(kind, figures.amountOf(component, reference)).replaceAll(" ", "\u00a0");
   return html`${verdict !== "met" && signOf(verdict, words)}<span class="${verdict}">${told}</span> <span class="note">(${bound}${known})</span>`;
 }
 

@@ -1,3 +1,5 @@
+import { LINE } from "./measureHtml.ts";
+
 /** Papers a sheet is printed on. **Source**: ISO 216 (A4, 210 x 297 mm); ANSI/ASME Y14.1 (Letter, 8.5 x 11 in). */
 export const PAPERS = { a4: "A4", letter: "letter" } as const;
 export type Paper = keyof typeof PAPERS;
@@ -11,7 +13,7 @@ export function sheetCss(paper: Paper): string {
 @page { size: ${PAPERS[paper]}; margin: 10mm 12mm; }
 :root { color-scheme: light; }
 * { box-sizing: border-box; }
-html { background: #fff; color: #111; font: 15px/1.4 system-ui, "Noto Sans", "Liberation Sans", sans-serif; }
+html { background: #fff; color: #111; font: 15px/1.4 Arial, "Liberation Sans", Helvetica, "Noto Sans", system-ui, sans-serif; }
 body { margin: 0; }
 main { max-width: 60rem; margin: 0 auto; padding: 1.2rem; }
 h1 { font-size: 1.5em; line-height: 1.2; margin: 0 0 .2em; }
@@ -53,13 +55,11 @@ h2 + .wide, h2 + table { margin-top: .1em; }
   html { font-size: 9.6pt; line-height: 1.28; }
   main { max-width: none; padding: 0; }
   .sheet + .sheet { break-before: page; }
-  .sheet.full { font-size: 8.4pt; line-height: 1.22; }
-  .sheet.crowded { font-size: 7.2pt; line-height: 1.15; }
-  .sheet.brimming { font-size: 6.2pt; line-height: 1.12; }
-  .sheet.brimming > .flow { columns: 3; column-gap: 5mm; }
+  .sheet { font-size: var(--letters, 9.6pt); line-height: ${LINE}; }
+  .sheet > .flow { columns: var(--columns, 2); }
   .tight th, .tight td { padding-block: .09em .06em; }
   .tight h2 { margin-top: .6em; }
-  .tight p, .tight ul { margin-block: .15em; }
+  .tight p, .tight ul:not(.plain) { margin-block: .15em; }
   .tight li { margin: 0; }
   details::details-content { content-visibility: visible; block-size: auto; }
   a { color: inherit; text-decoration: none; }

@@ -4,14 +4,12 @@ import { claimsHtml } from "../claim/claimsHtml.ts";
 import { dayBody, type SheetOptions } from "../day/dayHtml.ts";
 import { flowHtml, sourcesHtml } from "../day/daySections.ts";
 import { intakeHtml } from "../day/intakeHtml.ts";
+import { fitPage } from "../html/fitPage.ts";
 import { type Html, html } from "../html/html.ts";
 import { name, table } from "../html/table.ts";
 import { toPage } from "../html/toPage.ts";
 import type { SheetWords } from "../words/SheetWords.ts";
 import type { WeekSheet } from "./WeekSheet.ts";
-
-/** Sittings that the first page holds in letters of the second size. */
-const MOST_IN_FULL = 20;
 
 /**
  * The week sheet as an HTML page: the week on its first page, then one page a day. Where a line of any day contradicts a
@@ -29,21 +27,27 @@ export function weekHtml(
   const days = sheet.days.map((each) =>
     dayBody(each, words, paper, html`<h1>${day.title(each.kitchen, figures.day(each.date))}</h1>`, false),
   );
-  const dishes = sheet.days.reduce((sum, { sittings }) => sum + sittings.length, 0);
-  const look = dishes <= MOST_IN_FULL ? "full" : "crowded";
-  const body = html`<article class="sheet ${look} tight">
-<h1>${title}</h1>
-<p class="note">${day.moneyIn(sheet.currency)}</p>
-${claimsHtml(claims, sheet.days, words)}
-${daysHtml(sheet, words)}
-<div class="flow">
-${flowHtml(sheet.flow, sheet.currency, words)}
-${tillsHtml(sheet, words)}
-${sourcesHtml({ ...sheet, eachFood: false }, words)}
-</div>
-<div class="all">${intakeHtml(sheet.intake, day.intakeOfWeek, words)}</div>
-<p class="note">${day.cautionsOnDays} ${words.calculated} ${words.careFirst}</p>
-</article>
+  const overview = fitPage(
+    {
+      above: [
+        html`<h1>${title}</h1>`,
+        html`<p class="note">${day.moneyIn(sheet.currency)}</p>`,
+        claimsHtml(claims, sheet.days, words),
+        daysHtml(sheet, words),
+      ],
+      columns: [
+        flowHtml(sheet.flow, sheet.currency, words),
+        tillsHtml(sheet, words),
+        sourcesHtml({ ...sheet, eachFood: false }, words),
+      ],
+      below: [
+        intakeHtml(sheet.intake, day.intakeOfWeek, words),
+        html`<p class="note">${day.cautionsOnDays} ${words.calculated} ${words.careFirst}</p>`,
+      ],
+    },
+    paper,
+  );
+  const body = html`${overview}
 ${days}`;
   return { kind: "printed", html: toPage({ title, paper, body }, words) };
 }
