@@ -1,12 +1,15 @@
+import { loadDemoKitchens } from "@halfloaf/data";
 import { en } from "@halfloaf/web/words";
 import { furtherEn } from "@halfloaf/web/words/further";
+import { daysBetween, moveDates } from "halfloaf/quantity";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage, listSmall } from "./judgePage.ts";
-import { goTo, openApp } from "./openApp.ts";
+import { goTo, openApp, takePlan } from "./openApp.ts";
 
-const { kitchen, save, saved, edit, remove } = furtherEn;
+const { finish, kitchen, later, lot, save, saved, edit, remove } = furtherEn;
+const SOUP = { id: "split-pea-root-soup", title: "Split pea soup with roots and smoked paprika" };
 
 describe.skipIf(!hasBrowser)("what a plan keeps to and weighs", () => {
   let browser: Browser;
@@ -56,7 +59,71 @@ describe.skipIf(!hasBrowser)("what a plan keeps to and weighs", () => {
     expect(errors).toEqual([]);
     await context.close();
   });
+
+  test("portions put by come in with a file, are asked for, planned, and told to the stores by the stove", async () => {
+    const { page, context, errors } = await openApp(browser, inject("appUrl"));
+    const today = await page.evaluate(() => new Date().toISOString().slice(0, 10));
+    const content = JSON.stringify(withFreezer(today));
+    await page
+      .getByLabel(en.first.restoreChoose)
+      .setInputFiles({ name: "kitchen.json", mimeType: "application/json", buffer: Buffer.from(content) });
+    await page.getByText(en.today.noMenu).waitFor();
+    await goTo(page, "stores");
+    const boxes = page.locator(".lot", { hasText: SOUP.title });
+    expect(await boxes.allTextContents()).toEqual([expect.stringContaining(lot.portions(3, "3"))]);
+
+    await goTo(page, "kitchen");
+    await unfold(page, kitchen.puttingBy);
+    await page.getByLabel(kitchen.putBy).check();
+    await page.getByLabel(kitchen.boxCounts.least).fill("3");
+    await press(page, save);
+    await page.getByText(kitchen.boxOrder).waitFor();
+    await page.getByLabel(kitchen.boxCounts.least).fill("1");
+    expect(await judgePage(page)).toEqual([]);
+    expect(await page.evaluate(listSmall, 48)).toEqual([]);
+    await press(page, save);
+    await page.getByText(kitchen.boxes(2, "2"), { exact: true }).waitFor();
+
+    await goTo(page, "menu");
+    await page.getByRole("button", { name: en.menu.plan }).click();
+    await page.getByRole("region", { name: later.title }).waitFor();
+    await takePlan(page);
+    expect(await judgePage(page)).toEqual([]);
+
+    await page.goto(`/work?dish=${SOUP.id}&portions=4`);
+    await page.getByRole("button", { name: en.work.begin }).click();
+    await cookToTheEnd(page);
+    await page.getByLabel(finish.boxes(2, "2")).fill("2");
+    await page.getByRole("button", { name: finish.book }).click();
+    await goTo(page, "stores");
+    await expect.poll(() => boxes.count()).toBe(3);
+    expect(await judgePage(page)).toEqual([]);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
 });
+
+/** A kitchen of the demo's with a freezer and cooked soup in it. */
+function withFreezer(today: string): unknown {
+  const demo = loadDemoKitchens().find(({ name }) => name === "one-ring")?.content as {
+    readonly startsOn: string;
+    readonly kit: object;
+  };
+  const moved = moveDates(demo, daysBetween(demo.startsOn, today)) as typeof demo;
+  const box = { id: "soup-box", dish: SOUP.id, portions: 3, place: "freezer", cookedOn: today, costMinor: 210 };
+  return { ...moved, kit: { ...moved.kit, freezerLitres: 20 }, putBy: [box] };
+}
+
+async function cookToTheEnd(page: Page): Promise<void> {
+  const done = page.getByRole("button", { name: furtherEn.stove.toStores });
+  const step = page.locator(".next-step").getByRole("button", { name: en.work.done });
+  for (let steps = 0; steps < 40; steps++) {
+    await done.or(step).first().waitFor();
+    if (await done.isVisible()) break;
+    await step.first().click();
+  }
+  await done.click();
+}
 
 async function unfold(page: Page, title: string): Promise<void> {
   await page.locator("summary", { has: page.getByRole("heading", { name: title, exact: true }) }).click();

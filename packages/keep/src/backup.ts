@@ -1,3 +1,4 @@
+import type { Dish } from "halfloaf/dish";
 import { editsBetween, fingerprintOf, parseRecord, toEventId } from "halfloaf/kitchen/record";
 import { type Issue, type Parsed, parseWith } from "halfloaf/quantity";
 import * as v from "valibot";
@@ -26,16 +27,17 @@ export function toBackup(kept: KeptKitchen, writtenAtMs: number): string {
 
 /**
  * The rows of a backup, of a record or of a kitchen's file, read from JSON. All that is wrong at once; a file of a newer
- * version is the issue `version-newer` and nothing of it is taken.
+ * version is the issue `version-newer` and nothing of it is taken. `dishes` are those that portions put by in a kitchen's
+ * file may be of besides its own.
  */
-export function parseBackup(input: unknown): Parsed<readonly unknown[]> {
+export function parseBackup(input: unknown, dishes: readonly Dish[] = []): Parsed<readonly unknown[]> {
   if (isOfFormat(input, "halfloaf-backup")) {
     const version = (input as { version?: unknown }).version;
     if (typeof version === "number" && version > BACKUP_VERSION) return { ok: false, issues: [newer(version)] };
     const read = parseWith(Backup, input);
     return read.ok ? { ok: true, value: read.value.rows } : read;
   }
-  const read = parseRecord(input);
+  const read = parseRecord(input, dishes);
   if (!read.ok) return read;
   const { kitchen, events } = read.value;
   const setter = `${FILE_SETTER}-${fingerprintOf(kitchen)}`;

@@ -80,7 +80,8 @@ async function restore({ file, kitchen }: BackupAsk, terminal: Terminal): Promis
   const read = readJsonFile(file, terminal.cwd);
   if (!read.ok) return read;
   const { content } = read.value;
-  const rows = parseBackup(content);
+  const tables = loadTables();
+  const rows = parseBackup(content, tables.dishes);
   if (!rows.ok) {
     const isStrange = rows.issues.some(({ code }) => code === "format-unknown");
     const isNewer = rows.issues.some(({ code }) => code === "version-newer");
@@ -88,7 +89,7 @@ async function restore({ file, kitchen }: BackupAsk, terminal: Terminal): Promis
     if (isNewer) return refuse(tellBackupNewer(file));
     return { ok: false, faults: rows.issues.map((issue) => tellIssue(issue, content)) };
   }
-  const opened = await openFolder(folder, loadTables().foods, terminal);
+  const opened = await openFolder(folder, tables.foods, terminal);
   if (!opened.ok) return opened;
   const isOther = opened.value.isOther(rows.value);
   const { added } = isOther ? { added: 0 } : await opened.value.merge(rows.value);

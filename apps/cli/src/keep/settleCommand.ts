@@ -51,7 +51,7 @@ async function settle(ask: SettleAsk, terminal: Terminal): Promise<Found<Kitchen
   if (!opened.ok) return opened;
   if (isKept(ask.folder, terminal.cwd)) return refuse(tellKeptAlready(ask.folder));
   const kitchen = moveTo(opened.value.kitchen, ask, terminal);
-  const rows = parseBackup(kitchen);
+  const rows = parseBackup(kitchen, tables.dishes);
   if (!rows.ok) throw new Error(`a kitchen that was read can't be kept: ${JSON.stringify(rows.issues)}`);
   const folder = await openFolder(ask.folder, tables.foods, terminal);
   if (!folder.ok) return folder;

@@ -39,8 +39,13 @@ type Told = { readonly [Kind in RecordEvent["kind"]]: (event: EventOf<Kind>, nam
 const money = (minor: number, { currency }: KeepNames): string => tellMoney(minor, currency);
 
 const TOLD: Told = {
-  stocked: ({ stock }, names) =>
-    `Put in the ${tellPlace(stock.place)}: ${tellMass(stock.massG)} of ${names.food(stock.food)}, worth ${money(stock.costMinor, names)}.`,
+  stocked: ({ stock }, names) => {
+    const what =
+      "dish" in stock
+        ? `${tellPortions(stock.portions)} of ${names.dish(stock.dish)}`
+        : `${tellMass(stock.massG)} of ${names.food(stock.food)}`;
+    return `Put in the ${tellPlace(stock.place)}: ${what}, worth ${money(stock.costMinor, names)}.`;
+  },
   bought: ({ food, massG, costMinor, shop, pack }, names) => {
     const what = pack === undefined ? `${names.food(food)}, ${tellMass(massG)}` : names.pack(pack);
     return `Bought ${what} for ${money(costMinor, names)}${shop === undefined ? "" : ` at ${names.shop(shop)}`}.`;

@@ -13,6 +13,7 @@ import { useKitchen } from "./KitchenProvider.tsx";
 import { KitPart } from "./KitPart.tsx";
 import { LazyFold } from "./LazyFold.tsx";
 import { LimitsPart } from "./LimitsPart.tsx";
+import { PutByPart } from "./PutByPart.tsx";
 import { ShopsPart } from "./ShopsPart.tsx";
 import { SittingsPart } from "./SittingsPart.tsx";
 import { WorthPart } from "./WorthPart.tsx";
@@ -45,6 +46,7 @@ export default function KitchenScreen(): ReactNode {
       >
         <VarietyList />
       </LazyFold>
+      <PutByPart />
       <WorthPart />
       <LazyFold title={further.kitchen.pace} brief={further.kitchen.paceBrief} className="pace">
         <PaceList />

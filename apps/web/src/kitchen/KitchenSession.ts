@@ -173,7 +173,7 @@ export class KitchenSession {
   /** Brings in a backup, or into a kitchen that has nothing yet a kitchen's file; one of a kitchen that began apart is left. */
   async bringIn(content: unknown): Promise<"brought" | "unreadable" | "other" | "forbidden"> {
     if (!this.#isAllowed([{ kind: "edited" }])) return "forbidden";
-    const rows = parseBackup(content);
+    const rows = parseBackup(content, this.#starter.dishes);
     if (!rows.ok) return "unreadable";
     if (this.kept.isOther(rows.value)) return "other";
     const { kept } = await this.kept.merge(rows.value);

@@ -4,11 +4,12 @@ import type { Further } from "../words/further/Further.ts";
 
 /** An issue of a form in words: which field, and what should stand there. */
 export function tellIssue(issue: Issue, further: Further<"kitchen">, formats: Formats): string {
-  const { code, expected, received } = issue;
+  const { code, path, expected, received } = issue;
   const { issues } = further;
   const field = fieldOf(issue, further);
   const bound = /^(>=|<=|>|<)(-?[\d.]+)$/.exec(expected);
   const most = bound === null ? "" : formats.number(Number(bound[2]), 2);
+  if (code === "partial_check" && path[0] === "puttingBy") return further.kitchen.boxOrder;
   if (code === "eater-twice") return issues.eaterTwice(received, expected);
   if (code === "energy-share-missing") return issues.missing(field);
   if (code === "min_length" || code === "non_empty" || received === "undefined" || received === '""')
@@ -50,6 +51,10 @@ function fieldOf({ path }: Issue, { kitchen }: Further<"kitchen">): string {
     usesPerDish: kitchen.uses,
     mainMax: kitchen.mainMax,
     energyTolerancePct: kitchen.energyTolerance,
+    portions: kitchen.boxPortions,
+    least: kitchen.boxCounts.least,
+    most: kitchen.boxCounts.most,
+    enough: kitchen.boxCounts.enough,
     minuteMinor: kitchen.worth,
     vesselMinutes: kitchen.vesselMinutes,
     dislikePointMinor: kitchen.dislikePoint,

@@ -38,6 +38,7 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
   const planned = week.sittings[sitting];
   if (planned === undefined) return null;
   const { date, kind, dish, portions, elapsedMinutes, plateMinor, leftover, eaters } = planned;
+  const putBy = week.batches[planned.batch]?.putBy;
   const money = formats.money(
     plateMinor.reduce((sum, each) => sum + each, 0),
     week.currency,
@@ -60,6 +61,7 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
       <p>
         {further.week.facts(portions, formats.number(portions), formats.minutes(elapsedMinutes), money)}
         {leftover && ` (${further.week.leftover})`}
+        {putBy !== undefined && ` (${putBy === "fridge" ? further.later.fromFridge : further.later.fromFreezer})`}
       </p>
       <p className="small soft">
         {further.week.eaten}: {eaters.map((id) => names.eater(id)).join(", ")}

@@ -1,5 +1,5 @@
 import type { WeekPlan } from "halfloaf/kitchen";
-import { type ReactNode, useState } from "react";
+import { lazy, type ReactNode, Suspense, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
@@ -11,6 +11,8 @@ import { Ribbons } from "./Ribbons.tsx";
 import { RibbonTable } from "./RibbonTable.tsx";
 import { tellMove } from "./tellMove.ts";
 import { useMoving } from "./useMoving.ts";
+
+const Boxes = lazy(() => import("./Boxes.tsx"));
 
 interface WeekProps {
   readonly week: WeekPlan;
@@ -61,6 +63,11 @@ export function Week({ week, onOffer }: WeekProps): ReactNode {
       )}
       {lit !== undefined && "lot" in lit && (
         <PackPanel key={lit.lot} week={week} lot={lit.lot} onOffer={onOffer} onClose={() => onLight(undefined)} />
+      )}
+      {week.boxes !== undefined && (
+        <Suspense>
+          <Boxes boxes={week.boxes} currency={week.currency} />
+        </Suspense>
       )}
       <PrintedWeek week={week} />
       <RibbonTable {...shared} />

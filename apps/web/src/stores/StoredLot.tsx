@@ -5,15 +5,15 @@ import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { Unfolding } from "../kitchen/Unfolding.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
-import { useWords } from "../words/WordsContext.tsx";
 import { LotActs } from "./LotActs.tsx";
 
 /** One lot with what is left of it, and what can be told of it. */
 export function StoredLot({ lot }: { readonly lot: LotState }): ReactNode {
-  const { words, formats } = useWords();
+  const { words, formats, further } = useFurther("stores");
   const { view } = useKitchen();
   const names = useNames();
   const { keeps, food, cooked } = lot;
+  const portions = cooked === undefined ? 0 : lot.leftG / cooked.portionG;
   const daysLeft = keeps?.ok ? daysBetween(view.day, keeps.on) : undefined;
   return (
     <Unfolding
@@ -22,7 +22,9 @@ export function StoredLot({ lot }: { readonly lot: LotState }): ReactNode {
       summary={
         <>
           <span>{food === undefined ? names.dish(cooked?.dish ?? lot.id) : names.food(food)}</span>
-          <span className="figure">{formats.mass(lot.leftG)}</span>
+          <span className="figure">
+            {cooked === undefined ? formats.mass(lot.leftG) : further.lot.portions(portions, formats.number(portions))}
+          </span>
           <span className={daysLeft !== undefined && daysLeft < 0 ? "figure small gone-off" : "figure small soft"}>
             {keeps?.ok ? words.stores.until(formats.dayFrom(view.day, keeps.on)) : words.stores.untilUnknown}
           </span>
@@ -37,10 +39,10 @@ export function StoredLot({ lot }: { readonly lot: LotState }): ReactNode {
 function Telling({ lot }: { readonly lot: LotState }): ReactNode {
   const { words, further, formats } = useFurther("stores");
   const { view } = useKitchen();
-  const { boughtOn, openedOn, useBy, bestBefore, costUnknown } = lot;
+  const { boughtOn, cooked, openedOn, useBy, bestBefore, costUnknown } = lot;
   const tellDay = (day: CivilDate): string => formats.dayFrom(view.day, day);
   const told = [
-    words.stores.bought(tellDay(boughtOn)),
+    (cooked === undefined ? words.stores.bought : further.lot.cooked)(tellDay(boughtOn)),
     ...(openedOn === undefined ? [] : [words.stores.opened(tellDay(openedOn))]),
     ...(useBy === undefined ? [] : [further.packDate.mustGo(tellDay(useBy))]),
     ...(bestBefore === undefined ? [] : [further.packDate.atItsBest(tellDay(bestBefore))]),

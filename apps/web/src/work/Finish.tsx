@@ -30,8 +30,8 @@ export function Finish({ running }: { readonly running: Running }): ReactNode {
         const planned = wishFor(view, id, portions);
         if (planned === undefined) return [];
         const steps = isLearning ? [...(seen[at] ?? [])] : [];
-        const { cooked, eaten } = cook(view.state, view.tables.foods, { ...planned, ...told[id], steps }, pen);
-        return eaten === undefined ? [cooked] : [cooked, eaten];
+        const { cooked, boxed, eaten } = cook(view.state, view.tables.foods, { ...planned, ...told[id], steps }, pen);
+        return [cooked, ...boxed, ...(eaten === undefined ? [] : [eaten])];
       }),
     );
     end();

@@ -9,7 +9,9 @@ import { useFurther } from "../words/useFurther.ts";
 import { wishFor } from "./wishFor.ts";
 
 /** What was told of one dish, over what the kitchen took it to be. */
-export type CookedDish = Pick<CookWish, "portions" | "sitting" | "really" | "plates"> & { readonly isSound: boolean };
+export type CookedDish = Pick<CookWish, "portions" | "sitting" | "really" | "plates" | "boxes"> & {
+  readonly isSound: boolean;
+};
 
 interface FinishDishProps {
   readonly dish: string;
@@ -32,32 +34,39 @@ export function FinishDish({ dish, portions, onTell }: FinishDishProps): ReactNo
   const [plates, setPlates] = useState<Readonly<Record<string, number | undefined>>>(() =>
     Object.fromEntries((planned?.plates ?? []).map(({ eater, portions: share }) => [eater ?? "", round(share)])),
   );
+  const [boxes, setBoxes] = useState<number | undefined>(planned?.boxes?.length ?? 0);
   const [really, setReally] = useState<Readonly<Record<string, number | undefined>>>({});
   if (planned === undefined) return null;
   const uses = listUses(view, planned);
   const eaten = sitting === "" ? 0 : Object.values(plates).reduce((sum: number, each) => sum + (each ?? 0), 0);
-  const left = (made ?? 0) - eaten;
+  const boxPortions = planned.boxes?.[0] ?? view.kitchen.puttingBy?.portions ?? 1;
+  const mayFreeze = planned.dish.keeps.freezerDays !== undefined && view.kitchen.kit.freezerLitres > 0;
+  const left = (made ?? 0) - eaten - (boxes ?? 0) * boxPortions;
   const tell = (next: {
     made?: number | undefined;
     sitting?: typeof sitting;
     plates?: typeof plates;
     really?: typeof really;
+    boxes?: number | undefined;
   }) => {
-    const all = { made, sitting, plates, really, ...next };
+    const all = { made, sitting, plates, really, boxes, ...next };
     const at = all.sitting;
     const served = Object.entries(all.plates).flatMap(([eater, share]) =>
       share !== undefined && share > 0 ? [{ eater, portions: share }] : [],
     );
     const sum = served.reduce((total, each) => total + each.portions, 0);
     const numbers = [...Object.values(all.plates), ...Object.values(all.really)];
-    const isMade = all.made !== undefined && all.made > 0 && (at === "" || sum <= all.made + DUST_PORTIONS);
+    const gone = (at === "" ? 0 : sum) + (all.boxes ?? 0) * boxPortions;
+    const isMade = all.made !== undefined && all.made > 0 && gone <= all.made + DUST_PORTIONS;
+    const isCount = all.boxes === undefined || (Number.isInteger(all.boxes) && all.boxes >= 0);
     const masses = Object.entries(all.really).flatMap(([food, massG]) => (massG === undefined ? [] : [[food, massG]]));
     onTell({
       portions: all.made ?? 0,
       ...(at !== "" && { sitting: at }),
       plates: at === "" ? [] : served,
       really: Object.fromEntries(masses),
-      isSound: isMade && numbers.every((each) => each === undefined || each >= 0),
+      boxes: isCount ? Array.from({ length: all.boxes ?? 0 }, () => boxPortions) : [],
+      isSound: isMade && isCount && numbers.every((each) => each === undefined || each >= 0),
     });
   };
   return (
@@ -100,6 +109,19 @@ export function FinishDish({ dish, portions, onTell }: FinishDishProps): ReactNo
             ))}
           </div>
         </fieldset>
+      )}
+      {mayFreeze && (
+        <div className="fields">
+          <NumberField
+            label={further.finish.boxes(boxPortions, formats.number(boxPortions))}
+            value={boxes}
+            onChange={(value) => {
+              setBoxes(value);
+              tell({ boxes: value });
+            }}
+            isWhole
+          />
+        </div>
       )}
       <p role="status" className={left < -DUST_PORTIONS ? "caution" : undefined}>
         {left < -DUST_PORTIONS

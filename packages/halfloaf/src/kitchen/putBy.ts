@@ -27,6 +27,8 @@ export const PuttingBy = v.pipe(
     /** Fewest and most boxes in a week. */
     least: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
     most: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(7)), 2),
+    /** Boxes in the freezer with which it is enough: no plan fills more than are missing to it; absent = it never is. */
+    enough: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1))),
   }),
   v.forward(
     v.partialCheck([["least"], ["most"]], ({ least, most }) => least <= most, "no more than most"),

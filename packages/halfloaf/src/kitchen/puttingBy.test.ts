@@ -87,6 +87,29 @@ describe("portions cooked for later weeks", () => {
     expect(plan({ puttingBy: { portions: 1, least: 2, most: 3 }, ...dear }, 7).week.boxes).toHaveLength(2);
   });
 
+  it("are no more than are missing where so many are enough: whole boxes that are good, and fewer are asked for", () => {
+    const asked = (there: readonly Partial<Kitchen["putBy"][number]>[], days = 7) => {
+      const box = { dish: "oat-pot", portions: 2, place: "freezer", cookedOn: "2026-02-20", costMinor: 90, foods: [] };
+      const putBy = there.map((one, at) => ({ id: `box-${at}`, ...box, ...one }) as Kitchen["putBy"][number]);
+      const kitchen = makeKitchen({ packs, kit, putBy, puttingBy: { portions: 2, least: 2, most: 3, enough: 3 } });
+      const { wishes = [] } = toMenuProblem(kitchen, tables, kitchen.startsOn, days).problem;
+      return wishes.map(({ least, most, sittings }) => [least, most, sittings.length]);
+    };
+    expect(asked([])).toEqual([[2, 3, 7]]);
+    expect(asked([{}])).toEqual([[2, 2, 7]]);
+    expect(asked([{}, { portions: 3 }])).toEqual([[1, 1, 7]]);
+    expect(asked([{}, {}, {}, {}])).toEqual([[0, 0, 7]]);
+    // What lies there for longer than it keeps is none any more, and what is in the fridge is no box.
+    expect(asked([{}, {}, { cookedOn: "2025-12-01" }])).toEqual([[1, 1, 7]]);
+    expect(asked([{}, {}, { place: "fridge", keepsUntil: "2026-03-02" }])).toEqual([[1, 1, 7]]);
+    // Two weeks fill no more together.
+    expect(asked([], 14)).toEqual([
+      [2, 3, 7],
+      [1, 3, 7],
+      [0, 3, 14],
+    ]);
+  });
+
   it("are only of dishes that freeze, and only where there is a freezer with room", () => {
     const refusedDishes = ["oat-pot"];
     expect(plan({ puttingBy: { portions: 3, least: 0, most: 2 }, refusedDishes }).week.boxes).toBeUndefined();

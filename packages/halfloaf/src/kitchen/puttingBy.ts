@@ -2,7 +2,8 @@ import type { MenuDish, MenuFood, MenuPlan, MenuProblem, Use } from "../menu/ind
 import type { DatedSitting } from "./datedSittings.ts";
 import type { FittedDish } from "./fitDish.ts";
 import type { Kitchen } from "./kitchen.ts";
-import { LITRES_PER_G } from "./statePutBy.ts";
+import type { PuttingBy } from "./putBy.ts";
+import { LITRES_PER_G, type StatedPutBy } from "./statePutBy.ts";
 import type { StatedWish } from "./toWishes.ts";
 
 /** The id of the dish of a box that stays empty. */
@@ -77,20 +78,45 @@ export function withWorth(
   return { ...dish, putBy: { creditMinor, litres: portionMassG * LITRES_PER_G } };
 }
 
-/** How many boxes are filled in each week, as the planner's wishes. */
+/** Shares of a box closer than this are the same. */
+const BOX_TOLERANCE = 1e-9;
+
+/**
+ * How many boxes are filled in each week, as the planner's wishes. Where so many are enough, those that are in the freezer
+ * on the first day count, whatever of them is eaten later, and no more than are missing are asked for or filled.
+ * **Source**: decision 0017.
+ */
 export function wishBoxes(
   { puttingBy }: Kitchen,
   fitted: readonly FittedDish[],
+  atHand: readonly StatedPutBy[],
   sittings: readonly DatedSitting[],
   weeks: readonly (readonly [number, number])[],
 ): StatedWish[] {
   if (puttingBy === undefined) return [];
   const dishes = fitted.flatMap((one, at) => (isFreezable(one) ? [at] : []));
-  return weeks.flatMap(([from, to]): StatedWish[] => {
+  const { enough } = puttingBy;
+  const missing = enough === undefined ? undefined : Math.max(0, enough - countBoxes(puttingBy, atHand));
+  let open = missing ?? Number.POSITIVE_INFINITY;
+  const fill = ([from, to]: readonly [number, number], least: number, most: number): StatedWish[] => {
     const boxes = sittings.flatMap(({ putBy, day }, k) => (putBy && day >= from && day <= to ? [k] : []));
-    const least = Math.floor((puttingBy.least * (to - from + 1)) / 7 + 1e-9);
-    if (boxes.length === 0 || (least === 0 && boxes.length <= puttingBy.most)) return [];
-    const menu = { dishes, sittings: boxes, least, most: puttingBy.most };
-    return [{ menu, path: ["puttingBy"], what: {}, days: [from, to] }];
+    if (boxes.length === 0 || (least === 0 && boxes.length <= most)) return [];
+    return [{ menu: { dishes, sittings: boxes, least, most }, path: ["puttingBy"], what: {}, days: [from, to] }];
+  };
+  const each = weeks.flatMap((week) => {
+    const least = Math.min(open, Math.floor((puttingBy.least * (week[1] - week[0] + 1)) / 7 + BOX_TOLERANCE));
+    open -= least;
+    return fill(week, least, Math.min(puttingBy.most, missing ?? puttingBy.most));
   });
+  const last = weeks.at(-1);
+  const isOver = missing !== undefined && weeks.length > 1 && missing < weeks.length * puttingBy.most;
+  return isOver && last !== undefined ? [...each, ...fill([0, last[1]], 0, missing)] : each;
+}
+
+/** Whole boxes that are in the freezer and good on the first day. */
+function countBoxes({ portions }: PuttingBy, atHand: readonly StatedPutBy[]): number {
+  const there = atHand.flatMap(({ dish: { dish }, lots }) =>
+    lots.map(({ lot, lastDay }) => (lot.place === "freezer" && lastDay >= 0 ? lot.massG / dish.portionMassG : 0)),
+  );
+  return Math.floor(there.reduce((sum, each) => sum + each, 0) / portions + BOX_TOLERANCE);
 }

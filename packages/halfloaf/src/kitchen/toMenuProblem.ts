@@ -105,7 +105,7 @@ export function toMenuProblem(
   );
   const wishes = [
     ...toWishes(kitchen, tables.foods, fitted, sittings, days),
-    ...wishBoxes(kitchen, fitted, sittings, listWeeks(days)),
+    ...wishBoxes(kitchen, fitted, putBy, sittings, listWeeks(days)),
   ];
   const mains = [...new Set(fitted.map(({ dish }) => dish.main))];
   const menuFoods = [

@@ -7,6 +7,7 @@ import {
   type LotState,
   lotOfBought,
   lotOfCooked,
+  lotOfPortions,
   lotOfStock,
   MASS_TOLERANCE_G,
   moveState,
@@ -50,7 +51,8 @@ export interface Applied {
 export function applyMovement(movement: Movement, lots: ReadonlyMap<string, LotState>, foods: FoodTable): Applied {
   if (movement.kind === "stocked") {
     const { stock, on } = movement;
-    return lots.has(stock.id) ? refuse(lotTwice("stock", stock.id)) : change(lotOfStock(stock, foods, on));
+    if (lots.has(stock.id)) return refuse(lotTwice("stock", stock.id));
+    return change("dish" in stock ? lotOfPortions(stock, foods, on) : lotOfStock(stock, foods, on));
   }
   if (movement.kind === "bought") {
     return lots.has(movement.lot) ? refuse(lotTwice("lot", movement.lot)) : change(lotOfBought(movement, foods));

@@ -1,7 +1,7 @@
 export { type Applied, applyMovement, type Doubt } from "./applyMovement.ts";
 export { firstExpiredFirstOut } from "./firstExpiredFirstOut.ts";
 export { isGoneOff, type KeepingLimit, type KeepsUntil, keepsUntil } from "./keepsUntil.ts";
-export { Lot } from "./lot.ts";
+export { Lot, StockedPortions } from "./lot.ts";
 export {
   type CookedPortions,
   isAtLeast,

@@ -2,6 +2,10 @@ import * as v from "valibot";
 import { Id, PLACES } from "../food/index.ts";
 import { CivilDate } from "../quantity/index.ts";
 
+const wholeDays = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+/** Whole days that cooked portions keep after they were cooked; without `freezerDays` they are not frozen. */
+export const PortionsKeep = v.strictObject({ fridgeDays: wholeDays, freezerDays: v.optional(wholeDays) });
+
 /** What a lot is besides how much of it is there. */
 const LotFacts = {
   id: Id,
@@ -62,3 +66,22 @@ export const Lot = v.pipe(
   ),
 );
 export type Lot = v.InferOutput<typeof Lot>;
+
+/**
+ * Cooked portions of a dish that are at hand without having been cooked here: when the record begins, a gift. Masses in g as
+ * cooked; all of them cost `costMinor` in whole minor units.
+ */
+export const StockedPortions = v.strictObject({
+  id: Id,
+  dish: Id,
+  portions: v.pipe(v.number(), v.gtValue(0)),
+  /** Cooked mass of one portion in g. */
+  portionG: v.pipe(v.number(), v.gtValue(0)),
+  place: v.picklist(["fridge", "freezer"]),
+  cookedOn: CivilDate,
+  keeps: PortionsKeep,
+  costMinor: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+  /** All foods that went in; absent = nobody knows. */
+  foods: v.optional(v.array(Id)),
+});
+export type StockedPortions = v.InferOutput<typeof StockedPortions>;

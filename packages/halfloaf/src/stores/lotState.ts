@@ -1,7 +1,7 @@
 import type { FoodFacts, FoodTable } from "../food/index.ts";
 import type { CivilDate } from "../quantity/index.ts";
 import { type KeepsUntil, keepsUntil, unopenedLife } from "./keepsUntil.ts";
-import type { Lot } from "./lot.ts";
+import type { Lot, StockedPortions } from "./lot.ts";
 import type { MovementOf } from "./movement.ts";
 import { splitCost } from "./splitCost.ts";
 
@@ -127,6 +127,24 @@ export function lotOfStock(stock: Lot, foods: FoodTable, since: CivilDate = stoc
   return bringIn(stock, { origin: "opening", since, keeps: findKeeps(stock, foods) }, { massG, costMinor });
 }
 
+/** Cooked portions at hand that were not cooked here, from a day on. */
+export function lotOfPortions(stock: StockedPortions, foods: FoodTable, since: CivilDate): LotState {
+  const { id, dish, portions, portionG, place, cookedOn, keeps, costMinor, foods: within } = stock;
+  const cooked = { dish, portionG, keeping: toKeeping(keeps, dish), atLeast: false, ...(within && { foods: within }) };
+  const facts = { id, cooked, place, boughtOn: cookedOn, loose: true } as const;
+  const how = { origin: "opening", since, keeps: findKeeps(facts, foods) } as const;
+  return bringIn(facts, how, { massG: portions * portionG, costMinor });
+}
+
+/** Portions are never opened. */
+function toKeeping(
+  { fridgeDays: fridge, freezerDays: freezer }: StockedPortions["keeps"],
+  authority: string,
+): CookedPortions["keeping"] {
+  const days = { fridge, freezer };
+  return { unopened: days, opened: days, authority };
+}
+
 /** A lot as it was bought. */
 export function lotOfBought(movement: MovementOf<"bought">, foods: FoodTable): LotState {
   const { lot: id, on, food, place, useBy, bestBefore, loose, pack, massG, costMinor } = movement;
@@ -141,8 +159,7 @@ export function lotOfCooked(
   { costMinor, ...known }: Pick<CookedPortions, "atLeast" | "foods"> & { readonly costMinor: number },
 ): LotState {
   const { lot: id, on, dish, portions, portionG, keeps } = movement;
-  const days = { fridge: keeps.fridgeDays, freezer: keeps.freezerDays };
-  const keeping = { unopened: days, opened: days, authority: dish };
+  const keeping = toKeeping(keeps, dish);
   const facts = {
     id,
     cooked: { dish, portionG, keeping, ...known },

@@ -1,11 +1,10 @@
 import * as v from "valibot";
 import { Id, PLACES } from "../food/index.ts";
 import { CivilDate } from "../quantity/index.ts";
-import { Lot } from "./lot.ts";
+import { Lot, PortionsKeep, StockedPortions } from "./lot.ts";
 
 const massG = v.pipe(v.number(), v.gtValue(0));
 const costMinor = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
-const wholeDays = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 const place = v.picklist(PLACES);
 const base = { on: CivilDate, lot: Id };
 
@@ -26,7 +25,7 @@ export type CookedUse = v.InferOutput<typeof CookedUse>;
  */
 export const MOVEMENT_ENTRIES = {
   /** It was at hand without having been bought here: when the record begins, a gift, a find. */
-  stocked: { kind: v.literal("stocked"), on: CivilDate, stock: Lot },
+  stocked: { kind: v.literal("stocked"), on: CivilDate, stock: v.union([Lot, StockedPortions]) },
   /** A pack came home and became a lot. */
   bought: {
     kind: v.literal("bought"),
@@ -62,8 +61,8 @@ export const MOVEMENT_ENTRIES = {
     portions: v.pipe(v.number(), v.gtValue(0)),
     /** Cooked mass of one portion in g. */
     portionG: massG,
-    /** Whole days that portions keep after this day, as the dish said then; without `freezerDays` they are not frozen. */
-    keeps: v.strictObject({ fridgeDays: wholeDays, freezerDays: v.optional(wholeDays) }),
+    /** How long portions keep after this day, as the dish said then. */
+    keeps: PortionsKeep,
     uses: v.array(CookedUse),
     /** What went in besides and came from no lot, so that its cost is not known; without `massG` nobody knows how much. */
     unbooked: v.optional(v.array(v.strictObject({ food: Id, massG: v.optional(massG) }))),

@@ -99,6 +99,20 @@ export const kitchenDe: typeof kitchenEn = {
       most: "Je Woche höchstens: eine ganze Zahl ab 1.",
       apart: "Tage von einem zum nächsten: eine ganze Zahl von 2 bis 28.",
     },
+    puttingBy: "Für spätere Wochen gekocht",
+    puttingByNote:
+      "Pläne können mehr kochen und in Dosen einfrieren. Spätere Pläne können auftischen, was im Gefrierfach liegt, zu dem, was es kostete.",
+    noFreezer: "Das Gerät hat noch kein Gefrierfach: sag unter Gerät, wie viele Liter es hat.",
+    putBy: "Mehr kochen und einfrieren",
+    boxes: (most: number, portions: string) =>
+      counted(most, { one: `1 Dose zu ${portions} je Woche`, other: `bis zu ${most} Dosen zu ${portions} je Woche` }),
+    boxPortions: "Portionen in einer Dose",
+    boxCounts: {
+      least: "Dosen je Woche, mindestens",
+      most: "Dosen je Woche, höchstens",
+      enough: "Genug, wenn so viele im Gefrierfach sind (leer = nie)",
+    },
+    boxOrder: "Dosen je Woche: mindestens ist mehr als höchstens.",
     worthTitle: "Was dir etwas wert ist",
     worthBrief: (money: string) => `eine Minute: ${money}`,
     worth: "Was dir eine Minute wert ist",
@@ -172,6 +186,7 @@ export const kitchenDe: typeof kitchenEn = {
       paceForgotten: "Tempo beim Kochen",
       energyPrice: "Preis einer kWh",
       wishes: "Wünsche",
+      puttingBy: "für später Gekochtes",
       refusedDishes: "nie geplante Gerichte",
       useUp: "Aufzubrauchendes",
       energySharePct: "Anteile der Mahlzeiten",

@@ -96,6 +96,20 @@ export const kitchenEn = {
       most: "A week at most: a whole number, 1 or more.",
       apart: "Days from one to the next: a whole number from 2 to 28.",
     },
+    puttingBy: "Cooked for later weeks",
+    puttingByNote:
+      "Plans may cook more and freeze it in boxes. Later plans may serve what is in the freezer, at what it cost.",
+    noFreezer: "The kit has no freezer yet: say its litres under Kit.",
+    putBy: "Cook more and freeze it",
+    boxes: (most: number, portions: string) =>
+      counted(most, { one: `1 box of ${portions} a week`, other: `up to ${most} boxes of ${portions} a week` }),
+    boxPortions: "Portions in a box",
+    boxCounts: {
+      least: "Boxes a week, at least",
+      most: "Boxes a week, at most",
+      enough: "Enough when so many are in the freezer (empty = never)",
+    },
+    boxOrder: "Boxes a week: at least is more than at most.",
     worthTitle: "What things are worth",
     worthBrief: (money: string) => `a minute: ${money}`,
     worth: "What a minute of yours is worth",
@@ -166,6 +180,7 @@ export const kitchenEn = {
       worth: "worth of time",
       energyPrice: "price of a kWh",
       wishes: "wishes",
+      puttingBy: "cooked for later weeks",
       pace: "pace",
       paceForgotten: "pace of the cooks",
       refusedDishes: "dishes never planned",

@@ -5,6 +5,15 @@ const counted = toCounted("de");
 
 /** Texts of Menu behind its plan in German. */
 export const menuDe: typeof menuEn = {
+  later: {
+    title: "Für spätere Wochen",
+    box: (day: string, count: number, told: string, dish: string) =>
+      `${day}: ${counted(count, { one: `${told} Portion`, other: `${told} Portionen` })} ${dish} ins Gefrierfach`,
+    keeps: (day: string, money: string) => `gut bis ${day}; zählt zu dem, was übrig bleibt, ${money}`,
+    note: "Mit Absicht mehr gekocht. Spätere Pläne können es an einem Tag ohne Zeit auftischen.",
+    fromFridge: "vorgekocht, aus dem Kühlschrank",
+    fromFreezer: "vorgekocht, aus dem Gefrierfach",
+  },
   week: {
     daysFrom: (day: string) => `Zu planende Tage, ab ${day}`,
     first: "Erster zu planender Tag",

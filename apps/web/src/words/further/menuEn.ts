@@ -4,6 +4,15 @@ const counted = toCounted("en");
 
 /** Texts of Menu behind its plan in English; the other languages have the same keys. */
 export const menuEn = {
+  later: {
+    title: "For later weeks",
+    box: (day: string, count: number, told: string, dish: string) =>
+      `${day}: ${counted(count, { one: `${told} portion`, other: `${told} portions` })} of ${dish} into the freezer`,
+    keeps: (day: string, money: string) => `good until ${day}; part of what is left over, ${money}`,
+    note: "Cooked more on purpose. Later plans may serve it on a day without time.",
+    fromFridge: "cooked before, from the fridge",
+    fromFreezer: "cooked before, from the freezer",
+  },
   week: {
     daysFrom: (day: string) => `Days to plan, from ${day} on`,
     first: "First day to plan",

@@ -1,8 +1,13 @@
+import { toCounted } from "@halfloaf/words/toCounted";
 import type { storesEn } from "./storesEn.ts";
+
+const counted = toCounted("de");
 
 /** Texts of Stores behind its lots in German. */
 export const storesDe: typeof storesEn = {
   lot: {
+    portions: (count, told) => counted(count, { one: `${told} Portion`, other: `${told} Portionen` }),
+    cooked: (day) => `Gekocht am ${day}.`,
     usedUp: "Aufgebraucht",
     moveTo: {
       "dry-store": "In den Vorratsschrank",

@@ -1,6 +1,12 @@
+import { toCounted } from "@halfloaf/words/toCounted";
+
+const counted = toCounted("en");
+
 /** Texts of Stores behind its lots in English; the other languages have the same keys. */
 export const storesEn = {
   lot: {
+    portions: (count: number, told: string) => counted(count, { one: `${told} portion`, other: `${told} portions` }),
+    cooked: (day: string) => `Cooked ${day}.`,
     usedUp: "Used it up",
     moveTo: { "dry-store": "Into the dry store", fridge: "Into the fridge", freezer: "Into the freezer" },
   },

@@ -33,18 +33,23 @@ export const workDe: typeof workEn = {
     title: "Den Vorräten sagen",
     end: "Ablauf schließen",
     about:
-      "Was hineinkam, verlässt die Vorräte; was gegessen ist, wird abgerechnet; was übrig bleibt, sind Portionen im Kühlschrank.",
+      "Was hineinkam, verlässt die Vorräte; was gegessen ist, wird abgerechnet; was übrig bleibt, sind Portionen im Kühlschrank oder im Gefrierfach.",
     portions: "Gekochte Portionen",
     eatenAt: "Gegessen",
     later: "noch nicht",
     plates: "Wer wie viele Portionen aß",
+    boxes: (count, told) =>
+      counted(count, {
+        one: `Dosen zu ${told} Portion ins Gefrierfach`,
+        other: `Dosen zu ${told} Portionen ins Gefrierfach`,
+      }),
     left: (count, told, keeps) =>
       counted(count, {
         one: `${told} Portion ist übrig. ${keeps}; kühl sie bald.`,
         other: `${told} Portionen sind übrig. ${keeps}; kühl sie bald.`,
       }),
     nothingLeft: "Nichts ist übrig.",
-    tooMuch: "Es ist mehr gegessen als gekocht.",
+    tooMuch: "Es ist mehr gegessen oder eingefroren als gekocht.",
     used: "Was wirklich hineinkam",
     usedNote: "Gramm wie gekauft. Ändere nur, was anders war; 0 = weggelassen.",
     learn: (count: number) =>

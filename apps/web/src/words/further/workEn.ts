@@ -31,18 +31,24 @@ export const workEn = {
   finish: {
     title: "Tell the stores",
     end: "Close the order of work",
-    about: "What went in leaves the stores, what is eaten is accounted, what is left becomes portions in the fridge.",
+    about:
+      "What went in leaves the stores, what is eaten is accounted, what is left becomes portions in the fridge or the freezer.",
     portions: "Portions cooked",
     eatenAt: "Eaten at",
     later: "not yet",
     plates: "Who ate how many portions",
+    boxes: (count: number, told: string) =>
+      counted(count, {
+        one: `Boxes of ${told} portion into the freezer`,
+        other: `Boxes of ${told} portions into the freezer`,
+      }),
     left: (count: number, told: string, keeps: string) =>
       counted(count, {
         one: `${told} portion is left. ${keeps}; chill it soon.`,
         other: `${told} portions are left. ${keeps}; chill them soon.`,
       }),
     nothingLeft: "Nothing is left.",
-    tooMuch: "More is eaten than was cooked.",
+    tooMuch: "More is eaten or frozen than was cooked.",
     used: "What really went in",
     usedNote: "Grams as bought. Change only what differed; 0 = left out.",
     learn: (count: number) =>

@@ -1,10 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { parseWith } from "../../quantity/index.ts";
+import { addDays, parseWith } from "../../quantity/index.ts";
 import { makeKitchen, readDemoKitchens, readStarterTables } from "../kitchen.testing.ts";
 import type { Kitchen } from "../kitchen.ts";
 import { foods as frozenFoods } from "./frozen/frozen.testing.ts";
 import { EditedKitchen, KitchenRecord, RECORD_VERSION } from "./kitchenRecord.ts";
+import { Pen } from "./Pen.ts";
 import { fromKitchen, parseRecord } from "./parseRecord.ts";
 import { RecordLedger } from "./RecordLedger.ts";
 import { toCanonicalText } from "./settleTwins.ts";
@@ -65,6 +66,44 @@ describe("a kitchen's file", () => {
     const [a, b] = [kitchen, { ...kitchen, name: "Another" }].map((each) => fromKitchen(each).events[0]?.id ?? "");
     expect([a, b]).toEqual([expect.stringMatching(/^kitchen-file-\w{14,}-1$/), expect.stringMatching(/-1$/)]);
     expect(a).not.toBe(b);
+  });
+
+  test("brings what is put by as stock that shrinks as it is eaten, with what its dish says; what is of no known dish stays", () => {
+    const tables = readStarterTables();
+    const dish = tables.dishes.find(({ keeps }) => keeps.freezerDays !== undefined) as (typeof tables.dishes)[number];
+    const box = { dish: dish.id, portions: 3, place: "freezer", cookedOn: "2026-02-20", costMinor: 151 } as const;
+    const putBy: Kitchen["putBy"] = [
+      { id: "box", ...box, foods: ["rice-white-long"] },
+      { id: "old", ...box, keepsUntil: "2026-03-01", foods: [] },
+      { id: "lost", ...box, dish: "no-such-dish", foods: [] },
+    ];
+    const { kitchen: edited, events } = fromKitchen({ ...kitchen, putBy }, tables.dishes);
+    expect(edited.putBy.map(({ id }) => id)).toEqual(["lost"]);
+    const ledger = new RecordLedger(tables.foods, events);
+    const read = (day: string) =>
+      toKitchen({ ...edited, putBy }, ledger.state, tables.foods, day).putBy.map(
+        ({ id, portions, costMinor, keepsUntil }) => [id, portions, costMinor, keepsUntil],
+      );
+    const until = addDays("2026-02-20", dish.keeps.freezerDays as number);
+    expect(read("2026-03-01")).toEqual([
+      ["lost", 3, 151, undefined],
+      ["old", 3, 151, "2026-03-01"],
+      ["box", 3, 151, until],
+    ]);
+    const pen = new Pen({ device: "phone", nowMs: 1 }, 0, undefined);
+    ledger.add([
+      pen.write({
+        kind: "eaten",
+        on: "2026-03-02",
+        sitting: "evening",
+        plates: [{ lot: "box", massG: dish.portionMassG }],
+      }),
+    ]);
+    expect(ledger.state.faults).toEqual([]);
+    expect(read("2026-03-02")).toEqual([
+      ["lost", 3, 151, undefined],
+      ["box", 2, 101, until],
+    ]);
   });
 
   test("what is edited is all of it but the stores", () => {

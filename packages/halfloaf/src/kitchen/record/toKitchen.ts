@@ -12,11 +12,13 @@ import type { RecordState } from "./recordState.ts";
 /**
  * The kitchen as it stands, for `toMenuProblem` and all else that takes a kitchen: its stores are the food lots with
  * anything left on the day, its packs have the latest price and content seen by then, its ratings the latest given, its pace
- * what cookings showed. Cooked portions in fridge or freezer are what it has put by, beside what its file says.
+ * what cookings showed. Cooked portions in fridge or freezer are what it has put by, beside what it was told to have and no
+ * lot tells of.
  */
 export function toKitchen(edited: EditedKitchen, state: RecordState, foods: FoodTable, day: CivilDate): Kitchen {
   const stores = [...state.lots.values()].flatMap((lot) => toLot(lot, day) ?? []);
-  const putBy = [...edited.putBy, ...portionsAtHand(state, day).flatMap(toPutBy)];
+  const told = edited.putBy.filter(({ id }) => !state.lots.has(id));
+  const putBy = [...told, ...portionsAtHand(state, day).flatMap(toPutBy)];
   const there = new Set([...stores, ...putBy].map(({ id }) => id));
   const rated = edited.ratings.filter(({ dish }) => !state.ratings.has(dish));
   const pace = paceOfKitchen(edited, state);
