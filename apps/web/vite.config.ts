@@ -26,6 +26,8 @@ export default defineConfig({
   worker: { format: "es", plugins: () => [nodeModuleStub()] },
   build: {
     target: "es2022",
+    // All styles together weigh less than one face, and a screen that was shown before needs its own at once.
+    cssCodeSplit: false,
     modulePreload: { polyfill: false },
     rolldownOptions: { checks: { pluginTimings: false }, output: { codeSplitting } },
   },

@@ -1,5 +1,14 @@
 import { parseArgs } from "node:util";
-import { type KeptState, keepState, makeDemo, openApp, planDays, SCREENS, waitUntilKept } from "@halfloaf/e2e/openApp";
+import {
+  type KeptState,
+  keepState,
+  makeDemo,
+  meetScreen,
+  openApp,
+  planDays,
+  SCREENS,
+  waitUntilKept,
+} from "@halfloaf/e2e/openApp";
 import { hasBrowser, openBrowser } from "@halfloaf/e2e/openBrowser";
 import { type ServedApp, serveApp } from "@halfloaf/e2e/serveApp";
 import { weighScript } from "@halfloaf/e2e/weighScript";
@@ -65,7 +74,8 @@ async function measureStarts(browser: Browser, url: string, repeats: number): Pr
     await page.goto("about:blank");
     const from = performance.now();
     await page.goto("/", { waitUntil: "commit" });
-    await page.getByRole("main").getByRole("heading", { level: 1 }).first().waitFor();
+    // What was shown before comes sooner; the start is over once it can be touched.
+    await meetScreen(page);
     offline.push(performance.now() - from);
   }
   await context.close();

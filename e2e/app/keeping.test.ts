@@ -2,7 +2,7 @@ import { en } from "@halfloaf/web/words";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, mayLeave, type OpenApp, openApp } from "./openApp.ts";
+import { goTo, mayLeave, type OpenApp, openApp, openAt } from "./openApp.ts";
 
 describe.skipIf(!hasBrowser)("a kitchen kept in the browser", () => {
   let browser: Browser;
@@ -16,7 +16,7 @@ describe.skipIf(!hasBrowser)("a kitchen kept in the browser", () => {
   test("what is ticked in one tab is ticked in the other", async () => {
     const { context, page } = await openPlanned();
     const other = await context.newPage();
-    for (const each of [page, other]) await each.goto("/buying");
+    for (const each of [page, other]) await openAt(each, "/buying");
     const [here, there] = [boxOf(page), boxOf(other)];
     await here.click();
     await expect.poll(() => there.isChecked()).toBe(true);
@@ -43,7 +43,7 @@ describe.skipIf(!hasBrowser)("a kitchen kept in the browser", () => {
     await page.getByRole("button", { name: en.opening.tryAgain }).click();
     await page.getByRole("alert").waitFor({ state: "detached" });
     expect(await page.evaluate(mayLeave)).toBe(true);
-    await page.goto("/buying");
+    await openAt(page, "/buying");
     await expect.poll(() => boxOf(page).isChecked()).toBe(true);
     await context.close();
   });

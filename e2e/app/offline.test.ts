@@ -3,7 +3,7 @@ import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, makeDemo, openApp, planDays, SCREENS, seeScreen, waitUntilKept } from "./openApp.ts";
+import { goTo, makeDemo, openApp, openAt, planDays, SCREENS, seeScreen, waitUntilKept } from "./openApp.ts";
 
 describe.skipIf(!hasBrowser)("without a network", () => {
   let browser: Browser;
@@ -30,7 +30,7 @@ describe.skipIf(!hasBrowser)("without a network", () => {
     await expect.poll(() => cooked.count()).toBe(jobs - 1);
     const other = await context.newPage();
     for (const each of [page, other]) {
-      await each.goto("/accounts");
+      await openAt(each, "/accounts");
       const spent = each.locator("section tr", { hasText: furtherEn.accounts.spent });
       expect(await spent.getByRole("cell").textContent()).toBe(price);
       const eaten = each.locator("section tr", { hasText: furtherEn.accounts.eaten }).last();

@@ -55,7 +55,7 @@ export async function openApp(
   const errors: string[] = [];
   page.on("pageerror", ({ message }) => errors.push(message));
   page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
-  await page.goto("/");
+  await openAt(page, "/");
   return { context, page, errors };
 }
 
@@ -106,9 +106,20 @@ export async function goTo(page: Page, screen: keyof typeof SCREENS, words = en)
   await seeScreen(page, words);
 }
 
+/** Loads the page at an address of the app, and waits until its screen can be touched. */
+export async function openAt(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await meetScreen(page);
+}
+
+/** Waits until the screen of a start can be touched: what was shown before stands outside of the app's own place. */
+export function meetScreen(page: Page): Promise<void> {
+  return page.locator("#app main h1").first().waitFor();
+}
+
 /** Waits until the screen is there and not only on its way. */
 export async function seeScreen(page: Page, words = en): Promise<void> {
-  await page.getByRole("main").getByRole("heading", { level: 1 }).first().waitFor();
+  await meetScreen(page);
   await page.getByText(words.shell.loading).waitFor({ state: "detached" });
 }
 
@@ -123,10 +134,11 @@ export async function waitUntilKept(page: Page): Promise<void> {
   });
 }
 
-/** Loads the page anew once all that was told is on disk. */
+/** Loads the page anew once all that was told is on disk, and waits until its screen can be touched. */
 export async function reloadPage(page: Page): Promise<void> {
   await waitUntilOnDisk(page);
   await page.reload();
+  await meetScreen(page);
 }
 
 /** Waits until all that was told is on disk, so that the browser would not ask whether to leave. */

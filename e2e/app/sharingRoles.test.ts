@@ -2,7 +2,7 @@ import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { type OpenApp, openApp, SCREENS, seeScreen } from "./openApp.ts";
+import { type OpenApp, openApp, openAt, SCREENS, seeScreen } from "./openApp.ts";
 import { type Touched, touchAll } from "./touchAll.ts";
 
 const { sharing } = furtherEn;
@@ -94,7 +94,7 @@ async function listPages(page: Page): Promise<string[]> {
     ["/dishes", ".dish-line"],
     ["/prices", ".food-way"],
   ] as const) {
-    await page.goto(screen);
+    await openAt(page, screen);
     paths.push((await page.locator(link).first().getAttribute("href")) as string);
   }
   return [...paths, `${paths[0]}/change`];

@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage } from "./judgePage.ts";
-import { openApp, SIZES } from "./openApp.ts";
+import { openApp, openAt, SIZES } from "./openApp.ts";
 
 /** What stands open on a screen: where it is, and what is touched there, found by its place so that it goes in any language. */
 interface State {
@@ -152,8 +152,7 @@ describe.skipIf(!hasBrowser)("whatever stands open keeps WCAG 2.2 AA", () => {
     });
     const faults: Record<string, string[]> = {};
     for (const { name, path, touch } of STATES) {
-      await page.goto(path);
-      await page.locator("main h1").first().waitFor();
+      await openAt(page, path);
       await page.evaluate(openDetails);
       await touch?.(page);
       await page.evaluate(settle);

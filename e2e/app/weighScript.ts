@@ -33,6 +33,8 @@ export async function weighScript(browser: Browser, url: string, path: string, k
     await page.goto(path, { waitUntil: "networkidle" });
     await seeScreen(page);
     await page.waitForLoadState("networkidle");
+    // What is loaded once the page was left alone for a while is no part of its start.
+    page.removeAllListeners("response");
     const weights = { pageKb: await weighServiceWorker(url), workersKb: 0 };
     for (const [address, body] of scripts) weights[workers.has(address) ? "workersKb" : "pageKb"] += toKb(await body);
     return weights;

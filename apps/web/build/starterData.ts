@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { loadDemoKitchens, loadStarterShops, loadStarterTables } from "@halfloaf/data";
 import { parseTables } from "halfloaf/kitchen";
 import type { Plugin } from "vite";
@@ -17,6 +18,8 @@ const FILES: Readonly<Record<StarterName, () => string>> = {
 export function starterData(): Plugin {
   return {
     name: "halfloaf-starter-data",
+    // The tables have no name of their content as scripts have, so that the app is told what they are.
+    config: () => ({ define: { "import.meta.env.STARTER_TABLES": JSON.stringify(digestTables()) } }),
     configureServer(server) {
       for (const [name, write] of Object.entries(FILES))
         server.middlewares.use(`/${name}`, (_, response) => {
@@ -37,6 +40,10 @@ export function toTableFiles(): { readonly foods: FoodsFile; readonly dishes: Di
   if (!read.ok) throw new Error(`the starter tables are faulty: ${JSON.stringify(read.issues.slice(0, 5))}`);
   const { foods, dishes, references, safety } = read.value;
   return { foods: { foods: [...foods.values()] }, dishes: { dishes, retention, references, safety } };
+}
+
+function digestTables(): string {
+  return createHash("sha256").update(JSON.stringify(toTableFiles())).digest("hex").slice(0, 16);
 }
 
 function writeBeginnings(): string {

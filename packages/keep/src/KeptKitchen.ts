@@ -205,6 +205,11 @@ export class KeptKitchen {
     return this.#isOurs(deviceOf(id));
   }
 
+  /** Greatest `seq` of the store whose content is taken in. */
+  get upTo(): number {
+    return this.#upTo;
+  }
+
   /** How many changes are not on disk yet. */
   get waiting(): number {
     return this.#waiting.length;

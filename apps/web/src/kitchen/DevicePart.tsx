@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { writeShared } from "../sharing/shared.ts";
+import { forgetShown } from "../shown/ShownBefore.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { KitchenOnDevice } from "./device.ts";
 import { Fold } from "./Fold.tsx";
@@ -25,6 +26,7 @@ export function DevicePart(): ReactNode {
   const deleteForGood = async (gone: KitchenOnDevice): Promise<void> => {
     if (!confirm(kitchen.deleteSure(gone.title)) || !(await saveBackupOf(gone))) return;
     indexedDB.deleteDatabase(gone.id);
+    forgetShown();
     writeShared(gone.id, undefined);
     change({ ...device, removed: removed.filter(({ id }) => id !== gone.id) });
   };

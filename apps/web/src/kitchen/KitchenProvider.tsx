@@ -1,4 +1,13 @@
-import { createContext, type ReactNode, useContext, useEffect, useMemo, useState, useSyncExternalStore } from "react";
+import {
+  createContext,
+  type ReactNode,
+  useCallback,
+  useContext,
+  useEffect,
+  useMemo,
+  useState,
+  useSyncExternalStore,
+} from "react";
 import { type Device, readDevice, writeDevice } from "./device.ts";
 import { fetchStarter } from "./fetchStarter.ts";
 import type { KitchenSession, KitchenView, OpeningFault } from "./KitchenSession.ts";
@@ -112,6 +121,12 @@ function useKitchens(): Kitchens {
   const kitchens = useContext(KitchensContext);
   if (kitchens === undefined) throw new Error("there is no kitchen outside of a KitchenProvider");
   return kitchens;
+}
+
+/** What hands the same kitchens on to a page that is drawn elsewhere. */
+export function usePassKitchens(): (page: ReactNode) => ReactNode {
+  const kitchens = useKitchens();
+  return useCallback((page) => <KitchensContext value={kitchens}>{page}</KitchensContext>, [kitchens]);
 }
 
 /** How far the opening has come. */

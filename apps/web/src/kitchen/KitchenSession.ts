@@ -45,6 +45,8 @@ export type Guard = (row: RowAsked, isOwn: (id: string) => boolean) => boolean;
 
 /** An open kitchen: what screens look at and write to. */
 export class KitchenSession {
+  /** Name of its database. */
+  readonly id: string;
   readonly kept: KeptKitchen;
   readonly #starter: Tables;
   readonly #hearers = new Set<() => void>();
@@ -56,7 +58,8 @@ export class KitchenSession {
   #guard: Guard | undefined;
   #isForbidden = false;
 
-  private constructor(kept: KeptKitchen, starter: Tables, by: string | undefined) {
+  private constructor(id: string, kept: KeptKitchen, starter: Tables, by: string | undefined) {
+    this.id = id;
     this.kept = kept;
     this.#starter = starter;
     this.#by = by;
@@ -80,7 +83,7 @@ export class KitchenSession {
     if (!opened.ok) return opened;
     const kept = await KeptKitchen.open(opened.store, { foods: tables.foods, device, rest });
     if ("ok" in kept) return kept;
-    const session = new KitchenSession(kept, tables, by);
+    const session = new KitchenSession(id, kept, tables, by);
     if (kept.damaged().length > 0) await session.#mend();
     // Worked out before it is asked for, so that a screen has only itself to show.
     session.view;

@@ -1,7 +1,7 @@
 import { type ReactNode, useState } from "react";
 
 interface UnfoldingProps {
-  readonly className: string;
+  readonly className?: string;
   readonly summaryClassName?: string;
   /** What is seen while it is closed. */
   readonly summary: ReactNode;

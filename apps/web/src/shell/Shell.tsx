@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense } from "react";
+import { lazy, type ReactNode, Suspense, useContext } from "react";
 import { Link, Route, Switch, useLocation } from "wouter";
 import { useDevice, useOpening } from "../kitchen/KitchenProvider.tsx";
 import { NotKept } from "../kitchen/NotKept.tsx";
@@ -7,6 +7,8 @@ import { WasMended } from "../kitchen/WasMended.tsx";
 import "../sharing/invited.ts";
 import { joiningId } from "../sharing/joining.ts";
 import { useShared } from "../sharing/shared.ts";
+import { DrawnAhead } from "../shown/DrawnAhead.ts";
+import { KeepShown } from "../shown/KeepShown.tsx";
 import { useWords } from "../words/WordsContext.tsx";
 import { Broken } from "./Broken.tsx";
 import { LoadNewer } from "./LoadNewer.tsx";
@@ -18,8 +20,22 @@ const JoinScreen = lazy(() => import("../sharing/JoinScreen.tsx"));
 const SharingLine = lazy(() => import("../sharing/SharingLine.tsx"));
 const CookingBar = lazy(() => import("../work/CookingBar.tsx"));
 
-/** The frame around every screen: the ways to the screens, and the page. */
+/** The frame around every screen, and what keeps it for the next start. */
 export function Shell(): ReactNode {
+  return (
+    <>
+      <Frame />
+      <KeepShown draw={drawFrame} />
+    </>
+  );
+}
+
+function drawFrame(): ReactNode {
+  return <Frame />;
+}
+
+/** The ways to the screens, and the page. */
+function Frame(): ReactNode {
   const { words } = useWords();
   const opening = useOpening();
   const [location] = useLocation();
@@ -51,16 +67,17 @@ function Pages(): ReactNode {
   const [location] = useLocation();
   const { device } = useDevice();
   const shared = useShared(device.open);
+  const isDrawnAhead = useContext(DrawnAhead);
   return (
     <>
       <NotKept />
       <WasMended />
-      {shared !== undefined && (
+      {shared !== undefined && !isDrawnAhead && (
         <Suspense>
           <SharingLine />
         </Suspense>
       )}
-      {location !== "/work" && (
+      {location !== "/work" && !isDrawnAhead && (
         <Suspense>
           <CookingBar />
         </Suspense>

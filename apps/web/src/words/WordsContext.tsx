@@ -1,4 +1,4 @@
-import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from "react";
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from "react";
 import { en, type Words } from "./en.ts";
 import { Formats } from "./Formats.ts";
 import { loadAllAsked } from "./furtherParts.ts";
@@ -41,6 +41,12 @@ export function useWords(): Spoken {
   const spoken = useContext(WordsContext);
   if (spoken === undefined) throw new Error("there are no words outside of a WordsProvider");
   return spoken;
+}
+
+/** What hands the same words on to a page that is drawn elsewhere. */
+export function usePassWords(): (page: ReactNode) => ReactNode {
+  const spoken = useWords();
+  return useCallback((page) => <WordsContext value={spoken}>{page}</WordsContext>, [spoken]);
 }
 
 async function loadSpeech(language: Language): Promise<Speech> {
