@@ -54,6 +54,13 @@ const TOLD: Told = {
     `Moved ${part === undefined ? "all of a lot" : tellMass(part.massG)} of ${names.lot(lot)} to the ${tellPlace(to)}.`,
   opened: ({ lot }, names) => `Opened ${names.lot(lot)}.`,
   used: ({ lot, massG }, names) => `Used ${tellMass(massG)} of ${names.lot(lot)}.`,
+  labelled: ({ lot, useBy, bestBefore }, names) => {
+    const dates = [
+      ...(useBy ? [`use by ${tellDayShort(useBy)}`] : []),
+      ...(bestBefore ? [`best before ${tellDayShort(bestBefore)}`] : []),
+    ];
+    return `The label of ${names.lot(lot)} says ${dates.length === 0 ? "no date" : dates.join(", ")}.`;
+  },
   wasted: ({ lot, massG, why }, names) =>
     `Threw away ${tellMass(massG)} of ${names.lot(lot)}${why === undefined ? "" : ` (${ENDED[why] ?? harmless(why)})`}.`,
   counted: ({ lot, massG, as }, names) =>

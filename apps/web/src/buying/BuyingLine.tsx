@@ -4,6 +4,7 @@ import { type ReactNode, useMemo } from "react";
 import { useDevice, useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useShared } from "../sharing/shared.ts";
 import { useMayWrite } from "../sharing/useMayWrite.ts";
+import { PackDate } from "../stores/PackDate.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { AtShelf } from "./AtShelf.tsx";
 import type { TickedLine } from "./linesOf.ts";
@@ -35,6 +36,7 @@ export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: B
   const other = useOtherHand(tick, shared !== undefined);
   const isBought = paidMinor !== undefined;
   const mayTurn = isBought ? session.mayWrite({ kind: "withdrawn", events: other?.rows ?? [] }) : mayBuy;
+  const home = tick.lots.flatMap((id) => view.state.lots.get(id) ?? []).filter(({ leftG }) => leftG > 0);
   const isMissing = !isBought && notThere.packs.has(line.pack);
   const buy = (): void => {
     void session.write((pen) => {
@@ -76,6 +78,11 @@ export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: B
             </button>
           )}
         </p>
+      )}
+      {home.length > 0 && (
+        <div className="at-shelf">
+          <PackDate lots={home} label={line.label} />
+        </div>
       )}
       {!isBought && mayBuy && <AtShelf tick={tick} shop={shop} week={week} notThere={notThere} />}
     </div>

@@ -13,6 +13,7 @@ export function useThingsOf(): (row: LedgerRow) => readonly string[] {
     if ("dish" in row && row.dish !== undefined) return [names.dish(row.dish)];
     if ("pack" in row && row.pack !== undefined) return [nameOfPack(row.pack)];
     if ("food" in row && row.food !== undefined) return [names.food(row.food)];
+    if (row.kind === "stocked") return ["dish" in row.stock ? names.dish(row.stock.dish) : names.food(row.stock.food)];
     const lot = "lot" in row ? view.state.lots.get(row.lot) : undefined;
     const held = lot?.food ?? lot?.cooked?.dish;
     return held === undefined ? [] : [names.food(held)];

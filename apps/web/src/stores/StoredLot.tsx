@@ -6,6 +6,7 @@ import { Unfolding } from "../kitchen/Unfolding.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { LotActs } from "./LotActs.tsx";
+import { PackDate } from "./PackDate.tsx";
 
 /** One lot with what is left of it, and what can be told of it. */
 export function StoredLot({ lot }: { readonly lot: LotState }): ReactNode {
@@ -39,13 +40,12 @@ export function StoredLot({ lot }: { readonly lot: LotState }): ReactNode {
 function Telling({ lot }: { readonly lot: LotState }): ReactNode {
   const { words, further, formats } = useFurther("stores");
   const { view } = useKitchen();
-  const { boughtOn, cooked, openedOn, useBy, bestBefore, costUnknown } = lot;
+  const names = useNames();
+  const { boughtOn, food, cooked, openedOn, costUnknown } = lot;
   const tellDay = (day: CivilDate): string => formats.dayFrom(view.day, day);
   const told = [
     (cooked === undefined ? words.stores.bought : further.lot.cooked)(tellDay(boughtOn)),
     ...(openedOn === undefined ? [] : [words.stores.opened(tellDay(openedOn))]),
-    ...(useBy === undefined ? [] : [further.packDate.mustGo(tellDay(useBy))]),
-    ...(bestBefore === undefined ? [] : [further.packDate.atItsBest(tellDay(bestBefore))]),
     costUnknown
       ? further.foundHere.costUnknown
       : words.stores.left(formats.money(lot.leftMinor, view.kitchen.currency)),
@@ -53,6 +53,7 @@ function Telling({ lot }: { readonly lot: LotState }): ReactNode {
   return (
     <div className="stack tight telling">
       <p className="small soft">{told.join(" ")}</p>
+      {food !== undefined && <PackDate lots={[lot]} label={names.food(food)} />}
       <LotActs lot={lot} inGrams />
     </div>
   );

@@ -68,6 +68,30 @@ describe("doing what can be done", () => {
   });
 });
 
+describe("a label", () => {
+  test("that is read says when the lot ends, an earlier day as well as none, and never more than its food keeps", () => {
+    const readAs = (label: object) =>
+      tell([buy("a", { useBy: day(5) }), { kind: "labelled", on: day(1), lot: "a", ...label }]);
+    expect(readAs({ useBy: day(3) }).lots.get("a")?.keeps).toEqual({ ok: true, on: day(3), because: "use-by" });
+    expect(readAs({ bestBefore: day(2) }).lots.get("a")).toMatchObject({ useBy: undefined, bestBefore: day(2) });
+    for (const label of [{}, { useBy: day(300) }])
+      expect(readAs(label).lots.get("a")?.keeps).toMatchObject({ on: day(7), because: "unopened-life" });
+    const { doubts } = tell([{ kind: "labelled", on: day(1), lot: "none", useBy: day(3) }]);
+    expect(doubts).toMatchObject([{ code: "lot-unknown" }]);
+  });
+
+  test("may be read when the lot seemed to have gone off, and what was used before stays so", () => {
+    const { lots, doubts } = tell([
+      buy("a", { useBy: day(2) }),
+      { kind: "used", on: day(1), lot: "a", massG: 100 },
+      { kind: "labelled", on: day(4), lot: "a", useBy: day(6) },
+      { kind: "used", on: day(5), lot: "a", massG: 100 },
+    ]);
+    expect(doubts).toEqual([]);
+    expect(lots.get("a")?.leftG).toBe(800);
+  });
+});
+
 describe("cooking", () => {
   test("portions cost what went in, and the lots gave it to them", () => {
     const { lots, doubts } = tell([...pantry, cooked()]);

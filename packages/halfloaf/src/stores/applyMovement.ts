@@ -5,6 +5,7 @@ import {
   addFound,
   isAtLeast,
   type LotState,
+  labelState,
   lotOfBought,
   lotOfCooked,
   lotOfPortions,
@@ -62,6 +63,7 @@ export function applyMovement(movement: Movement, lots: ReadonlyMap<string, LotS
   if (lot === undefined) return refuse(lotUnknown(movement));
   if (movement.kind === "counted") return change(count(lot, movement));
   if (movement.kind === "wasted") return remove(lot, movement);
+  if (movement.kind === "labelled") return change(labelState(lot, movement, foods));
   const off = goneOff(lot, movement);
   if (off !== undefined) return refuse(off);
   if (movement.kind === "used") return remove(lot, movement);

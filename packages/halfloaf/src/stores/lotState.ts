@@ -237,6 +237,15 @@ export function openState(lot: LotState, on: CivilDate, foods: FoodTable): LotSt
   return reckonKeeping({ ...lot, openedOn: on }, foods);
 }
 
+/** The lot with the days of its label as they were read. */
+export function labelState(
+  lot: LotState,
+  { useBy, bestBefore }: Pick<LotState, "useBy" | "bestBefore">,
+  foods: FoodTable,
+): LotState {
+  return reckonKeeping({ ...lot, useBy, bestBefore }, foods);
+}
+
 /**
  * The lot in another place. What was left of its unopened life goes with it; in the freezer that life stands still, and
  * what comes out of it was thawed that day.

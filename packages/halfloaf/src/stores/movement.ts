@@ -42,6 +42,13 @@ export const MOVEMENT_ENTRIES = {
   /** It went to another place; with `part` only that much of it did, and became a lot of its own. */
   moved: { kind: v.literal("moved"), ...base, to: place, part: v.optional(v.strictObject({ massG, lot: Id })) },
   opened: { kind: v.literal("opened"), ...base },
+  /** What its label says was read: these days hold in place of those told before; one that is absent is not on it. */
+  labelled: {
+    kind: v.literal("labelled"),
+    ...base,
+    useBy: v.optional(CivilDate),
+    bestBefore: v.optional(CivilDate),
+  },
   /** It was cooked or eaten; `for` names what it went into. */
   used: { kind: v.literal("used"), ...base, massG, for: v.optional(Id) },
   /** It was thrown away; `why` is one of `WASTE_REASONS`, what ended its life, or as somebody wrote it. */
@@ -78,6 +85,7 @@ export const Movement = v.variant("kind", [
   v.strictObject(MOVEMENT_ENTRIES.bought),
   v.strictObject(MOVEMENT_ENTRIES.moved),
   v.strictObject(MOVEMENT_ENTRIES.opened),
+  v.strictObject(MOVEMENT_ENTRIES.labelled),
   v.strictObject(MOVEMENT_ENTRIES.used),
   v.strictObject(MOVEMENT_ENTRIES.wasted),
   v.strictObject(MOVEMENT_ENTRIES.counted),

@@ -66,6 +66,7 @@ const events = fc.oneof(
   fc.record({ kind: fc.constant("wasted" as const), on: days, lot: lotIds, massG: masses }),
   fc.record({ kind: fc.constant("counted" as const), on: days, lot: lotIds, massG: fc.oneof(fc.constant(0), masses) }),
   fc.record({ kind: fc.constant("opened" as const), on: days, lot: lotIds }),
+  fc.record({ kind: fc.constant("labelled" as const), on: days, lot: lotIds, useBy: days }),
   fc.record({ kind: fc.constant("moved" as const), on: days, lot: lotIds, to: places }),
   fc.record({
     kind: fc.constant("moved" as const),

@@ -160,6 +160,7 @@ export const kitchenDe: typeof kitchenEn = {
     acts: {
       stocked: "vorgefunden",
       bought: "gekauft",
+      labelled: "Datum auf der Packung",
       moved: "umgeräumt",
       opened: "geöffnet",
       used: "verbraucht",

@@ -156,6 +156,7 @@ export const kitchenEn = {
     acts: {
       stocked: "found at hand",
       bought: "bought",
+      labelled: "date on the pack",
       moved: "moved",
       opened: "opened",
       used: "used",

@@ -6,6 +6,7 @@ const counted = toCounted("de");
 /** Texts of a week that is planned again in German. */
 export const mendedDe: typeof mendedEn = {
   mended: {
+    ask: "Den Plan folgen lassen",
     busy: "Die ganze Woche wird angesehen …",
     failed: "Die Woche ließ sich nicht neu planen. Die Liste bleibt, wie sie ist.",
     none: "So hält kein naher Speiseplan alle Grenzen ein. Lass die Liste, oder plan unter Speiseplan neu.",

@@ -5,6 +5,7 @@ const counted = toCounted("en");
 /** Texts of a week that is planned again in English; the other languages have the same keys. */
 export const mendedEn = {
   mended: {
+    ask: "Let the plan follow",
     busy: "Looking at the whole week …",
     failed: "The week could not be planned again. The list stands as it is.",
     none: "No menu near this one keeps every limit then. Keep the list, or plan anew under Menu.",

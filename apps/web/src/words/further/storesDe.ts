@@ -38,6 +38,13 @@ export const storesDe: typeof storesEn = {
     },
   },
   packDate: {
+    tell: "Datum auf der Packung",
+    of: (what) => `von ${what}`,
+    date: "Datum",
+    note: "Vermerken",
+    none: "Kein Datum darauf",
+    danger: (food, day) => `Zu verbrauchen bis ${day}: ${food}. Danach braucht der Plan noch davon für:`,
+    cooking: (day, sitting, dish) => `${day}, ${sitting}: ${dish}`,
     mustGo: (day) => `Zu verbrauchen bis ${day}.`,
     atItsBest: (day) => `Mindestens haltbar bis ${day}.`,
   },

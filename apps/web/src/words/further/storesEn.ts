@@ -33,6 +33,13 @@ export const storesEn = {
     },
   },
   packDate: {
+    tell: "Date on the pack",
+    of: (what: string) => `of ${what}`,
+    date: "Date",
+    note: "Note it",
+    none: "No date on it",
+    danger: (food: string, day: string) => `The ${food} must be used by ${day}, and later the plan still wants it for:`,
+    cooking: (day: string, sitting: string, dish: string) => `${day}, ${sitting}: ${dish}`,
     mustGo: (day: string) => `Use by ${day}.`,
     atItsBest: (day: string) => `Best before ${day}.`,
   },

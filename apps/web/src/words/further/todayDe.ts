@@ -20,6 +20,5 @@ export const todayDe: typeof todayEn = {
         one: "Eines kam anders, als die Woche annahm.",
         other: `${count} Dinge kamen anders, als die Woche annahm.`,
       }),
-    ask: "Den Plan folgen lassen",
   },
 };

@@ -19,6 +19,5 @@ export const todayEn = {
         one: "One thing came out otherwise than the week took it to be.",
         other: `${count} things came out otherwise than the week took them to be.`,
       }),
-    ask: "Let the plan follow",
   },
 };

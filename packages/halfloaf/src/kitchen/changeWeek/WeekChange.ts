@@ -24,5 +24,5 @@ export type WeekChange =
   | { readonly kind: "guest"; readonly at: SittingName; readonly portions: number }
   /** The packs of this lot's kind, by its id in the week, are bought already on today's trip: they stay. */
   | { readonly kind: "bought"; readonly lot: string }
-  /** A lot at hand, by its id in the week, can't be eaten any more: all that is left, or so many grams. */
-  | { readonly kind: "off"; readonly lot: string; readonly massG?: number };
+  /** A lot at hand, by its id in the week, can't be eaten any more: all that is left, so many grams, or from the day after one on. */
+  | { readonly kind: "off"; readonly lot: string; readonly massG?: number; readonly lastDate?: CivilDate };

@@ -1,5 +1,6 @@
 import { changeProblem, type Loss, type MenuPlan, type MenuProblem } from "../../menu/index.ts";
 import { addDays, type CivilDate, daysBetween, type Issue, type Parsed } from "../../quantity/index.ts";
+import { accountLots } from "../accountLots.ts";
 import { stateTogether } from "../cooking/stateTogether.ts";
 import type { DatedSitting } from "../datedSittings.ts";
 import type { Kitchen } from "../kitchen.ts";
@@ -139,10 +140,14 @@ function setPrice(
   return { ...stated, problem, packs: repricePacks(kitchen, problem, stated.packs, packBefore, seenOn) };
 }
 
-/** What was thrown away of lots that would have kept to the last day. */
+/** What was thrown away of lots that would have kept to the last day, and lots that end earlier than the kitchen says. */
 function findLosses(week: WeekPlan, stated: KitchenProblem, plan: MenuPlan): Loss[] {
   const lastDate = addDays(week.from, week.days - 1);
+  const ends = new Map(accountLots(stated, plan).map(({ id, lastDay }) => [id, addDays(week.from, lastDay)]));
   return week.lots.flatMap((lot): Loss[] => {
+    const isEarly = lot.keepsUntil !== undefined && lot.keepsUntil < (ends.get(lot.id) ?? lot.keepsUntil);
+    const early = isEarly ? nameLot(lot.id, stated, plan) : undefined;
+    if (early !== undefined) return [{ lot: early, lastDay: daysBetween(week.from, lot.keepsUntil as CivilDate) }];
     const keeps = lot.keepsUntil === undefined || lot.keepsUntil >= lastDate;
     const name = lot.wastedG > DUST_G && keeps ? nameLot(lot.id, stated, plan) : undefined;
     return name === undefined ? [] : [{ lot: name, massG: lot.wastedG }];

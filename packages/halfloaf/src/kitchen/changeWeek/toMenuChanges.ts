@@ -1,5 +1,5 @@
 import type { MenuChange } from "../../menu/index.ts";
-import type { Issue, Parsed } from "../../quantity/index.ts";
+import { daysBetween, type Issue, type Parsed } from "../../quantity/index.ts";
 import type { Kitchen } from "../kitchen.ts";
 import type { Tables } from "../tables.ts";
 import type { KitchenProblem } from "../toMenuProblem.ts";
@@ -78,7 +78,9 @@ function translate(change: WeekChange, context: Context): readonly MenuChange[] 
     case "off": {
       const lot = nameLot(change.lot, stated, plan);
       if (lot === undefined) return weekIssue("lot-unknown", [], "a lot of the week", change.lot);
-      return [{ kind: "off", lot, ...(change.massG !== undefined && { massG: change.massG }) }];
+      const { massG, lastDate } = change;
+      const lastDay = lastDate === undefined ? undefined : daysBetween(stated.from, lastDate);
+      return [{ kind: "off", lot, ...(massG !== undefined && { massG }), ...(lastDay !== undefined && { lastDay }) }];
     }
   }
 }

@@ -1,5 +1,5 @@
 import type { MenuPlan } from "../../menu/index.ts";
-import { splitByLargestRemainder } from "../../quantity/index.ts";
+import { addDays, type CivilDate, splitByLargestRemainder } from "../../quantity/index.ts";
 import type { Kitchen } from "../kitchen.ts";
 import type { Tables } from "../tables.ts";
 import { toWeekPlan } from "../toWeekPlan.ts";
@@ -11,7 +11,7 @@ type LotAccount = WeekPlan["lots"][number];
 
 /**
  * A plan of a changed week with names, dates and sums. What went off before its time is booked as waste, at what the lot
- * cost by mass, so that the accounts still add up to the smallest coin.
+ * cost by mass, and so is what is left of a lot that ends within the week, so that the accounts still add up to the smallest coin.
  */
 export function writeWeek(
   kitchen: Kitchen,
@@ -21,8 +21,17 @@ export function writeWeek(
   search: WeekPlan["search"],
 ): WeekPlan {
   const written = toWeekPlan(kitchen, tables, stated, plan, search);
-  const lossOf = new Map(week.losses.map(({ lot, massG }) => [idOfLot(lot, stated, week.plan), massG]));
-  const lots = written.lots.map((lot) => (lossOf.has(lot.id) ? throwAway(lot, lossOf.get(lot.id)) : lot));
+  const losses = week.losses.map((loss) => ({ ...loss, id: idOfLot(loss.lot, stated, week.plan) }));
+  const lastDay = stated.problem.days - 1;
+  const lots = written.lots.map((lot) =>
+    losses
+      .filter(({ id }) => id === lot.id)
+      .reduce((left, loss) => {
+        if (loss.lastDay === undefined) return throwAway(left, loss.massG);
+        const ended = endOn(left, addDays(stated.from, loss.lastDay));
+        return loss.lastDay < lastDay ? throwAway(ended) : ended;
+      }, lot),
+  );
   const sum = (of: (lot: LotAccount) => number): number => lots.reduce((total, lot) => total + of(lot), 0);
   const boxedMinor = (written.boxes ?? []).reduce((total, { costMinor }) => total + costMinor, 0);
   const accounts = {
@@ -31,6 +40,10 @@ export function writeWeek(
     carryOverMinor: sum(({ leftMinor }) => leftMinor) + boxedMinor,
   };
   return { ...written, lots, accounts };
+}
+
+function endOn(lot: LotAccount, date: CivilDate): LotAccount {
+  return lot.keepsUntil !== undefined && lot.keepsUntil <= date ? lot : { ...lot, keepsUntil: date };
 }
 
 /** Grams of what is left of a lot become waste; all of them where no mass is named. */

@@ -102,6 +102,7 @@ export class RecordDraft {
       case "stocked":
       case "moved":
       case "opened":
+      case "labelled":
       case "wasted":
         this.move(event, event);
         break;

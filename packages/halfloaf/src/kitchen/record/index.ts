@@ -72,4 +72,4 @@ export { compareStamps, nextStamp, type Stamp } from "./stamp.ts";
 export { toKitchen } from "./toKitchen.ts";
 export { type UseUpLine, useUpList } from "./useUpList.ts";
 export { lotsOfLine, weekChanges } from "./weekChanges.ts";
-export { weekNews } from "./weekNews.ts";
+export { type LotInDanger, lotsInDanger, weekNews } from "./weekNews.ts";

@@ -26,6 +26,7 @@ const DEEDS = [
   "eat",
   "eat",
   "open",
+  "label",
   "move",
   "part",
   "waste",
@@ -159,6 +160,8 @@ function toMovement({ pick, share, what }: Deed, ledger: RecordLedger, pen: Pen,
       return { kind: "used", on, lot: lot.id, massG };
     case "overuse":
       return { kind: "used", on, lot: lot.id, massG: lot.leftG + 10 };
+    case "label":
+      return { kind: "labelled", on, lot: lot.id, ...(pick % 3 !== 0 && { useBy: on }) };
     case "open":
       return { kind: "opened", on, lot: lot.id };
     case "move":

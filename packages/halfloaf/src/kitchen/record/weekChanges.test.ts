@@ -4,6 +4,7 @@ import { checkPlan } from "../../menu/check/index.ts";
 import { MenuSearch, replan } from "../../menu/index.ts";
 import { addDays, daysBetween } from "../../quantity/index.ts";
 import { changeWeek } from "../changeWeek/changeWeek.ts";
+import { writeWeek } from "../changeWeek/writeWeek.ts";
 import { readDemoKitchens, readStarterTables } from "../kitchen.testing.ts";
 import type { Kitchen } from "../kitchen.ts";
 import { toMenuProblem } from "../toMenuProblem.ts";
@@ -19,7 +20,7 @@ import { RecordLedger } from "./RecordLedger.ts";
 import { remindersOf } from "./remindersOf.ts";
 import { useUpList } from "./useUpList.ts";
 import { lotsOfLine, weekChanges } from "./weekChanges.ts";
-import { weekNews } from "./weekNews.ts";
+import { lotsInDanger, weekNews } from "./weekNews.ts";
 
 const tables = readStarterTables();
 let kitchen: Kitchen;
@@ -153,6 +154,73 @@ describe("what is not at the shelf", () => {
     const followed = followWeek((all) => ({ ok: true, value: all }), asked, known);
     expect(followed).toMatchObject({ ok: true, value: { changes: [asked[0], known[1]] } });
   });
+});
+
+describe("a label that says an earlier day than the week took a lot to keep", () => {
+  /** A pack that is bought on a trip and still cooked of after the day that its label is to say. */
+  function boughtForLater() {
+    for (const trip of week.trips)
+      for (const line of trip.lines) {
+        const lots = lotsOfLine(week, trip.date, line);
+        const [lot = ""] = lots;
+        const later = week.batches.filter(
+          ({ date, uses, putBy }) => putBy === undefined && date > trip.date && uses.some((use) => use.lot === lot),
+        );
+        if (later.length > 0) return { trip, line, lot, lots, later };
+      }
+    throw new Error("nothing is bought for later");
+  }
+
+  const bringHome = (label: { readonly useBy?: string }): EventBody[] => {
+    const { trip, line, lots } = boughtForLater();
+    return lots.flatMap((lot, at): EventBody[] => {
+      const rest = { food: line.food, pack: line.pack, place: "fridge" as const, costMinor: 1 };
+      const planned = { week: week.from, lot };
+      return [
+        { kind: "bought", on: trip.date, lot: `home-${at}`, massG: line.massG / line.count, planned, ...rest },
+        { kind: "labelled", on: trip.date, lot: `home-${at}`, ...label },
+      ];
+    });
+  };
+
+  test("is a change, names what is in danger, and is obeyed when the week is planned again, then and ever after", () => {
+    const { trip, lot, lots, later } = boughtForLater();
+    const state = stateOf(...bringHome({ useBy: trip.date }));
+    const known = weekChanges(state, week, trip.date);
+    const ends = { kind: "off", lot, lastDate: trip.date };
+    expect(known).toContainEqual(ends);
+    expect(weekNews(state, week, trip.date)).toContainEqual(ends);
+    expect(lotsInDanger(state, week, trip.date)).toContainEqual(
+      expect.objectContaining({ lot: "home-0", lastDate: trip.date, batches: expect.arrayContaining(later) }),
+    );
+    const mended = mend(week, known, trip.date);
+    const isUsedLate = ({ batches }: WeekPlan) =>
+      batches.some(({ date, uses }) => date > trip.date && uses.some((use) => lots.includes(use.lot)));
+    expect(isUsedLate(mended)).toBe(false);
+    expect(mended.lots.find(({ id }) => id === lot)).toMatchObject({ keepsUntil: trip.date, leftG: 0 });
+    const { openingMinor, tillMinor, platesMinor, wasteMinor, carryOverMinor } = mended.accounts;
+    expect(openingMinor + tillMinor).toBe(platesMinor + wasteMinor + carryOverMinor);
+    expect(weekNews(state, mended, trip.date)).toEqual([]);
+    expect(lotsInDanger(state, mended, trip.date)).toEqual([]);
+    expect(isUsedLate(mend(mended, [{ kind: "bought", lot }], trip.date))).toBe(false);
+  });
+
+  test("is none where all of it is cooked by then, or where no day stands on it", () => {
+    const { trip, later } = boughtForLater();
+    const state = stateOf(...bringHome({ useBy: later.at(-1)?.date ?? trip.date }));
+    expect(weekNews(state, week, trip.date)).toEqual([]);
+    expect(weekChanges(stateOf(...bringHome({})), week, trip.date)).toMatchObject([{ kind: "bought" }]);
+  });
+
+  function mend(before: WeekPlan, changes: Parameters<typeof changeWeek>[3], today: string): WeekPlan {
+    const followed = followWeek((all) => changeWeek(kitchen, tables, before, all, today), [], changes);
+    if (!followed.ok) throw new Error(JSON.stringify(followed.issues));
+    const { changed } = followed.value;
+    const outcome = replan(changed.week, { judge: checkPlan, moves: 1500, wideMoves: 1, farMoves: 3000 });
+    const plan = outcome.kind === "planned" ? outcome.plan : outcome.leastBroken;
+    if (plan === undefined) throw new Error("no plan");
+    return writeWeek(kitchen, tables, changed, plan, { seed: 1, moves: 1500, moneyMinor: 0 });
+  }
 });
 
 describe("what is done today", () => {

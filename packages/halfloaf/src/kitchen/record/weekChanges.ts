@@ -6,7 +6,8 @@ import { keyOfPlanned, keyOfSitting, type RecordState } from "./recordState.ts";
 
 /**
  * What came out otherwise than an accepted week took it to be, for `changeWeek`: sittings at which somebody does not eat
- * here or guests do, packs at other prices or not at the shelf, lots that went off, are missing or never came home. What was
+ * here or guests do, packs at other prices or not at the shelf, lots that went off, are missing, never came home or
+ * have an earlier day on their label. What was
  * bought or cooked today stays as it is. Lots have their names of the week. `today` is the first day that is not over; sittings
  * before it are past and not changed. Some of it the week may take account of already: `weekNews` are the rest.
  */
@@ -17,6 +18,7 @@ export function weekChanges(state: RecordState, week: WeekPlan, today: CivilDate
     ...priceChanges(state, week, today),
     ...missingChanges(state, week, today),
     ...lossChanges(state, week),
+    ...labelChanges(state, week),
   ];
 }
 
@@ -121,6 +123,17 @@ function lossChanges(state: RecordState, week: WeekPlan): WeekChange[] {
     const toldG = keepsUntil >= lastDay ? wastedG : 0;
     const massG = lost.reduce((sum, out) => sum + out.massG, 0) - toldG;
     return massG <= MASS_TOLERANCE_G ? [] : [{ kind: "off", lot: id, massG }];
+  });
+}
+
+/** Lots whose label ends them earlier than the week took them to keep. */
+function labelChanges({ lots, planned }: RecordState, week: WeekPlan): WeekChange[] {
+  const lastDay = addDays(week.from, week.days - 1);
+  return week.lots.flatMap(({ id, keepsUntil = lastDay }): WeekChange[] => {
+    const keeps = lots.get(planned.get(keyOfPlanned(week.from, id)) ?? id)?.keeps;
+    if (!keeps?.ok || (keeps.because !== "use-by" && keeps.because !== "best-before")) return [];
+    const isEarly = keeps.on < keepsUntil && keeps.on < lastDay;
+    return isEarly ? [{ kind: "off", lot: id, lastDate: keeps.on }] : [];
   });
 }
 

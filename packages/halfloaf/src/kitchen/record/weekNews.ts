@@ -4,16 +4,43 @@ import type { WeekPlan } from "../weekPlan.ts";
 import { keyOfPlanned, type RecordState } from "./recordState.ts";
 import { lotsOfLine, weekChanges } from "./weekChanges.ts";
 
+type Batch = WeekPlan["batches"][number];
+
+/** A lot of which an accepted week still cooks something when it can't be eaten any more, by what the record knows. */
+export interface LotInDanger {
+  /** Its id in the record; absent where it never came home. */
+  readonly lot?: string;
+  readonly food: string;
+  /** Last day on which it may be used; absent where it is not there at all. */
+  readonly lastDate?: CivilDate;
+  /** What is to be cooked of it after that day, in the order of the week. */
+  readonly batches: readonly Batch[];
+}
+
 /**
  * Of `weekChanges` what an accepted week takes no account of yet, so that it is worth planning again: what is done as planned is
- * none, nor is a pack that was not there and that no trip to come is to bring, nor a lot that never came and that nothing is to
- * be cooked of.
+ * none, nor is a pack that was not there and that no trip to come is to bring, nor a lot that never came or ends early and that
+ * nothing is to be cooked of by then.
  */
 export function weekNews(state: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {
   return weekChanges(state, week, today).filter((change) => {
     if (change.kind === "bought" || change.kind === "want") return false;
     if (change.kind === "gone") return isToBuy(change.pack, state, week, today);
-    return change.kind !== "off" || change.massG !== undefined || isNeeded(change.lot, week, today);
+    return change.kind !== "off" || change.massG !== undefined || cookedOf(change, week, today).length > 0;
+  });
+}
+
+/** The lots that never came or that their label ends before all is cooked that an accepted week is to cook of them. */
+export function lotsInDanger(state: RecordState, week: WeekPlan, today: CivilDate): LotInDanger[] {
+  return weekChanges(state, week, today).flatMap((change): LotInDanger[] => {
+    if (change.kind !== "off" || change.massG !== undefined) return [];
+    const batches = cookedOf(change, week, today);
+    const food = week.lots.find(({ id }) => id === change.lot)?.food;
+    if (batches.length === 0 || food === undefined) return [];
+    const { lastDate } = change;
+    const there = state.planned.get(keyOfPlanned(week.from, change.lot)) ?? change.lot;
+    const lot = state.lots.has(there) ? there : undefined;
+    return [{ food, batches, ...(lot !== undefined && { lot }), ...(lastDate !== undefined && { lastDate }) }];
   });
 }
 
@@ -28,7 +55,11 @@ function isToBuy(pack: string, { planned }: RecordState, week: WeekPlan, today: 
   );
 }
 
-/** True where something is still to be cooked of a lot of the week. */
-function isNeeded(lot: string, { batches }: WeekPlan, today: CivilDate): boolean {
-  return batches.some(({ date, uses }) => date >= today && uses.some((use) => use.lot === lot));
+/** What is still to be cooked of a lot of the week when it is not there any more. */
+function cookedOf(
+  { lot, lastDate = "" }: Pick<Extract<WeekChange, { kind: "off" }>, "lot" | "lastDate">,
+  { batches }: WeekPlan,
+  today: CivilDate,
+): Batch[] {
+  return batches.filter(({ date, uses }) => date >= today && date > lastDate && uses.some((use) => use.lot === lot));
 }

@@ -28,14 +28,16 @@ export type MenuChange =
   | { readonly kind: "guest"; readonly sitting: number; readonly portions: number }
   /** What today's trip was to buy is bought already: it stays, whatever the plan becomes. */
   | { readonly kind: "bought"; readonly purchase: number }
-  /** A lot at hand can no longer be eaten: all that is left of it, or so many grams. */
-  | { readonly kind: "off"; readonly lot: LotName; readonly massG?: number };
+  /** A lot at hand can no longer be eaten: all that is left of it, so many grams, or what is left of it after a day. */
+  | ({ readonly kind: "off" } & Loss);
 
-/** Grams of a lot that are gone although the problem knows nothing of it. */
+/** Grams of a lot that are gone, or will be, although the problem knows nothing of it. */
 export interface Loss {
   readonly lot: LotName;
   /** Absent = all that is left. */
   readonly massG?: number;
+  /** Last day on which it may be used, where that is earlier than the problem says; absent = it is gone at once. */
+  readonly lastDay?: number;
 }
 
 /** A week after changes, with the old plan in its indices; the plan need not keep the limits any more. */

@@ -62,7 +62,7 @@ function readPast({ problem, plan, today, losses, bought = [] }: Given): Past {
   };
 }
 
-function cutProblem({ problem, plan, today }: Given, past: Past): MenuProblem {
+function cutProblem({ problem, plan, today, bought: made = [] }: Given, past: Past): MenuProblem {
   const ready = past.cooked.map((at) => toReady(problem, plan.batches[at] as PlannedBatch));
   const readyAt = new Map<number, number>();
   past.cooked.forEach((at, i) => {
@@ -78,7 +78,12 @@ function cutProblem({ problem, plan, today }: Given, past: Past): MenuProblem {
       return dish === undefined ? { ...sitting, ...(keep && { keep }) } : { ...sitting, dishes: [dish] };
     }),
     lots: past.lots.map(({ lot }) => lot),
-    packs: problem.packs.map((pack, at): MenuPack => ({ ...pack, limit: pack.limit - bought(at) })),
+    packs: problem.packs.map((pack, at): MenuPack => {
+      // A list has one line for a pack, and who has ticked it does not buy more of it that day: it would end alike, too.
+      const isTicked = made.some((purchase) => plan.purchases[purchase]?.pack === at);
+      const fromDay = isTicked ? Math.max(pack.fromDay, today + 1) : pack.fromDay;
+      return { ...pack, fromDay, limit: pack.limit - bought(at) };
+    }),
     trips: past.trips.map((at) => problem.trips[at] as MenuTrip),
     limits: cutLimits(problem, plan, past, today),
     ...(problem.wishes && { wishes: problem.wishes.map((wish) => countReady(wish, problem, plan, past)) }),

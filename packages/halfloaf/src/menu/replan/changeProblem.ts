@@ -52,7 +52,7 @@ export function changeProblem(
     };
     for (const sitting of skip.sittings) week = skipSitting(week, sitting, skip, { fixed, dropped, today });
   }
-  const losses: Loss[] = ofKind("off").map(({ lot, massG }) => ({ lot, ...(massG !== undefined && { massG }) }));
+  const losses = ofKind("off").map(({ kind: _, ...loss }): Loss => loss);
   const left = dropSittings({ ...week, problem: freeLostLots(week.problem, losses) }, dropped);
   const cheaper = ofKind("price").some(
     ({ pack, priceMinor }) => priceMinor < (problem.packs[pack] as MenuPack).priceMinor,
@@ -115,9 +115,11 @@ function skipSitting(week: Week, sitting: number, { absent }: OfKind<"skip">, { 
   return isWhole ? week : setPortions(week, sitting, rest);
 }
 
-/** A lot that is gone need not be used up any more. */
+/** A lot that is gone need not be used up any more; one that ends early must, by then. */
 function freeLostLots(problem: MenuProblem, losses: readonly Loss[]): MenuProblem {
-  const lost = new Set(losses.flatMap(({ lot }) => ("stock" in lot ? [lot.stock] : [])));
+  const lost = new Set(
+    losses.flatMap(({ lot, lastDay }) => ("stock" in lot && lastDay === undefined ? [lot.stock] : [])),
+  );
   if (lost.size === 0) return problem;
   return { ...problem, lots: problem.lots.map((lot, at) => (lost.has(at) ? { ...lot, mustUse: false } : lot)) };
 }

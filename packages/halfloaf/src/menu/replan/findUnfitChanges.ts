@@ -100,9 +100,10 @@ function judgeSkip(
   return problem.profiles[profile.index] !== undefined && profile.eaters >= 1 ? undefined : "unknown";
 }
 
-function judgeLot(lot: LotName, { problem, plan, today }: Context): UnfitReason | undefined {
+function judgeLot(lot: LotName, { problem, plan, changes, today }: Context): UnfitReason | undefined {
   if ("stock" in lot) return problem.lots[lot.stock] ? undefined : "unknown";
   const purchase = plan.purchases[lot.purchase];
   if (purchase === undefined || !(lot.copy >= 0 && lot.copy < purchase.count)) return "unknown";
-  return (problem.trips[purchase.trip]?.day ?? 0) < today ? undefined : "not-bought-yet";
+  const isMade = changes.some((other) => other.kind === "bought" && other.purchase === lot.purchase);
+  return isMade || (problem.trips[purchase.trip]?.day ?? 0) < today ? undefined : "not-bought-yet";
 }

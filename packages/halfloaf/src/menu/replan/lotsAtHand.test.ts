@@ -58,6 +58,22 @@ const plan: MenuPlan = {
 };
 
 describe("lots at hand", () => {
+  it("end on the day that a loss says, and of one lot each loss counts", () => {
+    const lot = { purchase: 0, copy: 0 };
+    const atHand = (losses: Parameters<typeof lotsAtHand>[3]) =>
+      lotsAtHand(problem, plan, 1, losses).map(({ lot: { massG, lastDay } }) => [massG, lastDay]);
+    expect(atHand([{ lot, lastDay: 2 }])).toEqual([[200, 2]]);
+    expect(
+      atHand([
+        { lot, lastDay: 2 },
+        { lot, massG: 50 },
+        { lot, massG: 30 },
+      ]),
+    ).toEqual([[120, 2]]);
+    expect(atHand([{ lot, lastDay: 9 }])).toEqual([[200, 5]]);
+    expect(atHand([{ lot, lastDay: 0 }])).toEqual([]);
+  });
+
   it("pieces that were bought and are not begun keep the opened life of their own", () => {
     expect(checkPlan(problem, plan).faults).toEqual([]);
     const [pieces] = lotsAtHand(problem, plan, 1, []);

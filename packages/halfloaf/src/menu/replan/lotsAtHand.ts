@@ -18,7 +18,7 @@ export function keyOfLot(name: LotName): string {
 }
 
 /**
- * The lots at hand when a day begins, if all went as planned but for the losses: stock and what was bought, on the trips
+ * The lots at hand when a day begins, if all went as planned but for the losses, each counted: stock and what was bought, on the trips
  * before or already on this day's (`made`, positions of purchases), each with its last day, opened where it was used from
  * before.
  */
@@ -30,7 +30,6 @@ export function lotsAtHand(
   made: readonly number[] = [],
 ): LotAtHand[] {
   const usesOf = groupUses(problem, plan, today);
-  const lossOf = new Map(losses.map(({ lot, massG }) => [keyOfLot(lot), massG ?? Number.POSITIVE_INFINITY]));
   const stock = problem.lots.map((lot, at): LotAtHand => ({ name: { stock: at }, lot }));
   const bought = plan.purchases.flatMap(({ trip, pack, count }, purchase) => {
     const day = problem.trips[trip]?.day ?? 0;
@@ -40,12 +39,19 @@ export function lotsAtHand(
   });
   return [...stock, ...bought].flatMap(({ name, lot }) => {
     const uses = usesOf.get(keyOfLot(name)) ?? [];
-    const lost = lossOf.get(keyOfLot(name)) ?? 0;
-    const massG = lot.massG - uses.reduce((sum, { massG: each }) => sum + each, 0) - lost;
-    if (massG <= DUST_G || lot.lastDay < today) return [];
+    const own = losses.filter(({ lot: lost }) => keyOfLot(lost) === keyOfLot(name));
+    const massG = lot.massG - uses.reduce((sum, { massG: each }) => sum + each, 0) - lostOf(own);
     const opened = uses.length > 0 && !lot.opened ? open(problem, plan, lot, uses) : lot;
-    return [{ name, lot: { ...opened, massG } }];
+    const end = Math.min(lot.lastDay, ...own.flatMap((loss) => loss.lastDay ?? []));
+    if (massG <= DUST_G || end < today) return [];
+    return [{ name, lot: { ...opened, massG, lastDay: Math.min(opened.lastDay, end) } }];
   });
+}
+
+/** Grams that are gone at once. */
+function lostOf(losses: readonly Loss[]): number {
+  const gone = losses.filter(({ lastDay }) => lastDay === undefined);
+  return gone.reduce((sum, { massG = Number.POSITIVE_INFINITY }) => sum + massG, 0);
 }
 
 function groupUses(problem: MenuProblem, plan: MenuPlan, today: number): Map<string, Use[]> {
