@@ -1,5 +1,6 @@
 import type { WeeklyModel } from "halfloaf/menu/bound";
 import type { Highs } from "highs";
+import { guessWorths } from "./guessWorths.ts";
 import { type LpBasis, type LpReport, LpSession } from "./LpSession.ts";
 import { Pseudocosts } from "./Pseudocosts.ts";
 import { RowPool } from "./RowPool.ts";
@@ -74,7 +75,7 @@ export class BoundTree {
     this.pool.add(weekly.lazyRows);
     this.splittable = weekly.model.columns.flatMap(({ integer }, column) => (integer ? [column] : []));
     this.wide = [this.session.lower.slice(), this.session.upper.slice()];
-    this.costs = new Pseudocosts(Float64Array.from(weekly.model.columns, ({ name }) => guessWorth(name)));
+    this.costs = new Pseudocosts(guessWorths(weekly.model.columns));
   }
 
   /** The least bound of all parts; -Infinity before the first step. */
@@ -272,13 +273,4 @@ export class BoundTree {
     this.open = [];
     this.session.dispose();
   }
-}
-
-/** Shops gone to, trips made, foods bought and dishes served decide most; servings and packs follow. */
-function guessWorth(name: string): number {
-  if (name.startsWith("ts")) return 400;
-  if (name.startsWith("t")) return 200;
-  if (name.startsWith("z")) return 100;
-  if (name.startsWith("y")) return 60;
-  return name.startsWith("l") ? 5 : 2;
 }

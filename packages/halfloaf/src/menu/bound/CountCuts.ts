@@ -14,7 +14,25 @@ interface ServingGroup {
 /** Servings of a group that use a food, the largest use first. */
 interface GroupUse {
   readonly most: number;
-  readonly uses: readonly { readonly column: string; readonly massG: number }[];
+  readonly uses: readonly ServingUse[];
+}
+
+interface ServingUse {
+  readonly column: string;
+  readonly massG: number;
+  /** Lines below the costs of so many servings of that mass, as far as they were asked for. */
+  readonly lines: Map<Cost, CostLines>;
+}
+
+type Cost = (needG: number) => number;
+
+/** The corners of the lower hull of the costs of 0, 1, ... servings. */
+interface CostLines {
+  readonly corners: readonly number[];
+  readonly costs: readonly number[];
+  /** Cost of the most servings that any units reach, and their number. */
+  readonly topMinor: number;
+  readonly reach: number;
 }
 
 /** A straight line under the costs of 0, 1, ... servings. */
@@ -49,15 +67,17 @@ const SAFE = 1e-7;
  */
 export class CountCuts {
   private readonly measures: readonly FoodMeasure[];
-  private readonly givenG: readonly number[];
+  /** For each food whether so many grams take more than is given, as a cost of 0 or 1. */
+  private readonly isBought: readonly Cost[];
   private readonly useOf: ReadonlyMap<number, readonly GroupUse[]>;
   private made = 0;
 
   constructor(facts: WeeklyFacts, measures: readonly FoodMeasure[]) {
     this.measures = measures;
-    this.givenG = facts.supplies.map((supplies) =>
-      supplies.reduce((sum, { given, massG }) => (given ? sum + massG : sum), 0),
-    );
+    this.isBought = facts.supplies.map((supplies): Cost => {
+      const givenG = supplies.reduce((sum, { given, massG }) => (given ? sum + massG : sum), 0) + 0.01;
+      return (needG) => (needG * (1 - 2e-6) > givenG ? 1 : 0);
+    });
     const groups = listGroups(facts);
     const groupsOf = new Map<string, number[]>();
     groups.forEach(({ columns }, g) => {
@@ -65,11 +85,11 @@ export class CountCuts {
     });
     this.useOf = new Map(
       [...new Set(measures.map(({ food }) => food))].map((food) => {
-        const byGroup = new Map<number, { column: string; massG: number }[]>();
+        const byGroup = new Map<number, ServingUse[]>();
         for (const { dish, massG } of facts.users[food] ?? [])
           for (const { column, portions } of facts.counts[dish] ?? [])
             for (const g of groupsOf.get(column) ?? [])
-              byGroup.set(g, [...(byGroup.get(g) ?? []), { column, massG: massG * portions }]);
+              byGroup.set(g, [...(byGroup.get(g) ?? []), { column, massG: massG * portions, lines: new Map() }]);
         return [
           food,
           [...byGroup].flatMap(([g, uses]): GroupUse[] =>
@@ -84,44 +104,39 @@ export class CountCuts {
 
   /** Cuts that the point breaks; a few a food and measure. */
   separate(point: (column: string) => number): ViolatedCut[] {
-    return this.measures.flatMap((measure) => {
-      const { food, name, paid, least } = measure;
-      const paying = paid.reduce((sum, [column, cost]) => sum + cost * point(column), 0);
+    return this.measures.flatMap(({ food, name, paid, least }) => {
+      let paying = 0;
+      for (const [column, cost] of paid) paying += cost * point(column);
       const ofCost = this.search(food, point, paying, least).map((cut) => this.toRow(`${name} ${food}`, paid, cut));
       if (name !== "c") return ofCost;
-      const givenG = (this.givenG[food] as number) + 0.01;
-      const isBought = (needG: number): number => (needG * (1 - 2e-6) > givenG ? 1 : 0);
       const any = [[`z ${food}`, 1]] as const;
-      const ofAny = this.search(food, point, point(`z ${food}`), isBought).map((cut) =>
+      const ofAny = this.search(food, point, point(`z ${food}`), this.isBought[food] as Cost).map((cut) =>
         this.toRow(`z ${food}`, any, cut),
       );
       return [...ofCost, ...ofAny];
     });
   }
 
-  private search(
-    food: number,
-    point: (column: string) => number,
-    paying: number,
-    least: (needG: number) => number,
-  ): FoundCut[] {
+  private search(food: number, point: (column: string) => number, paying: number, least: Cost): FoundCut[] {
     const found: FoundCut[] = [];
     for (const { most, uses } of this.useOf.get(food) ?? []) {
       let servings = 0;
-      let best: FoundCut | undefined;
+      let best: Omit<FoundCut, "columns"> | undefined;
+      let last = 0;
       for (let i = 0; i < uses.length; i++) {
-        const { column, massG } = uses[i] as GroupUse["uses"][number];
-        const value = point(column);
+        const use = uses[i] as ServingUse;
+        const value = point(use.column);
         servings += value;
         if (value < 1e-7 || servings < 1e-4) continue;
-        const costs = listCosts(least, massG, most);
-        const line = lineBelow(costs, Math.min(servings, costs.length - 1));
-        const scale = Math.max(1e-3, costs[costs.length - 1] as number);
+        const lines = linesOf(use, least, most);
+        const line = lineBelow(lines, Math.min(servings, lines.reach));
+        const scale = Math.max(1e-3, lines.topMinor);
         const violation = (line.slope * servings + line.base - paying) / scale;
         if (violation < LEAST_VIOLATION || violation <= (best?.violation ?? 0)) continue;
-        best = { violation, columns: uses.slice(0, i + 1).map((use) => use.column), line, scale };
+        best = { violation, line, scale };
+        last = i;
       }
-      if (best !== undefined) found.push(best);
+      if (best !== undefined) found.push({ ...best, columns: uses.slice(0, last + 1).map(({ column }) => column) });
     }
     return found.sort((a, b) => b.violation - a.violation).slice(0, MOST_EACH);
   }
@@ -144,30 +159,47 @@ export class CountCuts {
   }
 }
 
-/** Costs of 0, 1, ... servings of so many grams each, as far as any units reach. */
-function listCosts(least: (needG: number) => number, massG: number, most: number): number[] {
+/** The costs of 0, 1, ... servings of a use, as far as any units reach, from below; reckoned once. */
+function linesOf({ massG, lines }: ServingUse, least: Cost, most: number): CostLines {
+  const known = lines.get(least);
+  if (known !== undefined) return known;
   const costs = [0];
   for (let j = 1; j <= most; j++) {
     const cost = least(j * massG);
     if (!Number.isFinite(cost)) break;
     costs.push(cost);
   }
-  return costs;
+  const reach = costs.length - 1;
+  const found = { corners: findCorners(costs), costs, topMinor: costs[reach] as number, reach };
+  lines.set(least, found);
+  return found;
+}
+
+function slopeOf(costs: readonly number[], a: number, b: number): number {
+  return ((costs[b] as number) - (costs[a] as number)) / (b - a);
+}
+
+function findCorners(costs: readonly number[]): number[] {
+  const corners: number[] = [];
+  for (let j = 0; j < costs.length; j++) {
+    while (
+      corners.length > 1 &&
+      slopeOf(costs, corners.at(-2) as number, corners.at(-1) as number) >= slopeOf(costs, corners.at(-1) as number, j)
+    )
+      corners.pop();
+    corners.push(j);
+  }
+  return corners;
 }
 
 /** The highest line at `at` that lies nowhere above the points (j, costs[j]). */
-function lineBelow(costs: readonly number[], at: number): Line {
-  const hull: number[] = [];
-  const slope = (a: number, b: number): number => ((costs[b] as number) - (costs[a] as number)) / (b - a);
-  costs.forEach((_, j) => {
-    while (hull.length > 1 && slope(hull.at(-2) as number, hull.at(-1) as number) >= slope(hull.at(-1) as number, j))
-      hull.pop();
-    hull.push(j);
-  });
-  const right = hull.findIndex((j) => j >= at);
-  const [from, to] = right > 0 ? [hull[right - 1] as number, hull[right] as number] : [0, hull[1] ?? 0];
+function lineBelow({ corners, costs }: CostLines, at: number): Line {
+  let right = 0;
+  while (right < corners.length && (corners[right] as number) < at) right++;
+  const isInside = right > 0 && right < corners.length;
+  const [from, to] = isInside ? [corners[right - 1] as number, corners[right] as number] : [0, corners[1] ?? 0];
   if (from === to) return { slope: 0, base: 0 };
-  const rise = slope(from, to);
+  const rise = slopeOf(costs, from, to);
   return { slope: rise, base: (costs[from] as number) - rise * from };
 }
 

@@ -31,21 +31,45 @@ const SAFE = 1e-7;
 export class HullCuts {
   private readonly facts: WeeklyFacts;
   private readonly measures: readonly FoodMeasure[];
+  /** For each dish the most standard portions in 1, 2, ... servings. */
+  private readonly mostPortions: readonly (readonly number[])[];
   private made = 0;
 
   constructor(facts: WeeklyFacts, measures: readonly FoodMeasure[]) {
     this.facts = facts;
     this.measures = measures;
+    this.mostPortions = facts.counts.map((counts) => {
+      const each = counts.flatMap(({ portions, most }) => Array<number>(most).fill(portions)).sort((a, b) => b - a);
+      let sum = 0;
+      return each.map((portions) => {
+        sum += portions;
+        return sum;
+      });
+    });
   }
 
   /** Cuts that the point breaks; at most one a food and measure. */
   separate(point: (column: string) => number): ViolatedCut[] {
     return this.measures.flatMap((measure) => {
+      let paying = 0;
+      for (const [column, cost] of measure.paid) paying += cost * point(column);
+      if (this.costAlone(measure, point) <= paying) return [];
       const block = this.gather(measure, point);
-      if (block === undefined) return [];
-      const paying = measure.paid.reduce((sum, [column, cost]) => sum + cost * point(column), 0);
-      return this.separateBlock(measure, block, paying);
+      return block === undefined ? [] : this.separateBlock(measure, block, paying);
     });
+  }
+
+  /** What the point's servings would cost if no two dishes shared units: where that is paid, no cut is looked for. */
+  private costAlone({ food, least }: FoodMeasure, point: (column: string) => number): number {
+    let sum = 0;
+    for (const { dish, massG } of this.facts.users[food] ?? []) {
+      const columns = this.facts.levels[dish] as readonly string[];
+      for (let k = 0; k < columns.length; k++) {
+        const share = point(columns[k] as string);
+        if (share > NO_SHARE) sum += share * least(massG * (this.mostPortions[dish]?.[k] as number));
+      }
+    }
+    return sum;
   }
 
   private gather({ food, least }: FoodMeasure, point: (column: string) => number): FoodBlock | undefined {
@@ -59,12 +83,14 @@ export class HullCuts {
     const largest = dishes.reduce((sum, options) => sum + Math.max(0, ...options.map(({ massG }) => massG)), 0);
     if (largest <= 0) return undefined;
     const stepG = Math.min(largest, this.facts.reachG[food] as number) / MASS_STEPS;
-    const costs = Float64Array.from({ length: MASS_STEPS + 1 }, (_, step) => least(step * stepG));
+    const costs = new Float64Array(MASS_STEPS + 1);
+    for (let step = 0; step <= MASS_STEPS; step++) costs[step] = least(step * stepG);
     return { columns, target: Float64Array.from(columns, point), dishes, costs, stepG };
   }
 
   private separateBlock(measure: FoodMeasure, block: FoodBlock, paying: number): ViolatedCut[] {
-    const dearest = block.costs.reduce((most, cost) => (Number.isFinite(cost) ? Math.max(most, cost) : most), 0);
+    let dearest = 0;
+    for (const cost of block.costs) if (cost > dearest && cost < Number.POSITIVE_INFINITY) dearest = cost;
     if (dearest <= 0) return [];
     const mix = new PatternMix(block.target, dearest);
     const table = new PatternTable(block);

@@ -37,12 +37,13 @@ export class PatternTable {
 
   constructor(block: FoodBlock) {
     this.block = block;
-    this.steps = block.dishes.map((options) =>
-      Int32Array.from(options, ({ massG }) => Math.floor(massG / block.stepG + 1e-9)),
-    );
-    this.order = this.steps.map((steps) =>
-      Int32Array.from(steps.keys()).sort((a, b) => (steps[a] as number) - (steps[b] as number)),
-    );
+    this.steps = block.dishes.map((options) => {
+      const steps = new Int32Array(options.length);
+      for (let o = 0; o < steps.length; o++)
+        steps[o] = Math.floor((options[o] as UseOption).massG / block.stepG + 1e-9);
+      return steps;
+    });
+    this.order = this.steps.map(orderOf);
     this.chosen = block.dishes.map(() => new Int16Array(MASS_STEPS + 1));
     this.before = block.dishes.map(() => new Int16Array(MASS_STEPS + 1));
   }
@@ -114,20 +115,18 @@ export class PatternTable {
   /** The options of a dish that are worth more than all that take less mass. */
   private listUseful(d: number, prices: Float64Array): { o: number; gain: number; more: number }[] {
     const steps = this.steps[d] as Int32Array;
-    const gains = (this.block.dishes[d] as readonly UseOption[]).map(({ marks }) => {
-      let gain = 0;
-      for (const position of marks) gain += prices[position] as number;
-      return gain;
-    });
+    const options = this.block.dishes[d] as readonly UseOption[];
+    const useful: { o: number; gain: number; more: number }[] = [];
     let top = 0;
-    return (this.order[d] as Int32Array).reduce<{ o: number; gain: number; more: number }[]>((useful, o) => {
-      const gain = gains[o] as number;
-      if (gain <= top) return useful;
+    for (const o of this.order[d] as Int32Array) {
+      let gain = 0;
+      for (const position of (options[o] as UseOption).marks) gain += prices[position] as number;
+      if (gain <= top) continue;
       top = gain;
       if (useful.at(-1)?.more === steps[o]) useful.pop();
       useful.push({ o, gain, more: steps[o] as number });
-      return useful;
-    }, []);
+    }
+    return useful;
   }
 
   private trace(at: number): Float64Array {
@@ -142,4 +141,16 @@ export class PatternTable {
     }
     return raised;
   }
+}
+
+/** Positions of the steps, those of fewest first. */
+function orderOf(steps: Int32Array): Int32Array {
+  const order = new Int32Array(steps.length);
+  for (let o = 0; o < order.length; o++) {
+    let at = o;
+    for (; at > 0 && (steps[order[at - 1] as number] as number) > (steps[o] as number); at--)
+      order[at] = order[at - 1] as number;
+    order[at] = o;
+  }
+  return order;
 }

@@ -34,7 +34,11 @@ export function listOptions(
   const counts = facts.counts[dish] ?? [];
   const levels = (facts.levels[dish] ?? []).map((column) => (point(column) > NO_SHARE ? place(column) : undefined));
   const differ = counts.some(({ portions }) => portions !== counts[0]?.portions);
-  const { told, combinations } = combine(differ ? counts : [], most, point, place);
+  if (!differ)
+    return levels.flatMap((level, i): UseOption[] =>
+      level === undefined ? [] : [{ massG: massG * (fewestPortions[i + 1] as number), marks: [level] }],
+    );
+  const { told, combinations } = combine(counts, most, point, place);
   const others = counts
     .filter((count) => !told.has(count))
     .flatMap(({ portions, most: here }) => Array<number>(here).fill(portions))
