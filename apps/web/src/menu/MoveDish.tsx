@@ -23,9 +23,8 @@ export function MoveDish({ week, sitting, onOffer, onLeave }: MoveDishProps): Re
   const names = useNames();
   const group = useId();
   const [target, setTarget] = useState<number>();
-  const { answering, ask, stop } = useAnswer<MoveTold>();
+  const { answering, told, ask, stop } = useAnswer<MoveTold>();
   const { toAsked, isThen } = useWeekAsked(week);
-  const told = answering.kind === "answered" ? answering.answer : undefined;
   const fits = view.tables.dishes.find(({ id }) => id === week.sittings[sitting]?.dish)?.fits;
   const isFit = (kind: WeekPlan["sittings"][number]["kind"]): boolean => fits?.includes(kind) ?? true;
   const at = (position: number): string => {
@@ -34,7 +33,7 @@ export function MoveDish({ week, sitting, onOffer, onLeave }: MoveDishProps): Re
   };
   const choose = (position: number): void => {
     setTarget(position);
-    ask(async (reasoner) => reasoner.move(await toAsked(), sitting, position, view.day));
+    ask(async (reasoner, tell) => reasoner.move(await toAsked(), sitting, position, view.day, tell));
   };
   return (
     <form

@@ -26,7 +26,7 @@ export default function WantDish({ week, sitting, onOffer, onLeave }: WantDishPr
   const { view } = useKitchen();
   const names = useNames();
   const [dish, setDish] = useState<string>();
-  const { answering, ask, stop } = useAnswer<MoveTold>();
+  const { answering, told, ask, stop } = useAnswer<MoveTold>();
   const { toAsked, isThen } = useWeekAsked(week);
   const { other } = further;
   const planned = week.sittings[sitting];
@@ -34,13 +34,12 @@ export default function WantDish({ week, sitting, onOffer, onLeave }: WantDishPr
     () => view.tables.dishes.filter(({ id, fits }) => planned && fits.includes(planned.kind) && id !== planned.dish),
     [view.tables.dishes, planned],
   );
-  const told = answering.kind === "answered" ? answering.answer : undefined;
   const choose = (id: string): void => {
     setDish(id);
-    ask(async (reasoner) => {
+    ask(async (reasoner, tell) => {
       const asked = await toAsked();
       const kitchens = asked.kitchens.map((kitchen) => withLater(kitchen, view.kitchen, id));
-      return reasoner.want({ ...asked, kitchens }, sitting, id, view.day);
+      return reasoner.want({ ...asked, kitchens }, { dish: id, to: sitting }, view.day, tell);
     });
   };
   return (

@@ -22,15 +22,15 @@ export default function WhyAbsent({ week, onOffer }: WhyAbsentProps): ReactNode 
   const { view } = useKitchen();
   const names = useNames();
   const { toAsked, isThen } = useWeekAsked(week);
-  const { answering, ask, stop } = useAnswer<AbsenceTold>();
+  const { answering, told: answer, ask, stop } = useAnswer<AbsenceTold>();
   const [asked, setAsked] = useState<{ readonly week: WeekPlan; readonly dish: string }>();
   const { other } = further;
   // What was told of another menu means nothing for this one.
   const dish = asked?.week === week ? asked.dish : undefined;
-  const told = dish !== undefined && answering.kind === "answered" ? answering.answer : undefined;
+  const told = dish === undefined ? undefined : answer;
   const choose = (id: string): void => {
     setAsked({ week, dish: id });
-    ask(async (reasoner) => reasoner.whyNotThere(await toAsked(), id));
+    ask(async (reasoner, tell) => reasoner.whyNotThere(await toAsked(), id, tell));
   };
   const at = ({ date, kind }: Seat): string => further.week.at(formats.day(date), words.sittings[kind]);
   return (

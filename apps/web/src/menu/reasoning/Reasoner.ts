@@ -27,7 +27,7 @@ import { addDays, type CivilDate } from "halfloaf/quantity";
 import { loadTables } from "../../kitchen/loadStarter.ts";
 import { REASON_MOVES, SEED } from "./effort.ts";
 import { indexOf, type Stage } from "./Stage.ts";
-import { serve } from "./serve.ts";
+import { type Serving, serve } from "./serve.ts";
 import type {
   AbsenceTold,
   Against,
@@ -44,6 +44,9 @@ import type {
 import { tellInstead } from "./tellInstead.ts";
 import { keepShort, toWayOut } from "./toKnobs.ts";
 import { whyAbsent } from "./whyAbsent.ts";
+
+/** Told while the answer is still looked for. */
+type Tell<Answer> = (answer: Answer) => Promise<void>;
 
 /** Moves of each step along the choices. */
 const CHOICE_MOVES = 12_000;
@@ -119,24 +122,41 @@ export class Reasoner {
     }));
   }
 
-  /** The week with the dish of one sitting eaten at another, as near to the old one as it can be. */
-  async move(asked: WeekAsked, from: number, to: number, day: CivilDate): Promise<MoveTold> {
+  /**
+   * The week with the dish of one sitting eaten at another, as near to the old one as it can be. A first answer is told
+   * meanwhile; without `tell` it is all that is looked for.
+   */
+  async move(asked: WeekAsked, from: number, to: number, day: CivilDate, tell?: Tell<MoveTold>): Promise<MoveTold> {
     const stage = await this.#enter(asked);
     const dish = asked.week.sittings[from]?.dish;
     if (stage === undefined || dish === undefined) return { kind: "breaks" };
-    return serve(stage, asked, { dish, to, from }, day);
+    return serveAtLength(stage, asked, { dish, to, from }, day, tell);
   }
 
-  /** The week with any dish of the kitchen at a sitting in place of the one there, as near to the old one as it can be. */
-  async want(asked: WeekAsked, to: number, dish: string, day: CivilDate): Promise<MoveTold | undefined> {
+  /**
+   * The week with any dish of the kitchen at a sitting in place of the one there, as near to the old one as it can be; a first
+   * answer is told meanwhile. Undefined where the kitchen has become another than the week was planned for.
+   */
+  async want(
+    asked: WeekAsked,
+    { dish, to }: Serving,
+    day: CivilDate,
+    tell: Tell<MoveTold>,
+  ): Promise<MoveTold | undefined> {
     const stage = await this.#enter(asked);
-    return stage && serve(stage, asked, { dish, to }, day);
+    return stage && serveAtLength(stage, asked, { dish, to }, day, tell);
   }
 
-  /** Why a dish is on no plate of the week; undefined where the kitchen has become another than the week was planned for. */
-  async whyNotThere(asked: WeekAsked, dish: string): Promise<AbsenceTold | undefined> {
+  /**
+   * Why a dish is on no plate of the week, told sitting by sitting; undefined where the kitchen has become another than the week
+   * was planned for.
+   */
+  async whyNotThere(asked: WeekAsked, dish: string, tell: Tell<AbsenceTold>): Promise<AbsenceTold | undefined> {
     const stage = await this.#enter(asked);
-    return stage && whyAbsent(stage, asked.week, dish);
+    if (stage === undefined) return undefined;
+    let told: AbsenceTold | undefined;
+    for (told of whyAbsent(stage, asked.week, dish)) await tell(told);
+    return told;
   }
 
   /** Why no plan was found for these days, and how little would have to give way. */
@@ -206,6 +226,21 @@ export class Reasoner {
     }
     return this.#stage;
   }
+}
+
+/** What is near the old menu is told first; what stands further off and is cheaper takes its place. */
+async function serveAtLength(
+  stage: Stage,
+  asked: WeekAsked,
+  serving: Serving,
+  day: CivilDate,
+  tell?: Tell<MoveTold>,
+): Promise<MoveTold> {
+  const near = serve(stage, asked, serving, { day, isNear: true });
+  if (near.kind === "unfit" || tell === undefined) return near;
+  if (near.kind === "fits") await tell(near);
+  const far = serve(stage, asked, serving, { day, isNear: false });
+  return near.kind === "fits" && !(far.kind === "fits" && far.extraMinor < near.extraMinor) ? near : far;
 }
 
 /** The day, the sitting or the trip at which a limit binds. */

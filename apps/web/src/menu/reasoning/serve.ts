@@ -19,12 +19,15 @@ export interface Serving {
   readonly from?: number;
 }
 
-/** The week with a dish at a sitting in place of the one there, as near to the old one as it can be; its own leaves the other. */
+/**
+ * The week with a dish at a sitting in place of the one there, as near to the old one as it can be; its own leaves the other.
+ * With `isNear` only menus near the old one are looked at, which takes a tenth of the time.
+ */
 export function serve(
   { kitchen, tables, before }: Stage,
   { week, known }: WeekAsked,
   { dish, to, from }: Serving,
-  day: CivilDate,
+  { day, isNear }: { readonly day: CivilDate; readonly isNear: boolean },
 ): MoveTold {
   const target = week.sittings[to];
   if (target === undefined) return { kind: "breaks" };
@@ -45,7 +48,7 @@ export function serve(
       : sitting,
   );
   const left = { ...changed, week: { ...changed.week, problem: { ...problem, sittings } } };
-  const options = { judge: checkPlan, seed: SEED, changeMinor: CHANGE_MINOR };
+  const options = { judge: checkPlan, seed: SEED, changeMinor: CHANGE_MINOR, ...(isNear && { wideMoves: 0 }) };
   const { changed: moved, outcome } = replanWeek(kitchen, tables, left, options);
   if (outcome.kind === "none") return { kind: "breaks" };
   const { plan, moneyMinor, moves } = outcome;

@@ -9,19 +9,26 @@ import { tellInstead } from "./tellInstead.ts";
 /** A dish that is on no plate is tried at so many sittings. */
 const MOST_TRIED = 3;
 
-/** Why a dish is on no plate of a week: where it is meant for, what hinders it there, or what it would cost. */
-export function whyAbsent(stage: Stage, week: WeekPlan, dish: string): AbsenceTold {
+/**
+ * Why a dish is on no plate of a week: where it is meant for, what hinders it there, or what it would cost. Told anew with each
+ * sitting that it was tried at.
+ */
+export function* whyAbsent(stage: Stage, week: WeekPlan, dish: string): Generator<AbsenceTold, void> {
   const served = week.sittings.filter((sitting) => sitting.dish === dish);
-  if (served.length > 0) return { kind: "served", at: served.map(toSeat) };
+  if (served.length > 0) return yield { kind: "served", at: served.map(toSeat) };
   const fits = stage.tables.dishes.find(({ id }) => id === dish)?.fits ?? [];
   const meant = stage.before.stated.sittings.flatMap(({ kind, putBy }, k) =>
     !putBy && fits.includes(kind) ? [k] : [],
   );
-  if (meant.length === 0) return { kind: "nowhere" };
+  if (meant.length === 0) return yield { kind: "nowhere" };
   // Where it could be at all is more worth knowing than where it can't.
   const open = meant.filter((k) => hindranceOf(stage, k, dish).hindrance === undefined);
   const asked = (open.length > 0 ? open : meant).slice(0, MOST_TRIED);
-  return { kind: "absent", tries: asked.map((k) => tryAt(stage, week, dish, k)) };
+  const tries: TryTold[] = [];
+  for (const k of asked) {
+    tries.push(tryAt(stage, week, dish, k));
+    yield { kind: "absent", tries: [...tries] };
+  }
 }
 
 function tryAt(stage: Stage, week: WeekPlan, dish: string, k: number): TryTold {
@@ -36,6 +43,7 @@ function tryAt(stage: Stage, week: WeekPlan, dish: string, k: number): TryTold {
 }
 
 function limitsOf(why: WhyImpossible): LimitKind[] {
+  if (why.kind === "gaps") return why.gaps.some(({ moreMinutes }) => moreMinutes !== undefined) ? ["elapsed"] : [];
   return why.kind === "collision" ? [...new Set(why.collisions.flat())] : [];
 }
 

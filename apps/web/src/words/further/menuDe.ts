@@ -34,6 +34,7 @@ export const menuDe: typeof menuEn = {
     why: "Warum steht es hier?",
     whyPack: "Warum diese Packung?",
     thinking: "Suche läuft …",
+    onward: "Suche geht weiter …",
     stop: "Anhalten",
     strange: "Diese Küche hat sich geändert, seit der Speiseplan entstand. Plane neu und frag dann noch einmal.",
     asThen: "Die Küche hat sich geändert, seit dieser Plan genommen wurde: das sind die Gründe von damals.",

@@ -33,6 +33,7 @@ export const menuEn = {
     why: "Why is it here?",
     whyPack: "Why this pack?",
     thinking: "Searching …",
+    onward: "Searching on …",
     stop: "Stop",
     strange: "This kitchen has changed since the menu was made. Plan anew, then ask again.",
     asThen: "The kitchen has moved on since this menu was taken: these are the reasons of then.",

@@ -84,6 +84,10 @@ test("a dish that is not there: what it would cost, what forbids it, or which li
     kind: "unfit",
     faults: [{ code: "dish-unfit" }],
   });
+  // Nothing is there to be left over before the first sitting, so that nothing has to be searched.
+  const hasty = soupWeek.sittings.map((one, k) => (k === 0 ? { ...one, minutes: 1 } : one));
+  const late = whyNot({ ...soupWeek, sittings: hasty }, plan, 2, 0, WISH);
+  expect(late).toMatchObject({ kind: "breaks", why: { kind: "gaps", gaps: [{ sitting: 0 }] }, moves: 0 });
   const poor = { ...soupWeek, limits: { ...soupWeek.limits, budgetMinor: 420 } };
   const broke = whyNot(poor, plan, 2, 1, WISH);
   if (broke.kind !== "breaks" || broke.why.kind !== "collision") throw new Error(broke.kind);

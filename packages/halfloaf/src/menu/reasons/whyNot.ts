@@ -2,6 +2,7 @@ import { checkPlan, type PlanFault } from "../check/index.ts";
 import type { MenuPlan } from "../plan.ts";
 import { familyOf, type MenuProblem } from "../problem.ts";
 import { explainImpossible, type WhyImpossible } from "./explainImpossible.ts";
+import { findGaps } from "./findGaps.ts";
 import type { FoundPlan } from "./searchAgain.ts";
 import { compare, type ReasonWish, searchAtLength } from "./whyDish.ts";
 
@@ -34,12 +35,21 @@ export function whyNot(
   const ways = [dish, ...others];
   const sittings = problem.sittings.map((one, k) => (k === sitting ? { ...one, dishes: ways } : one));
   const pinned = { ...problem, sittings };
+  const gaps = findGaps(pinned);
+  if (gaps.length > 0) return { kind: "breaks", why: { kind: "gaps", gaps }, moves: 0 };
   const answer = searchAtLength(pinned, placeDish(plan, dish, sitting), { seed, moves });
-  const { extraMinor, found } = compare(pinned, answer.best, checkPlan(problem, plan).money.totalMinor);
-  if (extraMinor !== undefined && found) return { kind: "dearer", extraMinor, found, moves: answer.moves };
-  const start = answer.nearest;
+  const { moves: made, nearest: start } = answer;
+  const tell = (best: MenuPlan | undefined): WhyNot | undefined => {
+    const { extraMinor, found } = compare(pinned, best, checkPlan(problem, plan).money.totalMinor);
+    return extraMinor === undefined || found === undefined
+      ? undefined
+      : { kind: "dearer", extraMinor, found, moves: made };
+  };
+  const dearer = tell(answer.best);
+  if (dearer) return dearer;
   const why = explainImpossible(pinned, { seed, ...(start && { start }) });
-  return { kind: "breaks", why, moves: answer.moves };
+  // A search with loosened limits may come upon a plan that keeps them all.
+  return (why.kind === "possible" && tell(why.found.plan)) || { kind: "breaks", why, moves: made };
 }
 
 /** The plan's menu with a dish put at a sitting in place of the one there. */

@@ -15,7 +15,7 @@ export interface ReplanOptions {
   readonly seed?: number;
   /** Moves of the search near the old menu. */
   readonly moves?: number;
-  /** Moves of two further searches together, made where a better plan may well stand further off. */
+  /** Moves of two further searches together, made where a better plan may well stand further off; 0 = none. */
   readonly wideMoves?: number;
   /** Moves of the search that leaves it behind, where nothing near it keeps all limits. */
   readonly farMoves?: number;
@@ -170,7 +170,7 @@ function weigh({ moneyMinor, changes }: Settled, changeMinor: number): number {
 function leaveMenu(given: Given, near: Settled, { seed, moves }: Effort): { best: Settled; moves: number } {
   let best = near;
   let made = 0;
-  for (const turn of isPromising(given, near) ? [1, 2] : []) {
+  for (const turn of moves > 0 && isPromising(given, near) ? [1, 2] : []) {
     const wide = findWide(given, { seed: seed + turn * WIDE_SEED, moves: moves / 2 });
     if (wide === undefined) continue;
     made += wide.moves;
