@@ -10,7 +10,7 @@ export function settleFound(
   found: Extract<SearchOutcome, { kind: "found" }>,
 ): { readonly stated: KitchenProblem; readonly outcome: SearchOutcome } {
   const { seed, stopped } = found;
-  const week = { problem: given.problem, plan: found.plan, today: 0, losses: [], opens: false };
+  const week = { problem: given.problem, plan: found.plan, today: 0, losses: [], isCheaper: false, skippedShare: 0 };
   const { stated, outcome } = settleTogether({ stated: given, kitchen, tables }, week, { judge: checkPlan, seed });
   const moves = found.moves + outcome.moves;
   if (outcome.kind === "none")

@@ -98,7 +98,7 @@ export class Thinker {
     const task = this.#stated.get(id);
     if (task === undefined || checkPlan(task.problem.problem, found).faults.length > 0) return undefined;
     const { kitchen, tables, problem: given } = task;
-    const week = { problem: given.problem, plan: found, today: 0, losses: [], opens: false };
+    const week = { problem: given.problem, plan: found, today: 0, losses: [], isCheaper: false, skippedShare: 0 };
     const { stated, outcome } = settleTogether({ stated: given, kitchen, tables }, week, { judge: checkPlan });
     if (outcome.kind === "none") return undefined;
     const { plan, moneyMinor } = outcome;

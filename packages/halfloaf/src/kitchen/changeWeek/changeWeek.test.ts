@@ -51,7 +51,7 @@ function plan(own: Kitchen): WeekPlan {
   while (search.advance().moves < MOVES || !search.best());
   const menu = search.best();
   if (menu === undefined) throw new Error("no menu");
-  const found = { problem: stated.problem, plan: menu, today: 0, losses: [], opens: false };
+  const found = { problem: stated.problem, plan: menu, today: 0, losses: [], isCheaper: false, skippedShare: 0 };
   const { stated: known, outcome } = settleTogether({ stated, kitchen: own, tables }, found, {
     judge: checkPlan,
     wideMoves: WIDE_MOVES,

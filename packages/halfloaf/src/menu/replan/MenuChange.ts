@@ -49,8 +49,10 @@ export interface ChangedWeek {
   readonly losses: readonly Loss[];
   /** Positions in the plan of purchases on or after today that are made already; absent = none is. */
   readonly bought?: readonly number[];
-  /** True where something is possible or cheaper that was not before, so that a plan that still stands may be bettered. */
-  readonly opens: boolean;
+  /** True where something is cheaper than before, so that a plan that still stands may be bettered. */
+  readonly isCheaper: boolean;
+  /** Share of the week's portions (0 to 1) that nobody eats any more: what they would have cost may be saved. */
+  readonly skippedShare: number;
   /** The sitting before the changes of each sitting. */
   readonly sittingBefore: readonly number[];
   /** The pack before the changes of each pack. */

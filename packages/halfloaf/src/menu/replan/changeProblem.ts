@@ -54,12 +54,15 @@ export function changeProblem(
   }
   const losses = ofKind("off").map(({ kind: _, ...loss }): Loss => loss);
   const left = dropSittings({ ...week, problem: freeLostLots(week.problem, losses) }, dropped);
-  const cheaper = ofKind("price").some(
+  const isCheaper = ofKind("price").some(
     ({ pack, priceMinor }) => priceMinor < (problem.packs[pack] as MenuPack).priceMinor,
   );
-  const opens = cheaper || ofKind("skip").length > 0;
   const bought = ofKind("bought").map(({ purchase }) => purchase);
-  return { ok: true, value: { ...left, today, losses, bought, opens, packBefore: packs.packBefore } };
+  const skippedShare = shareSkipped(problem, ofKind("skip"), fixed);
+  return {
+    ok: true,
+    value: { ...left, today, losses, bought, isCheaper, skippedShare, packBefore: packs.packBefore },
+  };
 }
 
 function changePacks(given: ChangedPacks, changes: readonly MenuChange[], today: number): ChangedPacks {
@@ -113,6 +116,16 @@ function skipSitting(week: Week, sitting: number, { absent }: OfKind<"skip">, { 
   }
   if (isWhole) dropped.add(sitting);
   return isWhole ? week : setPortions(week, sitting, rest);
+}
+
+/** Plates that were cooked already save nothing. */
+function shareSkipped({ sittings }: MenuProblem, skips: readonly OfKind<"skip">[], fixed: ReadonlySet<number>): number {
+  const portionsAt = (k: number): number => (sittings[k] as MenuSitting).portions;
+  const sum = (portions: readonly number[]): number => portions.reduce((total, each) => total + each, 0);
+  const skipped = skips.flatMap(({ sittings: left, absent }) =>
+    left.filter((k) => !fixed.has(k)).map((k) => absent?.portions ?? portionsAt(k)),
+  );
+  return skipped.length === 0 ? 0 : sum(skipped) / sum(sittings.map(({ portions }) => portions));
 }
 
 /** A lot that is gone need not be used up any more; one that ends early must, by then. */

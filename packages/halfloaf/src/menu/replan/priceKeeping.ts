@@ -18,7 +18,7 @@ export interface KeepingPrice {
  * best known, so that the price is what one would save by giving the old plan up, as far as these moves can tell.
  */
 export function priceKeeping(
-  week: Omit<ChangedWeek, "sittingBefore" | "packBefore" | "opens">,
+  week: Omit<ChangedWeek, "sittingBefore" | "packBefore" | "isCheaper" | "skippedShare">,
   kept: MenuPlan,
   { judge, seed = 1, moves }: { readonly judge: Judge; readonly seed?: number; readonly moves: number },
 ): KeepingPrice {

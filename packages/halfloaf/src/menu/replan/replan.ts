@@ -60,17 +60,21 @@ const MOST_COUNTED = 5;
 const STEERED_MOVES = 20_000;
 /** Share of its price that a change must save in a plan that leaves the old menu. */
 const WIDE_PRICE = 0.25;
-/** Where so many sittings change, or the week comes so much dearer than the old one, a better plan may stand further off. */
-const MANY_CHANGES = 8;
+/**
+ * A better plan may stand further off where so many sittings change that could have kept their dish, where the week comes so
+ * much dearer than the old one, or where not so much is saved of what skipped portions cost.
+ */
+const MANY_CHANGES = 4;
 const MUCH_DEARER = 0.015;
+const LEAST_SAVED = 0.2;
 
 /**
  * Plans a changed week again so that it keeps as much of the old plan as it can: the old plan as it is where it still
- * stands and nothing new was opened, else the best of a search from the old menu in which each other dish must be worth
- * its price, and walks back to it. Where much changes all the same, the week comes much dearer or something new was opened,
- * two more searches leave the old menu; a plan of theirs is taken where it saves more than what it changes is worth, of
- * which no more than five sittings count: the rest then holds no plan back that is cheaper by more. The fewer days are left,
- * the shorter the search near the old menu. The same input gives the same plan.
+ * stands and nothing can be saved, else the best of a search from the old menu in which each other dish must be worth
+ * its price, and walks back to it. Where much changes all the same, the week comes much dearer, a price fell, or skipped
+ * portions save little, two more searches leave the old menu; a plan of theirs is taken where it saves more than what it
+ * changes is worth, of which no more than five sittings count: the rest then holds no plan back that is cheaper by more. The
+ * fewer days are left, the shorter the searches. The same input gives the same plan.
  */
 export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, options: ReplanOptions): ReplanOutcome {
   const remainder = toRemainder(week);
@@ -80,14 +84,15 @@ export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, 
   const weekMinor = Math.abs(before.money.totalMinor);
   const changeMinor = options.changeMinor ?? CHANGE_SHARE * weekMinor;
   const stands = judge(remainder.problem, remainder.plan).faults.length === 0 && before.faults.length === 0;
-  if (stands && !week.opens) return keepAll(week, judge, changeMinor);
+  const maySave = week.isCheaper || week.skippedShare > 0;
+  if (stands && !maySave) return keepAll(week, judge, changeMinor);
   const given: Given = { week, remainder, judge, before, weekMinor, changeMinor };
-  const found = findNear(given, { seed, moves: shorten(moves, week), farMoves });
+  const found = findNear(given, { seed, moves: Math.ceil(moves * partLeft(week) ** 2), farMoves });
   const near = settle(given, found, changeMinor);
   if (near === undefined || near.faults.length > 0) {
     return stands ? keepAll(week, judge, changeMinor) : toNone(remainder, found, near);
   }
-  const { best, moves: leftMoves } = leaveMenu(given, near, { seed, moves: wideMoves });
+  const { best, moves: leftMoves } = leaveMenu(given, near, { seed, moves: wideMoves * partLeft(week) });
   if (stands && before.money.totalMinor <= weigh(best, changeMinor)) return keepAll(week, judge, changeMinor);
   const { plan, moneyMinor, changes } = best;
   return {
@@ -101,9 +106,9 @@ export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, 
   };
 }
 
-/** Moves for what is left of a week: a part of its days takes the square of that part of them. */
-function shorten(moves: number, { today, problem }: Pick<ChangedWeek, "today" | "problem">): number {
-  return Math.ceil(moves * (1 - Math.min(today, problem.days) / problem.days) ** 2);
+/** The part of a week's days that is left. */
+function partLeft({ today, problem }: Pick<ChangedWeek, "today" | "problem">): number {
+  return 1 - Math.min(today, problem.days) / problem.days;
 }
 
 function keepAll(
@@ -122,7 +127,7 @@ function toNone(remainder: Remainder, found: NearSearch, settled: SettledPlan | 
 
 /** What all searches of one re-plan share. */
 interface Given {
-  readonly week: Pick<ChangedWeek, "problem" | "opens" | "today">;
+  readonly week: Pick<ChangedWeek, "problem" | "isCheaper" | "skippedShare" | "today">;
   readonly remainder: Remainder;
   readonly judge: Judge;
   /** What the judge says of the old plan in the changed week, and its money (minor units). */
@@ -187,7 +192,10 @@ function leaveMenu(given: Given, near: Settled, { seed, moves }: Effort): { best
 function isPromising({ week, before, weekMinor }: Given, { changes, moneyMinor }: Settled): boolean {
   const isWhole = before.faults.every(({ code }) => code !== "making-short" && code !== "lot-overdrawn");
   const isDear = moneyMinor > (1 + (isWhole ? 1 : 2) * MUCH_DEARER) * weekMinor;
-  return week.opens || changes.length >= MANY_CHANGES || isDear;
+  const savedMinor = before.money.totalMinor - moneyMinor;
+  const savesLittle = week.skippedShare > 0 && savedMinor < LEAST_SAVED * week.skippedShare * weekMinor;
+  const free = changes.filter(({ why }) => why.kind !== "not-offered");
+  return week.isCheaper || savesLittle || free.length >= MANY_CHANGES || isDear;
 }
 
 /** A search that begins far from the old menu, in which a change need save only a part of its price. */
