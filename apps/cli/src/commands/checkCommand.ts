@@ -4,6 +4,7 @@ import { loadTables } from "../input/loadTables.ts";
 import { openKitchen } from "../input/openKitchen.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import { layFaults } from "../output/layFaults.ts";
+import { wrap } from "../output/layout.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
 
@@ -20,7 +21,9 @@ export function checkCommand({ kitchen, json }: CheckWish, terminal: Terminal): 
   const { page, print } = terminal;
   const about = harmless(kitchen);
   if (json) print(toJsonText(toFaultReport(kitchen, faults)));
-  else if (opened.ok) print(page.paint.good(`${about}: no fault found. ${tellHeld(opened.value.kitchen)}`));
+  else if (opened.ok)
+    for (const line of wrap(`${about}: no fault found. ${tellHeld(opened.value.kitchen)}`, page.width))
+      print(page.paint.good(line));
   else
     for (const line of [
       page.paint.strong(`${about}: ${tellCount(faults.length, "fault")}`),

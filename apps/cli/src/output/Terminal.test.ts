@@ -11,5 +11,5 @@ test("colours only on a terminal, and never where they are refused", () => {
 });
 
 test("the width is that of the screen within bounds, 80 where it is not known", () => {
-  expect([undefined, Number.NaN, 0, 40, 72, 200].map(chooseWidth)).toEqual([80, 80, 80, 60, 72, 100]);
+  expect([undefined, Number.NaN, 0, 30, 72, 200].map(chooseWidth)).toEqual([80, 80, 80, 40, 72, 100]);
 });

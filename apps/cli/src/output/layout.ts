@@ -1,7 +1,7 @@
 import { cutToWidth, pad, textWidth } from "./textWidth.ts";
 
 /** Narrowest width that pages are laid out for; a narrower screen wraps by itself. */
-export const LEAST_WIDTH = 60;
+export const LEAST_WIDTH = 40;
 /** Widest width used: longer lines are hard to read. */
 export const MOST_WIDTH = 100;
 
@@ -50,10 +50,14 @@ export interface Column {
   readonly wraps?: boolean;
 }
 
-const GAP = 2;
-const LEAST_WRAP = 12;
+const [GAP, NARROW_GAP] = [2, 1];
+/** A column that gives way is at least so wide, or as wide as its widest cell; with less room its cells go on lines of their own. */
+const LEAST_WRAP = 16;
 
-/** A table set in by `depth`: titles, then rows whose cells stand under each other; one column wraps to fit the width. */
+/**
+ * A table set in by `depth`: titles, then rows whose cells stand under each other; one column wraps to fit the width. Where
+ * little is left for that one, its cells stand between those before it and those after it, each on lines of their own.
+ */
 export function layTable(
   columns: readonly Column[],
   rows: readonly (readonly string[])[],
@@ -68,14 +72,60 @@ export function layTable(
     columns.findIndex(({ wraps }) => wraps),
   );
   const others = widths.reduce((sum, each, at) => (at === flexible || each === 0 ? sum : sum + each + GAP), 0);
-  widths[flexible] = Math.max(LEAST_WRAP, Math.min(widths[flexible] as number, width - depth - others));
+  const room = width - depth - others;
+  const natural = widths[flexible] as number;
   const lead = " ".repeat(depth);
-  return all.flatMap((row) => layRow(columns, row, widths).map((line) => lead + line));
+  if (room < Math.min(LEAST_WRAP, natural))
+    return layApart(columns, all, flexible, width - depth).map((line) => lead + line);
+  widths[flexible] = Math.min(natural, room);
+  return all.flatMap((row) => layRow(columns, row, widths, GAP).map((line) => lead + line));
 }
 
-function layRow(columns: readonly Column[], row: readonly string[], widths: readonly number[]): string[] {
+/** Each row as up to three: the cells before one column, its own over the whole width, the cells after it. */
+function layApart(
+  columns: readonly Column[],
+  rows: readonly (readonly string[])[],
+  at: number,
+  width: number,
+): string[] {
+  const before = layPart(
+    columns.slice(0, at),
+    rows.map((row) => row.slice(0, at)),
+    width,
+  );
+  const after = layPart(
+    columns.slice(at + 1),
+    rows.map((row) => row.slice(at + 1)),
+    width - GAP,
+  );
+  const isFirst = at === 0;
+  return rows.flatMap((row, place) => {
+    const text = row[at] ?? "";
+    return [
+      ...(before[place] ?? []),
+      ...(text === "" ? [] : wrapBehind(isFirst ? "" : " ".repeat(GAP), text, width)),
+      ...(after[place] ?? []).map((line) => " ".repeat(GAP) + line),
+    ];
+  });
+}
+
+/** The lines of each row of columns none of which gives way; titles are broken where they are wider than what is below. */
+function layPart(columns: readonly Column[], rows: readonly (readonly string[])[], width: number): string[][] {
+  const widths = columns.map(({ title }, at) =>
+    Math.max(
+      0,
+      ...title.split(" ").map(textWidth),
+      ...rows.filter((row) => row[at] !== title).map((row) => textWidth(row[at] ?? "")),
+    ),
+  );
+  const shown = widths.filter((each) => each > 0);
+  const gap = shown.reduce((sum, each) => sum + each + GAP, -GAP) > width ? NARROW_GAP : GAP;
+  return rows.map((row) => (row.every((cell) => cell === "") ? [] : layRow(columns, row, widths, gap)));
+}
+
+function layRow(columns: readonly Column[], row: readonly string[], widths: readonly number[], gap: number): string[] {
   const cells = columns.map((_, at) => wrap(row[at] ?? "", Math.max(1, widths[at] as number)));
-  const height = Math.max(...cells.map((lines) => lines.length));
+  const height = Math.max(0, ...cells.map((lines) => lines.length));
   return Array.from({ length: height }, (_, line) =>
     cells
       .flatMap((lines, at) => {
@@ -83,7 +133,7 @@ function layRow(columns: readonly Column[], row: readonly string[], widths: read
         if (widths[at] === 0) return [];
         return [pad(lines[line] ?? "", widths[at] as number, columns[at]?.right ? "start" : "end")];
       })
-      .join(" ".repeat(GAP))
+      .join(" ".repeat(gap))
       .trimEnd(),
   );
 }

@@ -94,5 +94,5 @@ function layCookings({ data, names, width, paint }: DayPage): string[] {
     const laid = wrapBehind("  - ", `${when}: ${what}${dishes.length > 1 ? ", cooked at once" : ""}: ${takes}.`, width);
     return isLate ? laid.map(paint.warning) : laid;
   });
-  return ["", paint.heading("HOW LONG IT TAKES, FROM THE FIRST STEP TO THE PLATE"), "", ...lines];
+  return ["", paint.heading("MINUTES, FIRST STEP TO PLATE"), "", ...lines];
 }
