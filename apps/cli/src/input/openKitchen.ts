@@ -1,13 +1,12 @@
 import { existsSync } from "node:fs";
 import { basename, resolve } from "node:path";
 import { loadDemoKitchens } from "@halfloaf/data";
-import { type Kitchen, parseKitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
+import { findKitchenFaults, type Kitchen, parseKitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import type { Issue } from "halfloaf/quantity";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { tellIssue } from "../words/issueWords.ts";
 import { findNearest } from "../words/nearest.ts";
 import { quote, valueAt } from "../words/valueWords.ts";
-import { findKitchenFaults } from "./findKitchenFaults.ts";
 import { findLines } from "./findLines.ts";
 import { readJsonFile } from "./readJsonFile.ts";
 

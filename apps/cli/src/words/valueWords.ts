@@ -1,45 +1,9 @@
-import { harmless } from "../output/harmless.ts";
+import { FAULT_WORDS_EN } from "@halfloaf/words/en/faults";
+import { showValue } from "@halfloaf/words/faults";
 
-const MOST_SIGNS = 60;
+export { quote, tellPath, valueAt } from "@halfloaf/words/faults";
 
 /** A value as a fault shows it: on one line, harmless, shortened; "nothing" for what is not there. */
 export function tellValue(value: unknown): string {
-  if (value === undefined) return "nothing";
-  if (Array.isArray(value) && value.length > 4) return `a list of ${value.length}`;
-  return shorten(harmless(typeof value === "object" && value !== null ? tellObject(value) : JSON.stringify(value)));
-}
-
-/** A text of the input in quotation marks, harmless and shortened. */
-export function quote(text: string): string {
-  return `"${shorten(harmless(text))}"`;
-}
-
-/** The value at a path; undefined where there is none. */
-export function valueAt(root: unknown, path: readonly (string | number)[]): unknown {
-  let value = root;
-  for (const key of path) {
-    if (typeof value !== "object" || value === null || !Object.hasOwn(value, key)) return undefined;
-    value = (value as Record<string | number, unknown>)[key];
-  }
-  return value;
-}
-
-/** A path as it is written in JavaScript: `packs[3].priceMinor`. */
-export function tellPath(path: readonly (string | number)[]): string {
-  return path
-    .map((key, at) => (typeof key === "number" ? `[${key}]` : `${at > 0 ? "." : ""}${harmless(key)}`))
-    .join("");
-}
-
-/** Members of an object without brackets around names, so that the value reads as it stands in the file. */
-function tellObject(value: object): string {
-  const text = JSON.stringify(value, (_key, member) =>
-    typeof member === "object" && member !== null && member !== value ? "..." : member,
-  );
-  return text.replaceAll('"..."', "...");
-}
-
-function shorten(text: string): string {
-  const signs = Array.from(text);
-  return signs.length <= MOST_SIGNS ? text : `${signs.slice(0, MOST_SIGNS - 3).join("")}...`;
+  return showValue(value, FAULT_WORDS_EN.values);
 }

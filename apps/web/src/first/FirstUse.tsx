@@ -1,5 +1,5 @@
 import { daysBetween, moveDates } from "halfloaf/quantity";
-import { lazy, type ReactNode, useState } from "react";
+import { lazy, type ReactNode, Suspense, useState } from "react";
 import { Link } from "wouter";
 import { useDevice, useMakeKitchen } from "../kitchen/KitchenProvider.tsx";
 import { loadStarter } from "../kitchen/loadStarter.ts";
@@ -8,6 +8,7 @@ import { FileDrop } from "../source/FileDrop.tsx";
 import { useWords } from "../words/WordsContext.tsx";
 import "./first.css";
 
+const RefusedFile = lazy(() => import("../kitchen/RefusedFile.tsx"));
 const NewKitchen = lazy(() => import("./NewKitchen.tsx"));
 
 /** What a device without an open kitchen is offered: one of its own, a demo, a backup, or one that is on it already. */
@@ -84,12 +85,15 @@ function Restore(): ReactNode {
   const { words } = useWords();
   const make = useMakeKitchen();
   const [isFailed, setFailed] = useState(false);
+  const [refused, setRefused] = useState<unknown>();
   const restore = async (file: File): Promise<void> => {
-    const isMade = await file
+    const content = await file
       .text()
-      .then((text) => make(JSON.parse(text)))
-      .catch(() => false);
+      .then((text): unknown => JSON.parse(text))
+      .catch(() => undefined);
+    const isMade = content !== undefined && (await make(content).catch(() => false));
     setFailed(!isMade);
+    setRefused(isMade ? undefined : content);
   };
   return (
     <section className="stack tight">
@@ -100,6 +104,11 @@ function Restore(): ReactNode {
         onFile={(file) => void restore(file)}
       />
       <p role="status">{isFailed ? words.first.restoreFailed : ""}</p>
+      {refused !== undefined && (
+        <Suspense>
+          <RefusedFile content={refused} />
+        </Suspense>
+      )}
     </section>
   );
 }

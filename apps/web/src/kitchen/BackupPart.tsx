@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from "react";
+import { lazy, type ReactNode, Suspense, useState } from "react";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
 import { FileDrop } from "../source/FileDrop.tsx";
@@ -7,19 +7,24 @@ import { Fold } from "./Fold.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
 import { saveBackup } from "./saveBackup.ts";
 
+const RefusedFile = lazy(() => import("./RefusedFile.tsx"));
+
 /** Everything of the kitchen into a file, and out of one. */
 export function BackupPart(): ReactNode {
   const { further } = useFurther("kitchen");
   const { session, view } = useKitchen();
   const [told, setTold] = useState("");
+  const [refused, setRefused] = useState<unknown>();
   const { kitchen } = further;
   const download = (): void => saveBackup(session.kept, view.edited.name, view.day);
   const restore = async (file: File): Promise<void> => {
     const before = session.kept.rawRows().length;
-    const became = await file
+    const content = await file
       .text()
-      .then((text) => session.bringIn(JSON.parse(text)))
-      .catch(() => "unreadable" as const);
+      .then((text): unknown => JSON.parse(text))
+      .catch(() => undefined);
+    const became = await session.bringIn(content);
+    setRefused(became === "unreadable" ? content : undefined);
     if (became === "brought") setTold(kitchen.merged(session.kept.rawRows().length - before));
     else setTold(became === "other" ? kitchen.restoreOther : kitchen.restoreFailed);
   };
@@ -36,6 +41,11 @@ export function BackupPart(): ReactNode {
         <p className="small soft">{kitchen.restoreNote}</p>
       </Allowed>
       <p role="status">{told}</p>
+      {refused !== undefined && (
+        <Suspense>
+          <RefusedFile content={refused} />
+        </Suspense>
+      )}
     </Fold>
   );
 }

@@ -62,7 +62,7 @@ export const de: Words = {
     onDevice: "Zurück zu einer Küche auf diesem Gerät",
     restore: "Sicherung zurückholen",
     restoreChoose: "Eine Sicherung wählen",
-    restoreFailed: "In dieser Datei steckt keine Küche.",
+    restoreFailed: "In dieser Datei steckt keine Küche, die sich öffnen lässt.",
     failed:
       "Die Küche ließ sich nicht anlegen. Vielleicht verweigert der Browser den Speicher, oder die Seite war auf diesem Gerät noch nie geladen.",
     demos: {

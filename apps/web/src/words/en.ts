@@ -60,7 +60,7 @@ export const en = {
     onDevice: "Back to a kitchen on this device",
     restore: "Bring back a backup",
     restoreChoose: "Choose a backup file",
-    restoreFailed: "That file holds no kitchen.",
+    restoreFailed: "That file holds no kitchen that can be opened.",
     failed: "The kitchen could not be made. The browser may refuse storage, or it was never loaded on this device.",
     demos: {
       "port-ansel": "Two flatmates, two rings, a small fridge",

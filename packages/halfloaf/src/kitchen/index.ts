@@ -57,6 +57,7 @@ export { allergensCosted, type CostedDish, cautionsCosted, costDish, foodPrices 
 export { type CountedWish, missOfWish } from "./countWishes.ts";
 export { type DatedSitting, datedSittings, type SittingKind } from "./datedSittings.ts";
 export { type EaterShare, eaterShares, STANDARD_DAY_KJ } from "./eaterShares.ts";
+export { findKitchenFaults } from "./findKitchenFaults.ts";
 export { type FittedDish, fitDish, takesFood, type Unfit } from "./fitDish.ts";
 export { type FoodLife, foodLife, placesOf } from "./foodLife.ts";
 export { type Hindrance, hindranceAt } from "./hindranceAt.ts";

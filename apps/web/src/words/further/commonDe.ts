@@ -34,6 +34,12 @@ export const commonDe: typeof commonEn = {
     again: "Noch eines einlesen",
     unread: "Gefunden und nicht verwendet",
   },
+  refused: {
+    title: (count) =>
+      count === 1
+        ? "Nichts wurde übernommen: in der Datei ist 1 Stelle falsch."
+        : `Nichts wurde übernommen: in der Datei sind ${count} Stellen falsch.`,
+  },
   issues: {
     title: "Noch nicht gespeichert:",
     number: (field: string) => `${field}: hier gehört eine Zahl hin.`,

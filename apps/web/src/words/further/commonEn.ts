@@ -44,6 +44,12 @@ export const commonEn = {
     again: "Read another",
     unread: "Found and not used",
   },
+  refused: {
+    title: (count: number) =>
+      count === 1
+        ? "Nothing was taken: 1 thing is wrong in the file."
+        : `Nothing was taken: ${count} things are wrong in the file.`,
+  },
   issues: {
     title: "Not saved yet:",
     number: (field: string) => `${field}: a number is needed.`,

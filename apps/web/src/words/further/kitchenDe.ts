@@ -148,7 +148,7 @@ export const kitchenDe: typeof kitchenEn = {
     restore: "Sicherung hereinholen",
     restoreNote: "Zeilen dieser Küche, die hier fehlen, kommen dazu; nichts geht verloren.",
     merged: (count: number) => counted(count, { one: "1 Zeile kam dazu.", other: `${count} Zeilen kamen dazu.` }),
-    restoreFailed: "In dieser Datei steckt keine Küche.",
+    restoreFailed: "In dieser Datei steckt keine Küche, die sich öffnen lässt.",
     restoreOther:
       "Diese Datei ist von einer Küche, die für sich begonnen wurde; zusammen würden sie ihre Vorräte doppelt zählen. Nichts davon wurde übernommen: öffne sie als eigene Küche.",
     history: "Was geschehen ist",

@@ -145,7 +145,7 @@ export const kitchenEn = {
     restore: "Bring in a backup file",
     restoreNote: "Rows of this kitchen that are missing here are added; nothing is lost.",
     merged: (count: number) => counted(count, { one: "1 row was added.", other: `${count} rows were added.` }),
-    restoreFailed: "That file holds no kitchen.",
+    restoreFailed: "That file holds no kitchen that can be opened.",
     restoreOther:
       "That file is of a kitchen that began apart from this one; together they would count their stores twice. Nothing of it was taken: open it as a kitchen of its own.",
     history: "What happened",

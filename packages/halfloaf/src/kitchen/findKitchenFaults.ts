@@ -1,7 +1,8 @@
-import { Id } from "halfloaf/food";
-import { checkKitchen, Kitchen, parseKitchen, type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
-import { type Issue, parseWith } from "halfloaf/quantity";
-import { valueAt } from "../words/valueWords.ts";
+import { Id } from "../food/index.ts";
+import { type Issue, parseWith } from "../quantity/index.ts";
+import { checkKitchen, parseKitchen } from "./checkKitchen.ts";
+import { Kitchen } from "./kitchen.ts";
+import { type Tables, withOwnFoodsAndDishes } from "./tables.ts";
 
 type Path = Issue["path"];
 type Keys = Readonly<Record<string, unknown>>;
@@ -101,7 +102,7 @@ function prune(input: Keys): Pruned | undefined {
     if (entries !== undefined) {
       const sound = [...entries.keys()].filter((at) => isSoundEntry(schema, entries[at]));
       kept.set(key, sound);
-      for (const [at, entry] of entries.entries()) if (!sound.includes(at)) lost.add(valueAt(entry, ["id"]));
+      for (const [at, entry] of entries.entries()) if (!sound.includes(at)) lost.add(idOf(entry));
       candidate[key] = sound.map((at) => entries[at]);
     } else candidate[key] = value;
     if (parseWith(schema, candidate[key]).ok) continue;
@@ -136,7 +137,7 @@ function toInputPath(path: Path, kept: ReadonlyMap<string, readonly number[]>): 
 function findUnknownFoods(input: Keys, { kept }: Pruned, { foods }: Tables): Issue[] {
   const isLost = ([list, at]: Path): boolean =>
     kept.has(String(list)) && !kept.get(String(list))?.includes(at as number);
-  const own = Array.isArray(input.foods) ? input.foods.map((food) => valueAt(food, ["id"])) : [];
+  const own = Array.isArray(input.foods) ? input.foods.map((food) => idOf(food)) : [];
   return (["packs", "stores", "overrides", "dishes"] as const)
     .flatMap((list) => collectFoods(input[list], [list]))
     .filter(({ path, food }) => isLost(path) && isId(food) && !foods.has(food) && !own.includes(food))
@@ -150,6 +151,10 @@ function collectFoods(value: unknown, path: Path): { readonly path: Path; readon
     const here = [...path, Array.isArray(value) ? Number(key) : key];
     return key === "food" && typeof member === "string" ? [{ path: here, food: member }] : collectFoods(member, here);
   });
+}
+
+function idOf(entry: unknown): unknown {
+  return typeof entry === "object" && entry !== null && "id" in entry ? entry.id : undefined;
 }
 
 function isId(text: string): boolean {

@@ -1,15 +1,6 @@
-import type { Issue } from "halfloaf/quantity";
-import { harmless } from "../output/harmless.ts";
-import { quote } from "./valueWords.ts";
-
-/** What is said of a faulty value after its name, without the full stop, and what to do. */
-interface Told {
-  readonly says: string;
-  readonly remedy: string;
-}
-
-/** Words for one code; `value` is the faulty value as shown. */
-export type CodeWords = (issue: Issue, value: string) => Told | undefined;
+import type { CodeWords } from "../../fault/FaultWords.ts";
+import { quote } from "../../fault/valueWords.ts";
+import { harmless } from "../../harmless.ts";
 
 const needs =
   (what: string): CodeWords =>
@@ -33,7 +24,7 @@ const unknownName =
   ({ received }) => ({ says: `names ${quote(received)}, which is no ${what}`, remedy });
 
 /** Words by the code of an issue: those of the schema first, then those of what must fit together in a kitchen. */
-export const CODE_WORDS: Readonly<Record<string, CodeWords>> = {
+export const CODE_WORDS_EN: Readonly<Record<string, CodeWords>> = {
   string: needs("a text in quotation marks"),
   number: needs("a number"),
   boolean: needs("true or false"),
@@ -129,5 +120,9 @@ export const CODE_WORDS: Readonly<Record<string, CodeWords>> = {
   "step-cyclic": ({ received }) => ({
     says: `makes the step ${quote(received)} wait for itself`,
     remedy: 'Take one of the steps out of "after".',
+  }),
+  "version-newer": ({ received }) => ({
+    says: `is ${received}: a newer Halfloaf wrote this`,
+    remedy: "Get a newer Halfloaf; changing the number would not make it readable.",
   }),
 };

@@ -1,5 +1,5 @@
 /** What belongs under a key, for who has left it out or written something else there. */
-export const HINTS: Readonly<Record<string, string>> = {
+export const HINTS_EN: Readonly<Record<string, string>> = {
   content: 'what the pack holds, as {"massG": 500}, {"pieces": 6} or {"volumeMl": 1000}',
   priceMinor: "the price in whole minor units, 79 for 0.79",
   amount: 'how much, as {"value": 200, "unit": "g"} or "to-taste"',
@@ -20,7 +20,7 @@ export const HINTS: Readonly<Record<string, string>> = {
 };
 
 /** What to do about a wrong value, where the key knows better than the kind of fault. */
-export const REMEDIES: Readonly<Record<string, string>> = {
+export const REMEDIES_EN: Readonly<Record<string, string>> = {
   priceMinor: "Write the price in whole minor units from 0 on: 79 for 0.79.",
   costMinor: "Write the cost in whole minor units from 0 on: 79 for 0.79.",
   budgetMinor: "Write the budget in whole minor units from 0 on: 6200 for 62.00.",
