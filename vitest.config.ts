@@ -3,7 +3,9 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     setupFiles: ["./vitest.setup.ts"],
-    testTimeout: 30_000,
+    // Ends what hangs; how long things take is measured in bench/, on a machine that has nothing else to do.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     // Left to itself it keeps one core free, which on two cores means one test file at a time.
     maxWorkers: "100%",
     projects: [
@@ -30,9 +32,7 @@ export default defineConfig({
           globalSetup: ["./e2e/app/setUp.ts"],
           // A browser needs the machine for itself, so these come last and one by one.
           maxWorkers: 1,
-          testTimeout: 120_000,
           expect: { poll: { timeout: 15_000 } },
-          hookTimeout: 120_000,
           sequence: { groupOrder: 1 },
         },
       },

@@ -42,5 +42,5 @@ describe.skipIf(!hasBrowser)("without a network", () => {
     expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe(en.screens.stores);
     expect(errors).toEqual([]);
     await context.close();
-  }, 60_000);
+  });
 });

@@ -21,7 +21,7 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
     }));
     await page.evaluate((secret) => localStorage.setItem("halfloaf-shared-elsewhere", secret), SECRET);
     await keepAnew();
-  }, 120_000);
+  });
   afterAll(() => browser?.close());
 
   const readKept = (): Promise<string | null> => page.evaluate((key) => localStorage.getItem(key), KEY);
@@ -72,7 +72,7 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
     await page.locator("[inert]").waitFor({ state: "detached" });
     expect(await page.getByRole("main").textContent()).toBe(text);
     expect((await page.screenshot()).equals(early)).toBe(true);
-  }, 120_000);
+  });
 
   test("keeps nothing with it of what else the device remembers", async () => {
     expect(await readKept()).not.toContain(SECRET);
@@ -86,7 +86,7 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
     expect(new URL(page.url()).pathname).toBe("/");
     await finish();
     await page.waitForURL("**/buying");
-  }, 120_000);
+  });
 
   test("does what was tapped before the app was there, on the line where it was tapped", async () => {
     const finish = await begin(page);
@@ -99,7 +99,7 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
     await expect.poll(() => live.allTextContents()).toEqual(texts.toSpliced(1, 1));
     await page.getByRole("button", { name: en.today.undo, exact: true }).click();
     await expect.poll(() => live.allTextContents()).toEqual(texts);
-  }, 120_000);
+  });
 
   test("shows nothing of before once anything was added to the kitchen since", async () => {
     await keepAnew();
@@ -115,5 +115,5 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
     await other.getByText(en.shell.loading).waitFor();
     expect(await other.locator("[inert]").count()).toBe(0);
     await finish();
-  }, 120_000);
+  });
 });

@@ -54,7 +54,7 @@ describe.skipIf(!hasBrowser)("the planner in a browser", () => {
     const planner = startNodePlanner();
     onNode = await planner.plan(ofSeed).outcome;
     planner.dispose();
-  }, 60_000);
+  });
   afterAll(() => browser?.close());
 
   describe.each([

@@ -42,14 +42,14 @@ test("week gives one plan as data on the output, talk beside it, and no colours 
   else expect(data.outcome).toBe("no-plan");
   expect(stderr).toContain("Planning Six in the house at Marl Cross");
   expect(stdout + stderr).not.toContain("\u001b");
-}, 60_000);
+});
 
 test("card prints a page as wide as it is told", () => {
   const { status, stdout, stderr } = run("card", "red-lentil-cumin-soup-pitta");
   expect([status, stderr]).toEqual([0, ""]);
   expect(Math.max(...stdout.split("\n").map((line) => line.length))).toBeLessThanOrEqual(72);
   expect(stdout.trimEnd().replace(/\s+/g, " ")).toMatch(/a doctor or dietitian come before anything said here\.$/);
-}, 60_000);
+});
 
 test("a file of 200 MB and broken JSON are refused with code 2, nothing on the output, nothing touched", () => {
   writeFileSync(join(folder, "large.json"), "");
@@ -63,7 +63,7 @@ test("a file of 200 MB and broken JSON are refused with code 2, nothing on the o
   expect([broken.status, broken.stdout]).toEqual([2, ""]);
   expect(broken.stderr.replace(/\s+/g, " ")).toContain("in line 3, column 1 stands");
   expect(readdirSync(folder)).toEqual(before);
-}, 60_000);
+});
 
 test("a reader that leaves early is no fault", async () => {
   const child = spawn(process.execPath, [bin, "card", "red-lentil-cumin-soup-pitta", "--json"], { cwd: folder });
@@ -74,7 +74,7 @@ test("a reader that leaves early is no fault", async () => {
   });
   const status = await new Promise((resolve) => child.on("close", resolve));
   expect([status, talked]).toEqual([0, ""]);
-}, 60_000);
+});
 
 test.skipIf(process.platform === "win32")(
   "Ctrl-C ends the search and shows the best so far",

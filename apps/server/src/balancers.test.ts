@@ -68,7 +68,7 @@ else
         HALFLOAF_METRICS_TOKEN: METRICS_TOKEN,
       };
       servers = await Promise.all([ServerProcess.start(environment), ServerProcess.start(environment)]);
-    }, 60_000);
+    });
     afterAll(async () => {
       for (const server of servers) await server.kill();
       await redis.stop();
@@ -153,7 +153,7 @@ else
         const ids = await store.listIds(kitchen);
         await store.close();
         expect(isFault(ids) ? ids.detail : ids.length).toBe(made);
-      }, 40_000);
+      });
 
       it("take no old TLS, and nothing without TLS but a word where to go", async () => {
         const { status, headers } = await fetch(`http://127.0.0.1:${balancer.plainPort}/`, { redirect: "manual" });

@@ -18,7 +18,7 @@ let postgres: Service | undefined;
 let databases = 0;
 beforeAll(async () => {
   postgres = programs === undefined ? undefined : await startPostgres(programs);
-}, 60_000);
+});
 afterAll(() => postgres?.stop());
 
 const openSqlite = async (): Promise<HostStore> => openSqliteHost(joinPath(newFolder(), "host.sqlite"));

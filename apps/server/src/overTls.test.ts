@@ -27,7 +27,7 @@ else
     let redis: Service;
     beforeAll(async () => {
       [postgres, redis] = await Promise.all([startPostgres(programs, tls), startRedis(program, tls)]);
-    }, 60_000);
+    });
     afterAll(async () => {
       await redis.stop();
       await postgres.stop();

@@ -59,7 +59,7 @@ test("week prints every part, keeps the plan as a file, and gives the same plan 
   const again = await run("week easy.json --effort quick --searches 1 --proof 0 --json");
   expect(JSON.parse(again.printed)).toEqual(kept);
   expect(readdirSync(folder)).toEqual(["easy.json", "halfloaf-week-easy-2026-11-30.json"]);
-}, 60_000);
+});
 
 test("week takes days, first day, seed and file, and writes over an older week", async () => {
   write("easy.json", widenLimits);
@@ -70,7 +70,7 @@ test("week takes days, first day, seed and file, and writes over an older week",
   expect([code, talked]).toEqual([0, expect.stringContaining("Kept as mine.json.")]);
   const kept = v.parse(WeekPlan, JSON.parse(readFileSync(join(folder, "mine.json"), "utf8")));
   expect(kept).toMatchObject({ from: "2026-12-01", days: 2, search: { seed: 7 } });
-}, 60_000);
+});
 
 test("a file that is not a week of ours is left as it is", async () => {
   for (const [name, text] of [
@@ -110,7 +110,7 @@ test("who asks to stop gets the best plan so far", async () => {
     0,
     expect.stringMatching(/Stopped after \d+ moves from seed \d+, the best of 2 searches/),
   ]);
-}, 60_000);
+});
 
 test("of several searches the best is kept, with the seed from which one alone finds it again", async () => {
   write("easy.json", widenLimits);
@@ -121,7 +121,7 @@ test("of several searches the best is kept, with the seed from which one alone f
   expect(best?.moneyMinor).toBeLessThanOrEqual(alone?.moneyMinor as number);
   const again = await run(`${asked} --searches 1 --seed ${best?.seed}`);
   expect(JSON.parse(again.printed)).toEqual(weeks[1]);
-}, 60_000);
+});
 
 test("limits that can't be kept end with code 3, in words and as data, and no file", async () => {
   write("poor.json", (kitchen) => {
@@ -144,7 +144,7 @@ test("limits that can't be kept end with code 3, in words and as data, and no fi
   expect(data.outcome).toBe("no-plan");
   expect(data.faults.map(({ code }) => code)).toContain("budget");
   expect(readdirSync(folder)).toEqual(["poor.json"]);
-}, 60_000);
+});
 
 test("a sitting without any dish is named with the commonest reasons", async () => {
   write("bare.json", (kitchen) => {

@@ -89,7 +89,7 @@ test("more than there is, what nobody knows and who does not eat here are refuse
   const { code, printed } = await unnamed("stores --json");
   expect([code, v.parse(FaultReport, JSON.parse(printed)).faults[0]?.code]).toEqual([2, "kitchen-unnamed"]);
   expect(JSON.parse((await run("history --last 1000 --json")).printed)).toEqual(rows);
-}, 60_000);
+});
 
 test("packs come home as found: their price is learned, their label counts, and the way has its cost", async () => {
   await run("settle home --from port-ansel");
@@ -204,4 +204,4 @@ test("processes that write to one kitchen at once lose nothing", async () => {
   });
   expect(await Promise.all(spawned)).toEqual([0, 0, 0, 0]);
   expect(await massOf("oats-rolled")).toBeCloseTo(before - 40);
-}, 120_000);
+});

@@ -89,7 +89,7 @@ test("the plan follows what was told: the accepted week is mended, accepted agai
   expect([again.kept, again.sittings, seats(again)]).toEqual([true, [], ["joren"]]);
   const late = await runnerIn(folder, addDays(FIRST, 30))("mend mended");
   expect([late.code, late.talked]).toEqual([2, expect.stringContaining("No accepted week holds")]);
-}, 120_000);
+});
 
 /** One day as planned: shopping, cooking, eating. */
 async function liveDay(day: string, week: WeekPlan): Promise<void> {

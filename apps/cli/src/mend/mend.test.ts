@@ -19,7 +19,7 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "halfloaf-mend-"));
   writeKitchen(join(folder, "easy.json"), "port-ansel", widenLimits);
   await run("week easy.json --effort quick --out week.json");
-}, 60_000);
+});
 afterAll(() => rmSync(folder, { recursive: true }));
 
 async function run(words: string, width = 80) {
@@ -37,7 +37,7 @@ test("a week that nothing happened to is kept, and the page says so", async () =
   expect([code, printed]).toEqual([0, expect.stringContaining("Nothing: the plan stands as it was.")]);
   const [old, same] = [read("week.json"), read("same.json")].map(({ search: _, ...rest }) => rest);
   expect(same).toEqual(old);
-}, 30_000);
+});
 
 test("changes are made, told with their reasons, kept as a file, and can be built upon", async () => {
   const week = read("week.json");
@@ -65,7 +65,7 @@ test("changes are made, told with their reasons, kept as a file, and can be buil
   expect([again.code, report.kept, report.sittings, report.buying]).toEqual([0, true, [], []]);
   const mendedOnly = ({ search: _, ...rest }: WeekPlan) => rest;
   expect(mendedOnly(report.week)).toEqual(mendedOnly(mended));
-}, 60_000);
+});
 
 test("what can't be done is told at once, with code 2 or 3, and nothing is written", async () => {
   const before = readdirSync(folder);
@@ -97,7 +97,7 @@ test("what can't be done is told at once, with code 2 or 3, and nothing is writt
   expect([poor.code, report.outcome]).toEqual([3, "no-plan"]);
   rmSync(join(folder, "poor.json"));
   expect(readdirSync(folder)).toEqual(before);
-}, 60_000);
+});
 
 test("a damaged week is refused", async () => {
   writeFileSync(join(folder, "broken.json"), '{"format": "halfloaf-week", "version": 1}');
@@ -119,4 +119,4 @@ test("choices go from the cheapest on and say what the next step costs", async (
   const lines = layChoices({ width: 60, paint: PLAIN }, report);
   for (const line of lines) expect(textWidth(line), line).toBeLessThanOrEqual(60);
   expect(lines.join(" ").replace(/\s+/g, " ")).toMatch(/\d+ min less for \d+\.\d\d/);
-}, 60_000);
+});

@@ -140,7 +140,7 @@ test("the program reads standard input, shows results on the output and talk bes
   ]);
   expect(stdout).toContain("Nothing is open: it can be kept.");
   expect(Math.max(...stdout.split("\n").map(textWidth))).toBeLessThanOrEqual(60);
-}, 60_000);
+});
 
 test("whatever dish --out writes is read back the same", async () => {
   const { dishes, ...tables } = loadTables();

@@ -24,7 +24,7 @@ beforeAll(async () => {
   writeKitchen(join(folder, "easy.json"), "port-ansel", widenLimits);
   await run("week easy.json --days 2 --effort quick --proof 0 --out w.json");
   week = v.parse(WeekPlan, JSON.parse(readFileSync(join(folder, "w.json"), "utf8")));
-}, 60_000);
+});
 afterAll(() => rmSync(folder, { recursive: true }));
 
 test("the reasons of a week are told in sentences with money, within the width, and the same every time", async () => {
@@ -38,7 +38,7 @@ test("the reasons of a week are told in sentences with money, within the width, 
     /The best plan found with another dish at this sitting is (\d+\.\d\d EUR (dearer|cheaper)|just as dear)\./,
   );
   expect((await run("why w.json --kitchen easy.json", toMemory(folder, 60))).printed).toBe(first.printed);
-}, 60_000);
+});
 
 test("what is ready is printed at once, and what is looked for is told meanwhile", async () => {
   const memory = toMemory(folder, 60);
@@ -51,7 +51,7 @@ test("what is ready is printed at once, and what is looked for is told meanwhile
   expect(looked[0]?.printed).toBeGreaterThan(0);
   for (const [at, { printed }] of looked.slice(1).entries()) expect(printed).toBeGreaterThan(looked[at]?.printed ?? 0);
   expect(shown.at(-1)?.about).toBe("");
-}, 60_000);
+});
 
 test("a sitting, a dish that is not there, a pack and the limits are given as data of the published shape", async () => {
   const [sitting] = week.sittings;
@@ -74,7 +74,7 @@ test("a sitting, a dish that is not there, a pack and the limits are given as da
   const told = [...(answers.otherDishes ?? []), ...(answers.dishes ?? [])];
   expect(told.map(({ dish }) => dish)).toContain(other);
   for (const one of answers.otherDishes ?? []) expect(one.outcome === "dearer").toBe(one.extraMinor !== undefined);
-}, 60_000);
+});
 
 test("what the plan does not have, and a week that no longer fits its kitchen, is refused", async () => {
   const codesOf = async (words: string): Promise<(string | number)[]> => {
@@ -106,4 +106,4 @@ test("a week that is not possible is told by what collides and what would be eno
   expect(told.map((fault) => fault.code)).toEqual(["collision", "enough-alone"]);
   expect(told[0]?.value).toBe("hands-on");
   expect(told[1]?.sentence).toMatch(/^Enough by itself: \d+ min more hands-on on Monday 30 November/);
-}, 60_000);
+});

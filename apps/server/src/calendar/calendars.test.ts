@@ -54,7 +54,7 @@ describe("The address of a calendar", () => {
     await phone.kept.add([{ kind: "menu-accepted", on: week.from, week }]);
     await phone.sync.settled();
     expect(summaries(await (await fetch(address)).text())).toEqual(summaries(text));
-  }, 90_000);
+  });
 
   it("is empty while there is no week, and changes once one is accepted", async () => {
     const keeper = await makeKitchen(host);

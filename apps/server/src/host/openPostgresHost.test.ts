@@ -13,7 +13,7 @@ else
     let service: Service;
     beforeAll(async () => {
       service = await startPostgres(programs);
-    }, 60_000);
+    });
     afterAll(() => service.stop());
     describeHostStore("A server's store in PostgreSQL", () => openPostgresHost(service.url));
 

@@ -28,7 +28,7 @@ else
     let redis: Service;
     beforeAll(async () => {
       [postgres, redis] = await Promise.all([startPostgres(programs), startRedis(program)]);
-    }, 60_000);
+    });
     afterAll(async () => {
       await postgres.stop();
       await redis.stop();

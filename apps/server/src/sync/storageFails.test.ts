@@ -32,4 +32,4 @@ else
     expect([phone, laptop].map(({ sync }) => sync.view.hasTrouble)).toEqual([false, false]);
     const late = await join(keeper, "tablet");
     expect(late.kept.events.state.lots.size).toBe(3);
-  }, 60_000);
+  });

@@ -40,4 +40,4 @@ it("Every event that was told as kept is there after the process was killed amid
   const { lots } = opened.kept.events.state;
   expect(told.filter((lot) => !lots.has(lot))).toEqual([]);
   await opened.kept.close();
-}, 120_000);
+});

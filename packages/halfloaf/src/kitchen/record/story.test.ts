@@ -222,7 +222,7 @@ describe.each(names)("four weeks in %s", (name) => {
     expect(home.ledger.state.plates.length).toBeGreaterThan(WEEKS * 7);
     const again = new RecordLedger(home.tables.foods, JSON.parse(JSON.stringify(home.ledger.events)));
     expect(again.state).toEqual(home.ledger.state);
-  }, 120_000);
+  });
 });
 
 /** All that the weeks had of these days was bought and cooked, and what they put by is in the freezer or eaten. */
@@ -271,4 +271,4 @@ test("a week lived as planned costs at the till what was planned, lacks nothing,
   const eatenG = state.plates.reduce((sum, { massG }) => sum + massG, 0);
   const cookedG = [...state.lots.values()].reduce((sum, lot) => sum + (lot.cooked === undefined ? 0 : lot.broughtG), 0);
   expect(eatenG).toBeCloseTo(cookedG, 3);
-}, 60_000);
+});

@@ -35,7 +35,7 @@ beforeAll(() => {
   if (menu === undefined) throw new Error("no menu");
   const found = toWeekPlan(kitchen, tables, stated, menu, { seed: 1, moves: 6000, moneyMinor: 0 });
   week = JSON.parse(JSON.stringify(found));
-}, 60_000);
+});
 
 /** The kitchen with its week accepted and what happened since. */
 function stateOf(...bodies: EventBody[]) {

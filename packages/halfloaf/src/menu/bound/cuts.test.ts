@@ -54,4 +54,4 @@ test("no cut found between plans, with fewer packs than they need, cuts a plan o
   );
   expect(found.counts).toBeGreaterThan(40);
   expect(found.hulls).toBeGreaterThan(0);
-}, 60_000);
+});

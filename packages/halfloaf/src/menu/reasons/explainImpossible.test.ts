@@ -77,4 +77,4 @@ test("whatever is said to be enough is shown by a plan that keeps all other limi
     { numRuns: 15 },
   );
   expect(told.collision).toBeGreaterThan(1);
-}, 60_000);
+});

@@ -109,7 +109,7 @@ describe("planning again", () => {
       { numRuns: RUNS, endOnFailure: true },
     );
     expect(plans).toBeGreaterThan(SOME);
-  }, 120_000);
+  });
 
   it("joins what is over and what is left to the plan they were cut from", () => {
     fc.assert(
@@ -125,7 +125,7 @@ describe("planning again", () => {
       }),
       { numRuns: RUNS, endOnFailure: true },
     );
-  }, 120_000);
+  });
 
   it("shows only plans that the judge passes, what is over left as it was, and each change worth its price", () => {
     let planned = 0;
@@ -149,7 +149,7 @@ describe("planning again", () => {
     });
     expect(cases).toBeGreaterThan(SOME);
     expect(planned).toBeGreaterThan(SOME);
-  }, 120_000);
+  });
 
   it("gives a plan up that still stands only where that saves more than its changes count for, of which five do", () => {
     let givenUp = 0;
@@ -169,7 +169,7 @@ describe("planning again", () => {
     };
     for (let turn = 0; turn < MOST_TURNS && givenUp <= SOME; turn++) forChanges(tryWeek);
     expect(givenUp).toBeGreaterThan(SOME);
-  }, 120_000);
+  });
 
   it("says what share of the portions is skipped: none of what is cooked already, and only those who stay away", () => {
     forChanges(({ problem, plan, today }) => {
@@ -183,7 +183,7 @@ describe("planning again", () => {
         if (half.ok) expect(half.value.skippedShare).toBeCloseTo(fixed.has(k) ? 0 : portions / 2 / total, 9);
       }
     }, 30);
-  }, 120_000);
+  });
 
   it("never takes more of a lot than is at hand after a loss", () => {
     forChanges(({ changed, changes }) => {
@@ -205,7 +205,7 @@ describe("planning again", () => {
         expect(usedG).toBeLessThanOrEqual(left + 1e-3);
       }
     });
-  }, 120_000);
+  });
 
   it("names a price of keeping that is never negative and is what the cheaper plan saves", () => {
     forChanges(({ changed }) => {
@@ -221,7 +221,7 @@ describe("planning again", () => {
       expect(verdict.faults).toEqual([]);
       expect(outcome.moneyMinor - verdict.money.totalMinor).toBeCloseTo(priceMinor, 6);
     }, 30);
-  }, 120_000);
+  });
 
   it("keeps a plan that a change only takes something from, where the plan does not need it", () => {
     forChanges(({ problem, plan, changes, today }) => {
@@ -233,5 +233,5 @@ describe("planning again", () => {
       const outcome = replan(changed.value, { judge: checkPlan, wideMoves: 20_000 });
       expect(outcome).toMatchObject({ kind: "planned", kept: true, plan });
     }, 30);
-  }, 120_000);
+  });
 });

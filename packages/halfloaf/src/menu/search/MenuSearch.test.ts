@@ -69,7 +69,7 @@ describe("the search", () => {
       }),
       { numRuns: 15, endOnFailure: true },
     );
-  }, 120_000);
+  });
 
   it("is never below the best of all menus and trips, and finds it in nearly all weeks small enough to try them all", () => {
     let found = 0;
@@ -94,7 +94,7 @@ describe("the search", () => {
     );
     expect(found).toBeGreaterThan(3);
     expect(reached / found).toBeGreaterThan(0.8);
-  }, 120_000);
+  });
 
   it("begins from an earlier menu, and bends only the limits it is told to", () => {
     fc.assert(
