@@ -106,8 +106,9 @@ export async function goTo(page: Page, screen: keyof typeof SCREENS, words = en)
   await seeScreen(page, words);
 }
 
-/** Loads the page at an address of the app, and waits until its screen can be touched. */
+/** Loads the page at an address of the app once all that was told is on disk, and waits until its screen can be touched. */
 export async function openAt(page: Page, address: string): Promise<void> {
+  await waitUntilOnDisk(page);
   await page.goto(address);
   await meetScreen(page);
 }
