@@ -3,7 +3,7 @@ import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { findBrowser } from "@halfloaf/e2e/findBrowser";
-import { makeDemo, planDays } from "@halfloaf/e2e/openApp";
+import { makeDemo, planDays, waitUntilOnDisk } from "@halfloaf/e2e/openApp";
 import lighthouse, { type Flags } from "lighthouse";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 
@@ -37,6 +37,7 @@ export async function measureLighthouse(url: string, runs: number): Promise<Ligh
     await page.goto(url);
     await makeDemo(page, "one-ring");
     await planDays(page);
+    await waitUntilOnDisk(page);
     for (const path of Object.values(WITH_KITCHEN)) {
       const key = `halfloaf-shown ${path}`;
       // What was kept of it while there was no plan is not true any more.
