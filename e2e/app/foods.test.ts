@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage, listSmall } from "./judgePage.ts";
 import { goTo, openApp, seeScreen, waitUntilOnDisk } from "./openApp.ts";
+import { tellCrackers } from "./tellCrackers.ts";
 
 const { dishes, foodForm, foodRead, foods, mapping, source, edit, save } = furtherEn;
 const TABLE = [
@@ -31,15 +32,7 @@ describe.skipIf(!hasBrowser)("foods of one's own and figures from elsewhere", ()
     await page.getByText(foodForm.problems.allergens).waitFor();
     expect(await judgePage(page)).toEqual([]);
     expect(await page.evaluate(listSmall, 48)).toEqual([]);
-    await page.getByLabel(foodForm.group).selectOption("bread");
-    await page.getByLabel(foodForm.diet).selectOption("vegan");
-    await page.getByLabel(foodForm.hygiene).selectOption("ready-to-eat");
-    await page.getByLabel(furtherEn.allergens.gluten).check();
-    await page.getByLabel(foodForm.wheat).check();
-    await page.getByLabel(foodForm.place(foods.unopened, en.stores.places["dry-store"])).fill("90");
-    await page.getByLabel("Energy (kcal)").fill("410");
-    await page.getByLabel("Protein (g)").fill("9");
-    await page.getByLabel(foodForm.salt).fill("1.5");
+    await tellCrackers(page);
     await page.getByRole("button", { name: save, exact: true }).click();
     await page.getByRole("heading", { level: 1, name: "Kelp crackers" }).waitFor();
     await page.getByText(foods.own, { exact: true }).waitFor();

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage, listSmall } from "./judgePage.ts";
 import { goTo, openApp, seeScreen, waitUntilOnDisk } from "./openApp.ts";
+import { tellCrackers } from "./tellCrackers.ts";
 
 const { list, mapping, priced, prices, receipt, source, edit } = furtherEn;
 const SHOP = "Turnstone Discount";
@@ -50,7 +51,16 @@ describe.skipIf(!hasBrowser)("prices are read in", () => {
     await row("BKG PWDR").getByLabel(priced.another).selectOption({ label: "Baking powder, 80 g" });
     await row("BKG PWDR").getByText(priced.by.memory).waitFor();
     await row("Sea kelp").getByRole("button", { name: priced.makeNew }).click();
-    await row("Sea kelp").getByLabel(priced.food).selectOption({ label: "oatcakes" });
+    // A food that is not among them is written down beside it, and can be chosen then.
+    const toForm = row("Sea kelp").getByRole("link", { name: furtherEn.writeFood });
+    const [form] = await Promise.all([page.waitForEvent("popup"), toForm.click()]);
+    await form.getByLabel(furtherEn.foodForm.name, { exact: true }).fill("Kelp crackers");
+    await tellCrackers(form);
+    await form.getByRole("button", { name: furtherEn.save, exact: true }).click();
+    await form.getByRole("heading", { level: 1, name: "Kelp crackers" }).waitFor();
+    await waitUntilOnDisk(form);
+    await form.close();
+    await row("Sea kelp").getByLabel(priced.food).selectOption({ label: "Kelp crackers" });
     await row("Sea kelp").getByRole("button", { name: priced.make, exact: true }).click();
     await page.getByRole("button", { name: priced.keep(2, 1, 1) }).click();
     await page.getByText(`${priced.kept(2, 1, 1)}.`).waitFor();

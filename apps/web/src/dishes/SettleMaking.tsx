@@ -1,5 +1,6 @@
 import type { DishDraft, MakingChoice } from "@halfloaf/reading";
 import { type ReactNode, useId, useState } from "react";
+import { WriteFood } from "../foods/WriteFood.tsx";
 import { NumberField } from "../kitchen/fields/NumberField.tsx";
 import { TickField } from "../kitchen/fields/TickField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
@@ -99,6 +100,7 @@ function Choosing({ making, food, choice, onChoice }: ChoosingProps): ReactNode 
           </optgroup>
         </select>
       </label>
+      <WriteFood />
       <NumberField label={further.reading.amount} value={undefined} onChange={setGrams} />
       <TickField
         label={further.reading.leaveOut}

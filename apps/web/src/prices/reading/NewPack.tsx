@@ -1,5 +1,6 @@
 import { contentOfLabel, FoodIndex, findFood, type PricedLine } from "@halfloaf/reading";
 import { type ReactNode, useId, useMemo, useState } from "react";
+import { WriteFood } from "../../foods/WriteFood.tsx";
 import { NumberField } from "../../kitchen/fields/NumberField.tsx";
 import { useKitchen } from "../../kitchen/KitchenProvider.tsx";
 import { useNames } from "../../kitchen/useNames.ts";
@@ -65,6 +66,7 @@ export function NewPack({ line, settling, onMade }: NewPackProps): ReactNode {
           <p>{tellContent(told, formats)}</p>
         )}
       </div>
+      <WriteFood />
       <div>
         <button
           type="button"

@@ -4,6 +4,7 @@ import type { commonEn } from "./commonEn.ts";
 /** Words that most further screens say in German. */
 export const commonDe: typeof commonEn = {
   unknown: "unbekannt",
+  writeFood: "Nicht dabei? Ein Lebensmittel aufschreiben",
   atLeast: (what: string) => `mindestens ${what}`,
   estimate: "geschätzt",
   save: "Speichern",

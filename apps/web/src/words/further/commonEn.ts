@@ -1,6 +1,7 @@
 /** Words that most further screens say in English; the other languages have the same keys. */
 export const commonEn = {
   unknown: "unknown",
+  writeFood: "Not among them? Write a food down",
   atLeast: (what: string) => `at least ${what}`,
   estimate: "estimate",
   save: "Save",
