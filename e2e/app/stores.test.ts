@@ -52,7 +52,9 @@ describe.skipIf(!hasBrowser)("what is told of the stores", () => {
     await page.getByText(foundHere.noneFound).waitFor();
     await find(page, "honey");
     // The next thing to tell is under the hand.
+    await expect.poll(() => page.getByLabel(foundHere.grams).evaluate(isFocused)).toBe(true);
     await page.keyboard.type("250");
+    expect(await page.getByLabel(foundHere.grams).inputValue()).toBe("250");
     await page.getByLabel(foundHere.place).selectOption("dry-store");
     await page.getByLabel(foundHere.isOpen).press("Space");
     const [day = ""] = new Date(Date.now() + 40 * 86_400_000).toISOString().split("T");

@@ -11,6 +11,7 @@ import { TickField } from "../kitchen/fields/TickField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
+import { type DateKind, DateKindField } from "./DateKindField.tsx";
 import { placesFor } from "./placesFor.ts";
 
 /** So many foods are offered at once. */
@@ -86,7 +87,7 @@ interface Finding {
   /** Absent = unopened. */
   readonly openedOn?: CivilDate | undefined;
   readonly date?: CivilDate | undefined;
-  readonly dateKind: "useBy" | "bestBefore";
+  readonly dateKind: DateKind;
   /** Absent = nobody knows. */
   readonly costMinor?: number | undefined;
 }
@@ -162,17 +163,7 @@ function PutThere({ food, onOther, onDone }: PutThereProps): ReactNode {
           onChange={(on) => tell({ date: on })}
           onClear={() => tell({ date: undefined })}
         />
-        {date !== undefined && (
-          <ChoiceField
-            label={foundHere.dateKind}
-            value={dateKind}
-            choices={[
-              ["useBy", foundHere.dateKinds.useBy],
-              ["bestBefore", foundHere.dateKinds.bestBefore],
-            ]}
-            onChange={(kind) => tell({ dateKind: kind })}
-          />
-        )}
+        {date !== undefined && <DateKindField value={dateKind} onChange={(kind) => tell({ dateKind: kind })} />}
         <MoneyField
           label={foundHere.cost}
           value={undefined}

@@ -1,11 +1,11 @@
 import type { CivilDate } from "halfloaf/quantity";
 import type { LotState } from "halfloaf/stores";
 import { type FormEvent, type ReactNode, useRef, useState } from "react";
-import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { DayField } from "../kitchen/fields/DayField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { useFurther } from "../words/useFurther.ts";
+import { type DateKind, DateKindField } from "./DateKindField.tsx";
 import { InDanger } from "./InDanger.tsx";
 
 interface PackDateProps {
@@ -67,11 +67,11 @@ interface DateFormProps extends Pick<PackDateProps, "lots"> {
 function DateForm({ lots, lot, onDone }: DateFormProps): ReactNode {
   const { further } = useFurther("stores");
   const { session, view } = useKitchen();
-  const [kind, setKind] = useState<"useBy" | "bestBefore">(
+  const [kind, setKind] = useState<DateKind>(
     lot.useBy !== undefined || (lot.bestBefore === undefined && lot.place !== "dry-store") ? "useBy" : "bestBefore",
   );
   const [date, setDate] = useState<CivilDate | undefined>(lot[kind]);
-  const { packDate, foundHere } = further;
+  const { packDate } = further;
   const write = (label: { readonly useBy?: CivilDate; readonly bestBefore?: CivilDate }): void => {
     void session.write((pen) => lots.map(({ id }) => pen.write({ kind: "labelled", on: view.day, lot: id, ...label })));
     onDone();
@@ -84,15 +84,7 @@ function DateForm({ lots, lot, onDone }: DateFormProps): ReactNode {
     <form className="stack tight" onSubmit={note}>
       <div className="fields two">
         <DayField label={packDate.date} value={date} onChange={setDate} onClear={() => setDate(undefined)} />
-        <ChoiceField
-          label={foundHere.dateKind}
-          value={kind}
-          choices={[
-            ["useBy", foundHere.dateKinds.useBy],
-            ["bestBefore", foundHere.dateKinds.bestBefore],
-          ]}
-          onChange={setKind}
-        />
+        <DateKindField value={kind} onChange={setKind} />
       </div>
       <div className="row">
         <button type="submit" className="button main" disabled={date === undefined}>
