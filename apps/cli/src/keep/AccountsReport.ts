@@ -93,6 +93,8 @@ export const AccountsReport = v.strictObject({
   sittings: v.array(Sitting),
   cookings: v.array(Cooking),
   waste: v.array(Loss),
+  /** The same waste by the reason told for it, the dearest first; "missing" = a count did not find it, absent = nobody said why. */
+  wasteByReason: v.array(v.strictObject({ why: v.optional(v.string()), massG: amount, costMinor: minor })),
   /** What cooking drew, an estimate apart from the sums; absent where no price of a kWh was given. */
   energy: v.optional(v.strictObject({ kwh: amount, costMinor: minor })),
 });

@@ -59,11 +59,10 @@ export function findItem(name: string, { state, tables, kitchen }: OpenKeep): Fo
   }
   const dish = tables.dishes.find(({ id, title }) => id === wanted || title.toLowerCase() === wanted);
   if (dish !== undefined) return { ok: true, value: { kind: "dish", dish: dish.id } };
-  const there = firstExpiredFirstOut(state.lots.values()).flatMap(({ id, food, cooked }) => [
-    id,
-    food ?? cooked?.dish ?? "",
-  ]);
-  return refuse(tellUnknownThing(name, there, [...tables.foods.keys(), ...tables.dishes.map(({ id }) => id)]));
+  const lots = firstExpiredFirstOut(state.lots.values());
+  const there = lots.flatMap(({ food, cooked }) => food ?? cooked?.dish ?? []);
+  const all = [...tables.foods.keys(), ...tables.dishes.map(({ id }) => id), ...lots.map(({ id }) => id)];
+  return refuse(tellUnknownThing(name, there, all));
 }
 
 /** The lots of an item with anything left that are there on the day, in the order in which to use them. */

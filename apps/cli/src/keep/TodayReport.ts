@@ -31,6 +31,8 @@ export const TodayReport = v.strictObject({
   /** What ends within three days besides. */
   useUp: v.array(Line),
   toCount: v.array(v.strictObject({ lot: v.string(), shortG: amount, since: CivilDate })),
+  /** How many things came out otherwise than the accepted week takes account of; more than 0 = it is worth planning again. */
+  news: amount,
   budget: v.strictObject({
     from: CivilDate,
     to: CivilDate,

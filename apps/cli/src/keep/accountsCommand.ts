@@ -8,6 +8,7 @@ import {
   type Stretch,
   startOf,
   wasteBy,
+  wasteByReason,
 } from "halfloaf/kitchen/record";
 import type { CivilDate } from "halfloaf/quantity";
 import * as v from "valibot";
@@ -82,6 +83,7 @@ function toAccountsReport(
     sittings,
     cookings,
     waste: wasteBy(kitchen, state, tables.foods, from, to),
+    wasteByReason: wasteByReason(state, from, to),
     ...(kwhMinor !== undefined && { energy: toEnergy(energyBetween(state, tables.dishes, from, to, kwhMinor)) }),
   };
   return v.parse(AccountsReport, JSON.parse(JSON.stringify(report)));

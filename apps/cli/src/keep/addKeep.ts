@@ -13,9 +13,12 @@ import { backupCommand, restoreCommand } from "./backupCommand.ts";
 import { type BoughtAsk, boughtCommand } from "./boughtCommand.ts";
 import { type CookedAsk, cookedCommand } from "./cookedCommand.ts";
 import { type CountAsk, countCommand } from "./countCommand.ts";
+import { type FoundAsk, foundCommand } from "./foundCommand.ts";
 import { type HistoryAsk, historyCommand, undoCommand } from "./historyCommand.ts";
 import { gatherItems, parseItem } from "./Item.ts";
 import type { KeepAsk } from "./KeepAsk.ts";
+import { type KitchenAsk, kitchenCommand } from "./kitchenCommand.ts";
+import { type LabelledAsk, labelledCommand } from "./labelledCommand.ts";
 import { usedCommand, type WastedAsk, wastedCommand } from "./leaveStores.ts";
 import { type MovedAsk, movedCommand } from "./movedCommand.ts";
 import { type PricesAsk, pricesCommand } from "./pricesCommand.ts";
@@ -50,6 +53,7 @@ function addOne(program: Command, words: string, help: string): Command {
 export function addKeep(program: Command, terminal: Terminal, end: End): void {
   addSettle(program, terminal, end);
   addBought(program, terminal, end);
+  addAtHand(program, terminal, end);
   addStock(program, terminal, end);
   addEating(program, terminal, end);
   addRated(program, terminal, end);
@@ -78,6 +82,8 @@ function addBought(program: Command, terminal: Terminal, end: End): void {
     .option("--shop <shop>", KEEP_HELP.boughtShop)
     .option("--size <pack=g>", KEEP_HELP.boughtSize, gatherSizes, [])
     .option("--use-by <pack=date>", KEEP_HELP.boughtUseBy, gatherDays, [])
+    .option("--best-before <pack=date>", KEEP_HELP.boughtBestBefore, gatherDays, [])
+    .option("--not-there <pack>", KEEP_HELP.boughtNotThere, gatherWords, [])
     .option("--fare <money>", KEEP_HELP.boughtFare)
     .addHelpText("after", KEEP_HELP.boughtAfter)
     .action(
@@ -87,6 +93,38 @@ function addBought(program: Command, terminal: Terminal, end: End): void {
       ) => {
         const packs = refusing(() => words.flatMap((word) => gatherPacks(word)), program);
         end(await boughtCommand({ ...options, sizes: size, packs }, terminal));
+      },
+    );
+}
+
+function addAtHand(program: Command, terminal: Terminal, end: End): void {
+  addOne(program, "found", KEEP_HELP.found)
+    .argument("<item...>", KEEP_HELP.foundItems)
+    .addOption(new Option("--in <place>", KEEP_HELP.foundPlace).choices(PLACES))
+    .option("--since <date>", KEEP_HELP.foundSince, parseDay)
+    .option("--opened [date]", KEEP_HELP.foundOpened, parseDay)
+    .option("--use-by <date>", KEEP_HELP.useBy, parseDay)
+    .option("--best-before <date>", KEEP_HELP.bestBefore, parseDay)
+    .option("--cost <money>", KEEP_HELP.foundCost)
+    .addHelpText("after", KEEP_HELP.foundAfter)
+    .action(
+      async (
+        words: string[],
+        { in: place, ...options }: Given<FoundAsk, "items" | "place"> & { in?: FoundAsk["place"] },
+      ) => {
+        const items = refusing(() => words.map(parseItem), program);
+        end(await foundCommand({ ...options, items, ...(place !== undefined && { place }) }, terminal));
+      },
+    );
+  addOne(program, "labelled", KEEP_HELP.labelled)
+    .argument("<item...>", KEEP_HELP.labelledItems)
+    .option("--use-by <date>", KEEP_HELP.useBy, parseDay)
+    .option("--best-before <date>", KEEP_HELP.bestBefore, parseDay)
+    .option("--no-date", KEEP_HELP.labelledNoDate)
+    .addHelpText("after", KEEP_HELP.labelledAfter)
+    .action(
+      async (items: string[], { date, ...options }: Given<LabelledAsk, "items" | "noDate"> & { date: boolean }) => {
+        end(await labelledCommand({ ...options, items, noDate: !date }, terminal));
       },
     );
 }
@@ -139,7 +177,7 @@ function addEating(program: Command, terminal: Terminal, end: End): void {
     .argument("<kind>", KEEP_HELP.sittingKind)
     .option("--ate <eater:item=amount>", KEEP_HELP.sittingAte, gatherPlates, [])
     .option("--as-planned", KEEP_HELP.sittingAsPlanned, false)
-    .option("--skipped <eater>", KEEP_HELP.sittingSkipped, (word: string, before: string[]) => [...before, word], [])
+    .option("--skipped <eater>", KEEP_HELP.sittingSkipped, gatherWords, [])
     .option("--guests <n>", KEEP_HELP.sittingGuests, parseWhole(1, MOST_GUESTS))
     .option("--out <eater=cost>", KEEP_HELP.sittingOut, gatherOut, [])
     .addHelpText("after", KEEP_HELP.sittingAfter);
@@ -196,6 +234,10 @@ function addViews(program: Command, terminal: Terminal, end: End): void {
 }
 
 function addWhole(program: Command, terminal: Terminal, end: End): void {
+  addOne(program, "kitchen", KEEP_HELP.kitchen)
+    .option("--set <file>", KEEP_HELP.kitchenSet)
+    .addHelpText("after", KEEP_HELP.kitchenAfter)
+    .action(async (options: KitchenAsk) => end(await kitchenCommand(options, terminal)));
   addOne(program, "accept", KEEP_HELP.accept)
     .argument("<weekfile>", KEEP_HELP.acceptFile)
     .action(async (file: string, options: KeepAsk) => end(await acceptCommand({ ...options, file }, terminal)));
@@ -221,6 +263,11 @@ function refusing<Value>(read: () => Value, program: Command): Value {
     if (error instanceof InvalidArgumentError) return program.error(`error: ${error.message}`);
     throw error;
   }
+}
+
+/** Gathers words of an option that may come several times. */
+function gatherWords(word: string, before: readonly string[]): string[] {
+  return [...before, word];
 }
 
 /** Reads `EATER:ITEM=AMOUNT`. */

@@ -1,14 +1,16 @@
-import { type TickedPacks, tickPacks } from "halfloaf/kitchen/record";
+import { type EventBody, type TickedPacks, tickPacks } from "halfloaf/kitchen/record";
 import { type Pack, toGtin14 } from "halfloaf/price";
 import type { ExitCode } from "../exitCodes.ts";
 import { findPrice } from "../input/findPrice.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { type Found, refuse } from "../words/Fault.ts";
+import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import {
   tellFareOfWhich,
   tellNothingNamed,
   tellNothingPlanned,
+  tellOnNoTrip,
   tellPackIssue,
+  tellThereAndNot,
   tellUnknownPack,
 } from "../words/keepFaultWords.ts";
 import { tellUnknown } from "../words/unknownWords.ts";
@@ -17,6 +19,7 @@ import type { KeepAsk } from "./KeepAsk.ts";
 import type { OpenKeep } from "./openKeep.ts";
 import { type OpenTrip, openTrips, tripsToTick } from "./openTrips.ts";
 import { runKeep } from "./runKeep.ts";
+import { tellNews } from "./tellNews.ts";
 import { writeAct } from "./writeAct.ts";
 
 /** What came home from the shops. */
@@ -28,6 +31,9 @@ export interface BoughtAsk extends KeepAsk {
   readonly shop?: string;
   readonly sizes: readonly PackFact<number>[];
   readonly useBy: readonly PackFact<string>[];
+  readonly bestBefore: readonly PackFact<string>[];
+  /** Packs of a planned trip that were not at the shelf. */
+  readonly notThere: readonly string[];
   /** What the way cost; absent: as planned where the whole trip is ticked, else nothing. */
   readonly fare?: string;
 }
@@ -43,36 +49,75 @@ interface Visit {
 /** Books packs that came home: those of the planned trip, all or by name, as found, and any others. */
 export function boughtCommand(ask: BoughtAsk, terminal: Terminal): Promise<ExitCode> {
   return runKeep(ask, terminal, (open) => {
-    if (ask.packs.length === 0 && !ask.all) return refuse(tellNothingNamed());
-    const visits = findVisits(ask, open);
-    if (!visits.ok) return visits;
+    if (ask.packs.length + ask.notThere.length === 0 && !ask.all) return refuse(tellNothingNamed());
+    const found = findVisits(ask, open);
+    if (!found.ok) return found;
+    const { visits, missing } = found.value;
     return writeAct(open, terminal.page, (pen) => {
-      const found = visits.value.map((visit) =>
-        tickPacks(open.kitchen, open.tables.foods, { on: open.day, ...visit }, pen),
-      );
-      const faults = found.flatMap((one) => (one.ok ? [] : one.issues.map(tellPackIssue)));
+      const ticked = visits.map((visit) => tickPacks(open.kitchen, open.tables.foods, { on: open.day, ...visit }, pen));
+      const faults = ticked.flatMap((one) => (one.ok ? [] : one.issues.map(tellPackIssue)));
       if (faults.length > 0) return { ok: false, faults };
-      return { ok: true, value: { rows: found.flatMap((one) => (one.ok ? one.value : [])) } };
+      const rows = [...missing.map((body) => pen.write(body)), ...ticked.flatMap((one) => (one.ok ? one.value : []))];
+      return {
+        ok: true,
+        value: { rows, extra: missing.length > 0 ? { after: (state) => tellNews(open, state) } : {} },
+      };
     });
   });
 }
 
-function findVisits(ask: BoughtAsk, open: OpenKeep): Found<Visit[]> {
+/** What was bought where, and what was not at the shelf. */
+interface Shopping {
+  readonly visits: readonly Visit[];
+  readonly missing: readonly Missing[];
+}
+
+type Missing = Extract<EventBody, { kind: "at-shelf" }>;
+
+function findVisits(ask: BoughtAsk, open: OpenKeep): Found<Shopping> {
   const shop = ask.shop === undefined ? undefined : findShop(ask.shop, open);
   if (shop?.ok === false) return shop;
   const trips = openTrips(open.state, open.day).filter(({ trip }) => shop === undefined || trip.shop === shop.value);
   const toTick = tripsToTick(trips, open.day);
   if (ask.all && toTick.length === 0) return refuse(tellNothingPlanned());
   const named = ask.packs.map((asked) => toLine(asked, ask, open, toTick, shop?.value));
-  const facts = [...ask.sizes, ...ask.useBy].filter(({ name }) => !isNamed(name, ask, toTick, open));
+  const facts = [...ask.sizes, ...ask.useBy, ...ask.bestBefore].filter(({ name }) => !isNamed(name, ask, toTick, open));
+  const missing = ask.notThere.map((name) => toMissing(name, open, toTick, shop?.value));
   const faults = [
     ...named.flatMap((one) => (one.ok ? [] : one.faults)),
     ...facts.map(({ name }) => tellUnknownPack(name, open.edited.packs)),
+    ...missing.flatMap((one) => (one.ok ? [] : one.faults)),
+    ...atOdds(named, missing),
   ];
   if (faults.length > 0) return { ok: false, faults };
   const lines = named.flatMap((one) => (one.ok ? [one.value] : []));
-  const rest = ask.all ? restOf(toTick, lines, ask) : [];
-  return toVisits([...lines, ...rest], ask, open, toTick);
+  const notThere = missing.flatMap((one) => (one.ok ? [one.value] : []));
+  const rest = ask.all ? restOf(toTick, [...lines, ...notThere], ask) : [];
+  const visits = toVisits([...lines, ...rest], notThere, ask, open, toTick);
+  return visits.ok ? { ok: true, value: { visits: visits.value, missing: notThere } } : visits;
+}
+
+/** A pack of the trips to tick that was not at the shelf. */
+function toMissing(
+  name: string,
+  { kitchen, day }: OpenKeep,
+  trips: readonly OpenTrip[],
+  shop: string | undefined,
+): Found<Missing> {
+  const pack = findPack(name, kitchen.packs, plannedPacks(trips), shop);
+  if (!pack.ok) return pack;
+  const { id } = pack.value;
+  const trip = trips.find(({ lines }) => lines.some((line) => line.pack === id))?.trip;
+  if (trip === undefined) return refuse(tellOnNoTrip(name));
+  return {
+    ok: true,
+    value: { kind: "at-shelf", on: day, trip: trip.date, shop: trip.shop, pack: id, isThere: false },
+  };
+}
+
+function atOdds(named: readonly Found<Line>[], missing: readonly Found<Missing>[]): Fault[] {
+  const bought = new Set(named.flatMap((one) => (one.ok ? [one.value.pack] : [])));
+  return missing.flatMap((one) => (one.ok && bought.has(one.value.pack) ? [tellThereAndNot(one.value.pack)] : []));
 }
 
 function findShop(word: string, { edited: { shops } }: OpenKeep): Found<string> {
@@ -146,13 +191,18 @@ function toLine(
 /** What was found on the pack: the grams it holds, the day on its label. */
 function asFound(
   id: string,
-  { sizes, useBy }: BoughtAsk,
+  { sizes, useBy, bestBefore }: BoughtAsk,
   pack?: Pick<Pack, "label" | "food">,
-): Pick<TickedPacks, "massG" | "useBy"> {
+): Pick<TickedPacks, "massG" | "useBy" | "bestBefore"> {
   const isIt = ({ name }: { name: string }): boolean =>
     [id, pack?.label.toLowerCase(), pack?.food].includes(name.trim().toLowerCase());
-  const [massG, day] = [sizes.find(isIt)?.value, useBy.find(isIt)?.value];
-  return { ...(massG !== undefined && { massG }), ...(day !== undefined && { useBy: day }) };
+  const massG = sizes.find(isIt)?.value;
+  const [lastDay, bestDay] = [useBy, bestBefore].map((facts) => facts.find(isIt)?.value);
+  return {
+    ...(massG !== undefined && { massG }),
+    ...(lastDay !== undefined && { useBy: lastDay }),
+    ...(bestDay !== undefined && { bestBefore: bestDay }),
+  };
 }
 
 function isNamed(name: string, ask: BoughtAsk, trips: readonly OpenTrip[], { edited }: OpenKeep): boolean {
@@ -166,7 +216,7 @@ function isNamed(name: string, ask: BoughtAsk, trips: readonly OpenTrip[], { edi
 }
 
 /** What of the trips was not named. */
-function restOf(trips: readonly OpenTrip[], named: readonly Line[], ask: BoughtAsk): Line[] {
+function restOf(trips: readonly OpenTrip[], named: readonly { readonly pack: string }[], ask: BoughtAsk): Line[] {
   const done = new Set(named.map(({ pack }) => pack));
   return trips.flatMap(({ trip, lines }) =>
     lines
@@ -175,8 +225,15 @@ function restOf(trips: readonly OpenTrip[], named: readonly Line[], ask: BoughtA
   );
 }
 
-function toVisits(lines: readonly Line[], ask: BoughtAsk, open: OpenKeep, trips: readonly OpenTrip[]): Found<Visit[]> {
-  const shops = [...new Set(lines.map(({ shop }) => shop))];
+function toVisits(
+  lines: readonly Line[],
+  missing: readonly Missing[],
+  ask: BoughtAsk,
+  open: OpenKeep,
+  trips: readonly OpenTrip[],
+): Found<Visit[]> {
+  // Where nothing of the list was there, the way was made all the same.
+  const shops = [...new Set([...lines, ...missing].map(({ shop }) => shop))];
   if (ask.fare !== undefined && shops.length > 1) return refuse(tellFareOfWhich());
   const fare = ask.fare === undefined ? undefined : findPrice(ask.fare, open.edited.currency, `--fare ${ask.fare}`);
   if (fare?.ok === false) return fare;

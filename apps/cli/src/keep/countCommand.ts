@@ -1,4 +1,4 @@
-import { foodLife } from "halfloaf/kitchen";
+import { foodLife, placesOf } from "halfloaf/kitchen";
 import { type Count, type EventBody, stocktake } from "halfloaf/kitchen/record";
 import type { ExitCode } from "../exitCodes.ts";
 import type { Terminal } from "../output/Terminal.ts";
@@ -60,8 +60,6 @@ function toCount(asked: AskedItem, as: CountAsk["as"], open: OpenKeep): Found<Co
 function toStock(count: Count, id: string, { day, kitchen, tables }: OpenKeep): EventBody {
   const food = "food" in count ? count.food : "";
   const facts = tables.foods.get(food);
-  const { fridgeLitres, freezerLitres } = kitchen.kit;
-  const place =
-    facts === undefined ? "dry-store" : foodLife(facts, { fridge: fridgeLitres > 0, freezer: freezerLitres > 0 }).place;
+  const place = facts === undefined ? "dry-store" : foodLife(facts, placesOf(kitchen.kit)).place;
   return { kind: "stocked", on: day, stock: { id, food, place, boughtOn: day, massG: count.massG, costMinor: 0 } };
 }

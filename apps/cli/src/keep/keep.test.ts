@@ -7,6 +7,7 @@ import { openKitchenFolder } from "@halfloaf/keep/node";
 import * as v from "valibot";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { FaultReport } from "../words/FaultReport.ts";
+import { AccountsReport } from "./AccountsReport.ts";
 import { ActReport } from "./ActReport.ts";
 import { HistoryReport } from "./HistoryReport.ts";
 import { runnerIn } from "./keep.testing.ts";
@@ -67,6 +68,21 @@ test("more than there is, what nobody knows and who does not eat here are refuse
     ["used oats-rolled=5kg", "of it are in the stores"],
     ["used oats-roled=5g", "Nearest to it: oats-rolled"],
     ["used oats-rolled=5 --by nobody", 'There is no eater "nobody"'],
+    ["used butter=5g", "Nearest to it: peanut-butter, butter-salted"],
+    ["found butter=5g", "Nearest to it: peanut-butter, butter-salted"],
+    ["found onion", "says no amount"],
+    ["found onion=0", "is no amount of a food"],
+    ["found onion=2portions", "is no amount of a food"],
+    ["found red-lentil-cumin-soup-pitta=2", "is a dish, not a food"],
+    ["found onion=5 lemon=80 --cost 1", "--cost is of one"],
+    ["found onion=5 --since 2026-12-08", "no day after 2026-12-07"],
+    ["found onion=5 --opened 2026-12-06", "no day before 2026-12-07"],
+    ["found onion=5 --use-by 2026-13-01", "is no day of the calendar"],
+    ["found onion=5 --in attic", "Allowed choices are"],
+    ["labelled onion", "which date the label bears"],
+    ["labelled onion --no-date --use-by 2026-12-09", "a date and none"],
+    ["labelled lard --use-by 2026-12-09", 'No pack of "lard" is in the stores'],
+    ["bought --not-there onion-1000g-tally-store", "No trip of the accepted week has"],
     ["wasted", "Nothing is named."],
     ["count oats-rolled", "says no amount"],
     ["bought --all", "No accepted week has anything left to buy"],
@@ -118,6 +134,116 @@ test("a count tells differences, finds what the record did not know, and clears 
   expect((await run("moved cocoa-powder --to freezer")).printed).toContain("Nobody here knows how long");
   const bread = (await stores()).lots.filter(({ food }) => food === "bread-wholemeal");
   expect(bread.map(({ place }) => place).sort()).toEqual(["dry-store", "freezer"]);
+});
+
+test("what was found enters with all that is told of it, at no known cost where none is", async () => {
+  await run("settle home --from port-ansel");
+  const before = await massOf("onion");
+  const told = await act("found onion=0.3kg --by joren");
+  expect(told.rows).toEqual([
+    expect.objectContaining({
+      kind: "stocked",
+      by: "joren",
+      stock: expect.objectContaining({ food: "onion", massG: 300, boughtOn: DAY, costMinor: 0, costUnknown: true }),
+    }),
+  ]);
+  expect(await massOf("onion")).toBeCloseTo(before + 300);
+  const words = "--in fridge --since 2026-12-05 --opened 2026-12-06 --use-by 2026-12-10 --cost 1.80";
+  const { rows } = await act(`found butter-salted=250g ${words}`);
+  expect(rows).toEqual([
+    expect.objectContaining({
+      stock: expect.objectContaining({
+        place: "fridge",
+        boughtOn: "2026-12-05",
+        openedOn: "2026-12-06",
+        useBy: "2026-12-10",
+        costMinor: 180,
+      }),
+    }),
+  ]);
+  const line = (await stores()).lots.find(({ food }) => food === "butter-salted");
+  expect([line?.costMinor, line?.until]).toEqual([180, "2026-12-10"]);
+  expect((await run("found onion=5 --in freezer")).printed).toContain("Nobody here knows how long");
+});
+
+test("the date on a label holds for all lots of a food in place of the one before, and may be taken away", async () => {
+  await run("settle home --from port-ansel");
+  const until = async () => (await stores()).lots.filter(({ food }) => food === "onion").map((lot) => lot.until);
+  const before = await until();
+  const told = await act("labelled onion --use-by 2026-12-08");
+  expect(told.rows.map(({ kind }) => kind)).toEqual(before.map(() => "labelled"));
+  expect(await until()).toEqual(before.map(() => "2026-12-08"));
+  expect((await run("labelled onion --no-date")).printed).toContain("says no date");
+  expect(await until()).toEqual(before);
+  const [lot] = (await stores()).lots.filter(({ food }) => food === "milk-semi-skimmed");
+  expect((await run(`labelled ${lot?.lot} --best-before 2026-12-09`)).printed).toContain("best before Wed 9 Dec");
+});
+
+test("the kitchen is printed as a file that is sound, and set to what a changed copy says, as one act", async () => {
+  await run("settle home --from port-ansel");
+  await run("used oats-rolled=100g");
+  const file = join(folder, "mine.json");
+  const { printed } = await run("kitchen");
+  writeFileSync(file, printed);
+  expect((await run("check mine.json")).code).toBe(0);
+  expect((await run("kitchen --set mine.json")).printed).toContain("nothing was written");
+  const kitchen = JSON.parse(printed);
+  kitchen.limits.budgetMinor = 5000;
+  kitchen.eaters[0].name = "Maris Elm";
+  kitchen.packs = kitchen.packs.slice(1);
+  kitchen.stores = [];
+  kitchen.useUp = [];
+  writeFileSync(file, JSON.stringify(kitchen));
+  const lots = await stores();
+  const { rows } = await act("kitchen --set mine.json --by joren");
+  const things = rows.flatMap((row) => (row.kind === "edited" ? [row.thing.split("/")[0]] : []));
+  expect(new Set(things)).toEqual(new Set(["eaters", "limits", "packs"]));
+  const now = JSON.parse((await run("kitchen")).printed);
+  expect([now.limits.budgetMinor, now.eaters[0].name, now.packs.length]).toEqual([
+    5000,
+    "Maris Elm",
+    kitchen.packs.length,
+  ]);
+  expect(await stores()).toEqual(lots);
+  await run("undo");
+  expect((await run("kitchen")).printed).toBe(printed);
+  for (const [change, message] of [
+    [{ currency: "SEK" }, "is booked in EUR"],
+    [{ sittings: [] }, "sittings"],
+  ] as const) {
+    writeFileSync(file, JSON.stringify({ ...kitchen, ...change }));
+    const { code, talked } = await run("kitchen --set mine.json");
+    expect([code, talked]).toEqual([2, expect.stringContaining(message)]);
+  }
+  expect((await run("kitchen --set port-ansel")).talked).toContain("is a demo kitchen");
+  expect((await run("kitchen")).printed).toBe(printed);
+});
+
+test("waste is told by reason, and the reasons add up to what the accounts call wasted", async () => {
+  await run("settle home --from port-ansel");
+  await run("wasted onion=100g --why spoilt");
+  await run("wasted onion=50g --why spoilt");
+  await run("wasted", "oats-rolled=40g", "--why", "the cat");
+  await run("wasted banana=100g");
+  await run("count rice-white-long=0");
+  const { lines, wasteByReason } = v.parse(AccountsReport, JSON.parse((await run("accounts --json")).printed));
+  expect(new Set(wasteByReason.map(({ why }) => why))).toEqual(new Set(["spoilt", "the cat", undefined, "missing"]));
+  expect(wasteByReason.find(({ why }) => why === "spoilt")?.massG).toBeCloseTo(150);
+  const wasted = lines.reduce((sum, { wasteMinor }) => sum + wasteMinor, 0);
+  expect(wasteByReason.reduce((sum, { costMinor }) => sum + costMinor, 0)).toBe(wasted);
+  expect(wasted).toBeGreaterThan(0);
+  const { printed } = await run("accounts");
+  for (const words of ["WASTE BY REASON", "went bad", "the cat", "nobody said why", "found missing"])
+    expect(printed).toContain(words);
+});
+
+test("several faults at once are all told, and nothing is written", async () => {
+  await run("settle home --from port-ansel");
+  const rows = (await run("history --last 1000 --json")).printed;
+  const { code, printed } = await run("found onin=5 lemon=0 --cost x --since 2026-12-09 --json");
+  const codes = v.parse(FaultReport, JSON.parse(printed)).faults.map((fault) => fault.code);
+  expect([code, codes]).toEqual([2, ["thing-unknown", "amount", "cost-of-which", "day-at-odds"]]);
+  expect((await run("history --last 1000 --json")).printed).toBe(rows);
 });
 
 test("the frozen record of version 1 is restored, and merging it once more changes nothing", async () => {

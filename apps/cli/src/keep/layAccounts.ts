@@ -1,7 +1,7 @@
 import { tellDayShort, tellMass, tellMoney, tellPortions } from "@halfloaf/words/en";
 import { layTable, wrap, wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { type KeepNames, tellBudget, tellEnergyCost, tellSaving } from "../words/keepWords.ts";
+import { type KeepNames, tellBudget, tellEnergyCost, tellSaving, tellWhyWasted } from "../words/keepWords.ts";
 import type { AccountsReport } from "./AccountsReport.ts";
 
 /** Accounts to be laid out as a page. */
@@ -123,5 +123,22 @@ function layWaste(page: AccountsPage): string[] {
       ...savings.flatMap((saving) => wrapBehind("    ", saving, width).map(paint.quiet)),
     ];
   });
-  return ["", paint.heading("THROWN AWAY OR MISSING"), "", ...told];
+  return ["", paint.heading("THROWN AWAY OR MISSING"), "", ...told, ...layReasons(page)];
+}
+
+/** What was lost for each reason; nothing where none was told, since the sum then says no more than the accounts do. */
+function layReasons(page: AccountsPage): string[] {
+  const { data, paint, width } = page;
+  if (data.wasteByReason.every(({ why }) => why === undefined)) return [];
+  const rows = data.wasteByReason.map(({ why, massG, costMinor }) => [
+    tellWhyWasted(why),
+    tellMass(massG),
+    money(page, costMinor),
+  ]);
+  const columns = [
+    { title: "", wraps: true },
+    { title: "", right: true },
+    { title: data.currency, right: true },
+  ];
+  return ["", paint.heading("WASTE BY REASON"), "", ...layTable(columns, rows, width)];
 }

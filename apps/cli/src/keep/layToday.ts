@@ -9,6 +9,8 @@ import type { TodayReport } from "./TodayReport.ts";
 export interface TodayPage extends Page {
   readonly data: TodayReport;
   readonly names: KeepNames;
+  /** What is otherwise than the accepted week has it, in words. */
+  readonly news: readonly string[];
 }
 
 type Line = TodayReport["useUp"][number];
@@ -40,7 +42,7 @@ export function layToday(page: TodayPage): string[] {
       toCount.map(({ lot, shortG }) => tellToCount(names.lot(lot), shortG)),
     ),
     "",
-    ...[tellBudget(data.budget, data.currency), ...(jobs.length > 0 ? [CLOSING] : [])].flatMap((text) =>
+    ...[...page.news, tellBudget(data.budget, data.currency), ...(jobs.length > 0 ? [CLOSING] : [])].flatMap((text) =>
       wrapBehind("", text, width),
     ),
   ];

@@ -74,7 +74,19 @@ test("the plan follows what was told: the accepted week is mended, accepted agai
   const run = runnerIn(folder, FIRST);
   expect((await run(`settle mended --from easy.json --on ${FIRST}`)).code).toBe(0);
   expect((await run("week mended --effort quick --proof 0 --accept --json")).code).toBe(0);
-  await run("bought --all --kitchen mended");
+  const { toBuy } = v.parse(TodayReport, JSON.parse((await run("today --kitchen mended --json")).printed));
+  const none = toBuy[0]?.pack as string;
+  const both = await run(`bought ${none} --not-there ${none} --kitchen mended`);
+  expect([both.code, both.talked]).toEqual([2, expect.stringContaining("as bought and as not there")]);
+  const shopping = `bought --all --not-there ${none} --best-before ${toBuy[1]?.pack}=2027-01-31 --kitchen mended`;
+  const { rows } = v.parse(ActReport, JSON.parse((await run(`${shopping} --json`)).printed));
+  expect(rows[0]).toMatchObject({ kind: "at-shelf", pack: none, isThere: false, trip: FIRST });
+  const home = rows.flatMap((row) => (row.kind === "bought" ? [row] : []));
+  expect(new Set(home.map(({ pack }) => pack))).toEqual(new Set(toBuy.slice(1).map(({ pack }) => pack)));
+  expect(home.find(({ pack }) => pack === toBuy[1]?.pack)?.bestBefore).toBe("2027-01-31");
+  expect((await run("today --kitchen mended")).printed.replace(/\s+/g, " ")).toMatch(
+    /otherwise than the accepted week has it: "halfloaf mend mended --accept"/,
+  );
   const third = runnerIn(folder, addDays(FIRST, 2));
   const evening = addDays(FIRST, 4);
   await third(`sitting evening --skipped maris --on ${evening} --kitchen mended`);

@@ -8,13 +8,15 @@ import type { OpenKeep } from "./openKeep.ts";
 import { openTrips } from "./openTrips.ts";
 import { runKeep } from "./runKeep.ts";
 import { TodayReport } from "./TodayReport.ts";
+import { countNews, tellNews } from "./tellNews.ts";
 import { toKeepNames } from "./toKeepNames.ts";
 
 /** Shows what to do next, what to buy, what must be used up, what is to be counted, and the week's money. */
 export function todayCommand(ask: KeepAsk, terminal: Terminal): Promise<ExitCode> {
   return runKeep(ask, terminal, (open) => {
     const data = toTodayReport(open);
-    const lines = layToday({ ...terminal.page, data, names: toKeepNames(open, open.stateThen) });
+    const news = tellNews(open, open.stateThen);
+    const lines = layToday({ ...terminal.page, data, news, names: toKeepNames(open, open.stateThen) });
     return { ok: true, value: { data, lines } };
   });
 }
@@ -42,6 +44,7 @@ function toTodayReport(open: OpenKeep): TodayReport {
     goneOff: told("gone-off").map(({ line }) => toLine(line)),
     useUp: soon.map(toLine),
     toCount: told("to-count").map(({ count: { lot, shortG, since } }) => ({ lot, shortG, since })),
+    news: countNews(open, state),
     budget: budgetOf(edited, state, day),
   });
 }

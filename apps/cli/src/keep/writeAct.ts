@@ -15,6 +15,8 @@ import { toKeepNames } from "./toKeepNames.ts";
 export interface ActExtra extends Pick<ActReport, "differences" | "short"> {
   /** Sentences after those of the rows. */
   readonly sentences?: readonly string[];
+  /** Sentences after those, about what the act made of the record. */
+  readonly after?: (state: RecordState) => readonly string[];
 }
 
 /**
@@ -42,7 +44,7 @@ export function tellAct(open: OpenKeep, page: Page, { rows }: Pick<Written, "row
   const { edited, day, by, kept } = open;
   const { state } = kept.events;
   const names = toKeepNames(open, state);
-  const { sentences = [], ...more } = extra;
+  const { sentences = [], after = () => [], ...more } = extra;
   const ids = new Map(rows.map((row) => [row.id, row]));
   const doubts = state.faults.flatMap(({ event, issue: { code, expected, received } }) =>
     ids.has(event) ? [{ event, code, expected, received }] : [],
@@ -61,7 +63,13 @@ export function tellAct(open: OpenKeep, page: Page, { rows }: Pick<Written, "row
   const isBuying = rows.some(({ kind }) => kind === "bought");
   const shown = rows.filter(({ kind }) => !isBuying || kind !== "price-seen").map((row) => tellRow(row, names));
   const doubtful = doubts.map((doubt) => tellDoubt(doubt, tellRow(ids.get(doubt.event) as LedgerRow, names)));
-  const all = [...gather(shown), ...(isBuying ? tellTill(open, rows, state) : []), ...doubtful, ...sentences];
+  const all = [
+    ...gather(shown),
+    ...(isBuying ? tellTill(open, rows, state) : []),
+    ...doubtful,
+    ...sentences,
+    ...after(state),
+  ];
   return {
     data: v.parse(ActReport, JSON.parse(JSON.stringify(report))),
     lines: all.flatMap((line) => wrap(line, page.width)),

@@ -105,9 +105,9 @@ export function tellIncomplete(): string {
   return "Something is missing that later rows follow on; restore a backup of this kitchen, or of another device of it.";
 }
 
-/** A name that is no lot, no food and no dish. */
+/** A name that is no lot, no food and no dish; of what is `there` the nearest comes first, then of `all`. */
 export function tellUnknownThing(name: string, there: readonly string[], all: readonly string[]): Fault {
-  const near = [...new Set([...findNearest(name, there, 2), ...findNearest(name, all, 3)])].slice(0, 3);
+  const near = [...new Set([...findNearest(name, there, 1), ...findNearest(name, all, 4)])].slice(0, 4);
   const sentence = `${quote(name)} is no lot, no food and no dish.`;
   const remedy = near.length > 0 ? `Nearest to it: ${near.join(", ")}.` : 'Look it up in "halfloaf stores".';
   return plain("thing-unknown", sentence, remedy, name);
@@ -137,6 +137,97 @@ export function tellNoAmount(text: string): Fault {
     `${quote(text)} says no amount.`,
     "Write ITEM=AMOUNT, such as rice=200g; 0 for nothing.",
     text,
+  );
+}
+
+/** A demo where a file is to be taken. */
+export function tellNoFileToSet(name: string): Fault {
+  return plain(
+    "file-expected",
+    `${quote(name)} is a demo kitchen, and a kitchen is set to what a file says.`,
+    `Name a file, ${quote(`./${name}`)} where it is called so; "halfloaf kitchen" prints one to be changed.`,
+    name,
+  );
+}
+
+/** Another currency than that of all that was booked. */
+export function tellCurrencyStays(set: string, is: string): Fault {
+  return plain(
+    "currency-stays",
+    `The file has money in ${harmless(set)}, and all of this kitchen is booked in ${is}.`,
+    `Write ${is}, or keep another kitchen with "halfloaf settle FOLDER --from KITCHEN".`,
+    set,
+  );
+}
+
+/** A day that is told of a label, and that none stands there. */
+export function tellDatesAtOdds(): Fault {
+  return plain("label-at-odds", "A label can't bear a date and none.", "Leave out --no-date, or the dates.");
+}
+
+/** A label of which nothing is told. */
+export function tellNoDateGiven(): Fault {
+  return plain(
+    "date-missing",
+    "Nothing says which date the label bears.",
+    "Add --use-by DATE or --best-before DATE, or --no-date where none stands there.",
+  );
+}
+
+/** Nothing that bears a label is at hand of what was named. */
+export function tellNothingThere(name: string): Fault {
+  return plain(
+    "nothing-there",
+    `No pack of ${quote(name)} is in the stores on this day.`,
+    'Look it up in "halfloaf stores"; what was never written down is told with "halfloaf found".',
+    name,
+  );
+}
+
+/** What was found is no food. */
+export function tellNoFood(name: string, kind: "lot" | "dish"): Fault {
+  return kind === "lot"
+    ? plain(
+        "food-expected",
+        `${quote(name)} is in the stores already.`,
+        'Name the food where it is another pack, or count this one with "halfloaf count".',
+        name,
+      )
+    : plain("food-expected", `${quote(name)} is a dish, not a food.`, 'Tell its cooking with "halfloaf cooked".', name);
+}
+
+/** An amount of a food that is none. */
+export function tellNotSoMuch(text: string): Fault {
+  return plain("amount", `${quote(text)} is no amount of a food.`, "Write more than 0, in g or kg.", text);
+}
+
+/** A cost with several foods. */
+export function tellCostOfWhich(): Fault {
+  return plain("cost-of-which", "Several foods are named, and --cost is of one.", "Tell each food by itself.");
+}
+
+/** A day that can't be where another one stands. */
+export function tellDayAtOdds(option: string, day: string, expected: string): Fault {
+  return plain("day-at-odds", `${option} ${day} should be ${expected}.`, "Name another day.", day);
+}
+
+/** A pack that no open trip has. */
+export function tellOnNoTrip(name: string): Fault {
+  return plain(
+    "pack-on-no-trip",
+    `No trip of the accepted week has ${quote(name)} left to buy around this day.`,
+    'Look at "halfloaf today" for what is to be bought, or name the day with --on.',
+    name,
+  );
+}
+
+/** A pack that came home and was not there. */
+export function tellThereAndNot(name: string): Fault {
+  return plain(
+    "pack-at-odds",
+    `${quote(name)} is told as bought and as not there.`,
+    "Leave one of the two out; where some came home, name how many with PACK:COUNT.",
+    name,
   );
 }
 

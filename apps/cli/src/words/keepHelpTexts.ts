@@ -20,13 +20,43 @@ packs go by id, label, or food where only one is meant.
 Examples:
   $ halfloaf bought --all --kitchen home
   $ halfloaf bought --all onion-1000g-tally-store=1.19 --fare 2.40 --kitchen home
-  $ halfloaf bought oats-rolled-500g-tally-store:2 --kitchen home`,
+  $ halfloaf bought oats-rolled-500g-tally-store:2 --kitchen home
+  $ halfloaf bought --all --not-there onion-1000g-tally-store --kitchen home`,
   boughtPacks: "packs that came home",
   boughtAll: "all that is still to be bought of the planned trip",
   boughtShop: "the shop, by id or name",
   boughtSize: "what a pack really holds, PACK=GRAMS",
   boughtUseBy: "the use-by day on a pack, PACK=DATE",
+  boughtBestBefore: "the best-before day on a pack, PACK=DATE",
+  boughtNotThere: "a pack of the trip that was not at the shelf, by id, label or food",
   boughtFare: "what the way cost",
+  found: "Tell what is at hand and was never written down: a gift, a find, what another shop sold.",
+  foundAfter: `
+ITEM is a food by id or name; an amount is in g where no unit says otherwise.
+What it cost is told of one food at a time.
+
+Examples:
+  $ halfloaf found onion=300g --kitchen home
+  $ halfloaf found butter-salted=250g --in fridge --use-by 2026-12-20 --cost 1.80 --kitchen home
+  $ halfloaf found rice-white-long=400g --opened --since 2026-11-20 --kitchen home`,
+  foundItems: "ITEM=AMOUNT",
+  foundPlace: "where it is (default: where it keeps longest)",
+  foundSince: "since when it is here (default: the day it is about)",
+  foundOpened: "it is open, since this day (default: the day it is about)",
+  foundCost: "what it cost (default: nobody knows)",
+  labelled: "Tell which date packs at hand bear; it holds in place of what was told before.",
+  labelledAfter: `
+ITEM is a food by id or name, of which all that is here bears the date, or the
+id of a lot; "halfloaf stores --json" has the ids.
+
+Examples:
+  $ halfloaf labelled milk-whole --use-by 2026-12-10 --kitchen home
+  $ halfloaf labelled rice-white-long --best-before 2027-06-30 --kitchen home
+  $ halfloaf labelled bread-wholemeal --no-date --kitchen home`,
+  labelledItems: "a food by id or name, or the id of a lot",
+  useBy: "the use-by day on the pack, YYYY-MM-DD: the last day it may be eaten",
+  bestBefore: "the best-before day on the pack, YYYY-MM-DD: the last day it is at its best",
+  labelledNoDate: "no date stands on it",
   used: "Tell what was used up without saying for which sitting.",
   wasted: "Tell what was thrown away.",
   wastedWhy: "why it was thrown away",
@@ -109,6 +139,17 @@ Examples:
   acceptFile: "a week's file that was planned for this kitchen",
   weekAccept: "take the plan as that of its days; only for a kept kitchen",
   mendAccept: "take the mended week as the plan; only for a kept kitchen",
+  kitchen:
+    "Print the kitchen as a file, or set it to what a changed copy says: eaters, kit, shops, packs, limits, dishes.",
+  kitchenAfter: `
+Stores and what is put by follow from what happened and are not taken from a
+file; "halfloaf found" and "halfloaf count" tell of them. What was seen of prices
+since holds beside what the file says of a pack.
+
+Examples:
+  $ halfloaf kitchen --kitchen home > kitchen.json
+  $ halfloaf kitchen --set kitchen.json --kitchen home`,
+  kitchenSet: "a kitchen's file, of which all that differs is taken as one act",
   undo: "Take back the last thing that was done on this device.",
   redo: "Do again what was taken back last.",
   history: "Show who did what when.",

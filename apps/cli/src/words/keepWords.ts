@@ -1,5 +1,5 @@
 import type { LedgerRow } from "@halfloaf/keep";
-import { tellCount, tellDayShort, tellMass, tellMoney, tellNumber, tellPortions } from "@halfloaf/words/en";
+import { counted, tellCount, tellDayShort, tellMass, tellMoney, tellNumber, tellPortions } from "@halfloaf/words/en";
 import type { EventOf, RecordEvent } from "halfloaf/kitchen/record";
 import type { KeepingLimit, WasteReason } from "halfloaf/stores";
 import { harmless } from "../output/harmless.ts";
@@ -33,6 +33,12 @@ const ENDED: Readonly<Record<string, string>> = {
   "best-before": "past the best-before day on its label",
   thawed: "thawed past its time",
 } satisfies Record<KeepingLimit | WasteReason, string>;
+
+/** The reason of a waste: as it was said, what ended its time, or that nobody said. */
+export function tellWhyWasted(why: string | undefined): string {
+  if (why === undefined) return "nobody said why";
+  return why === "missing" ? "found missing" : (ENDED[why] ?? harmless(why));
+}
 
 type Told = { readonly [Kind in RecordEvent["kind"]]: (event: EventOf<Kind>, names: KeepNames) => string };
 
@@ -169,6 +175,15 @@ export function tellDaysLeft(daysLeft: number | undefined): string {
   if (daysLeft === 0) return "today is its last day";
   return daysLeft === 1 ? "until tomorrow" : `${daysLeft} days left`;
 }
+
+/** What came out otherwise than an accepted week takes account of, and the way to plan it again. */
+export function tellNewsOfWeek(count: number, folder: string): string {
+  const things = counted(count, { one: "One thing is", other: `${count} things are` });
+  return `${things} otherwise than the accepted week has it: "halfloaf mend ${harmless(folder)} --accept" plans it again.`;
+}
+
+/** A file that says what is so already. */
+export const NOTHING_SET = "The kitchen is as the file has it already; nothing was written.";
 
 /** A count that agrees with the record. */
 export const NOTHING_DIFFERS = "All that was counted is as the record has it.";
