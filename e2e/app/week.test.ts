@@ -16,8 +16,10 @@ import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { goTo, makeDemo, type OpenApp, openApp, planDays, reloadPage } from "./openApp.ts";
 import { saveBackup } from "./saveBackup.ts";
 
-const { accounts, kitchen, mended, otherwise, save, saved, shelf, stove } = furtherEn;
+const { accounts, kitchen, mended, otherwise, save, saved, shelf, stove, untold } = furtherEn;
 const [MONDAY, SUNDAY] = ["2027-03-01", "2027-03-07"];
+/** The day of March on which nobody tells the app anything but what is bought. */
+const LAZY_DAY = 4;
 
 describe.skipIf(!hasBrowser)(
   "a week lived on a phone, from Monday to Sunday, by someone who notes what the screens say",
@@ -42,7 +44,8 @@ describe.skipIf(!hasBrowser)(
 
     test("on the trip one pack has another price and one is not there; the till says what was paid", async () => {
       const { page } = app;
-      await goTo(page, "buying");
+      await goTo(page, "today");
+      await page.getByRole("link", { name: en.screens.buying }).and(page.locator("main a")).click();
       const line = page.locator(".buying-line").first();
       await line.getByRole("button", { name: shelf.kinds.price }).click();
       const priceMinor = Math.round(Number(await line.getByLabel(shelf.price).inputValue()) * 100) + 7;
@@ -117,17 +120,41 @@ describe.skipIf(!hasBrowser)(
       noted.wastedMinor += before - (await readMinor(worth));
     });
 
-    test("the other days: bought, cooked, and thrown away what has gone off", async () => {
+    test("the other days: bought when Today says so, cooked, told the day after where it was forgotten, and thrown away what has gone off", async () => {
       const { page } = app;
       for (let day = 3; day <= 7; day++) {
         await sleep(page);
         await page.getByRole("heading", { level: 1, name: new RegExp(`, ${day} March$`) }).waitFor();
+        await tellUntold(page, day === LAZY_DAY + 1);
         noted.wastedMinor += await throwOff(page);
+        const list = page.locator("section[aria-labelledby=jobs]").getByRole("link", { name: en.screens.buying });
+        const isDue = (await list.count()) > 0;
         await goTo(page, "buying");
-        noted.paidMinor += await tickAll(page, day);
+        const paid = await tickAll(page, day);
+        expect(isDue).toBe(paid > 0);
+        noted.paidMinor += paid;
         await goTo(page, "today");
-        await cookAll(page);
+        await list.waitFor({ state: "detached" });
+        if (day !== LAZY_DAY) await cookAll(page);
       }
+    });
+
+    test("the menu of the week begins with today, and every ribbon in sight has its name beside it", async () => {
+      const { page } = app;
+      await goTo(page, "menu");
+      const window = page.locator(".ribbons-window");
+      const left = await window.evaluate((element) => element.scrollLeft);
+      expect(left).toBeGreaterThan(1000);
+      const hidden = await window.evaluate((element) => {
+        const { left, right } = element.getBoundingClientRect();
+        return [...element.querySelectorAll(".ribbon-name")].filter((name) => {
+          const ribbon = name.getBoundingClientRect();
+          const text = name.firstElementChild?.getBoundingClientRect() ?? ribbon;
+          const isLong = Math.min(ribbon.right, right) - Math.max(ribbon.left, left) > text.width;
+          return isLong && (text.left < left - 1 || text.right > right + 1);
+        }).length;
+      });
+      expect(hidden).toBe(0);
     });
 
     test("the accounts say to the coin what was noted: there before + spent = eaten + thrown away + left in the stores", async () => {
@@ -225,6 +252,18 @@ async function cookAll(page: Page): Promise<void> {
     await ready.first().click();
     await expect.poll(() => ready.count()).toBe(open - 1);
   }
+}
+
+/** Tells, where something is to be told, that the days before went as planned; nothing is left untold then. */
+async function tellUntold(page: Page, isAny: boolean): Promise<void> {
+  const fold = page.locator("details", { has: page.getByRole("heading", { name: untold.title }) });
+  if (!isAny) {
+    expect(await fold.count()).toBe(0);
+    return;
+  }
+  await fold.locator("summary").click();
+  await fold.getByRole("button", { name: untold.all }).click();
+  await fold.waitFor({ state: "detached" });
 }
 
 /** Throws away what Today says has gone off; what that had cost. */

@@ -12,6 +12,7 @@ import { Besides } from "./Besides.tsx";
 import { BuyingLine } from "./BuyingLine.tsx";
 import "./buying.css";
 import { linesOf } from "./linesOf.ts";
+import { tripsDue } from "./tripsDue.ts";
 import { useNotThere } from "./useNotThere.ts";
 
 const Scan = lazy(() => import("./Scan.tsx"));
@@ -42,8 +43,16 @@ function Trips({ week }: { readonly week: WeekPlan }): ReactNode {
   const { words, formats } = useWords();
   const { view } = useKitchen();
   const names = useNames();
-  const next = week.trips.findIndex(({ date }) => date >= view.day);
-  const [chosen, setChosen] = useState(Math.max(0, next));
+  const [chosen, setChosen] = useState(() => {
+    const [due] = tripsDue(view.state, week, view.day);
+    return (
+      due?.at ??
+      Math.max(
+        0,
+        week.trips.findIndex(({ date }) => date >= view.day),
+      )
+    );
+  });
   const trip = week.trips[chosen];
   if (trip === undefined) return <p className="soft">{words.buying.nothing}</p>;
   return (
@@ -116,7 +125,7 @@ function Trip({ week, trip }: { readonly week: WeekPlan; readonly trip: WeekPlan
       )}
       {sections.map((section) => (
         <section key={section} className="stack tight">
-          <h2>{section}</h2>
+          <h2>{further.section(section)}</h2>
           <ul className="lines">
             {lines
               .filter(({ line }) => line.section === section)

@@ -6,7 +6,6 @@ interface OneRibbonProps {
   readonly top: number;
   readonly sizes: RibbonSizes;
   readonly pattern: string;
-  readonly name: string;
   readonly isLit: boolean | undefined;
   readonly onTouch: () => void;
 }
@@ -15,7 +14,7 @@ interface OneRibbonProps {
 const TOUCH_PX = 48;
 
 /** One pack: as thick as what is left of it, with a ring for each plate it feeds and a mark at its end. */
-export function OneRibbon({ ribbon, top, sizes, pattern, name, isLit, onTouch }: OneRibbonProps): ReactNode {
+export function OneRibbon({ ribbon, top, sizes, pattern, isLit, onTouch }: OneRibbonProps): ReactNode {
   const middle = top + sizes.lane * 0.68;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the table below says and does the same for keyboard and reader.
@@ -44,9 +43,6 @@ export function OneRibbon({ ribbon, top, sizes, pattern, name, isLit, onTouch }:
         <circle key={batch} className="ribbon-bead" cx={x} cy={middle} r={6} />
       ))}
       <End ribbon={ribbon} y={middle} />
-      <text className="ribbon-name" x={ribbon.fromX + 4} y={top + sizes.lane * 0.3}>
-        {name}
-      </text>
     </g>
   );
 }

@@ -1,7 +1,8 @@
 import type { FoodTable } from "halfloaf/food";
 import type { WeekPlan } from "halfloaf/kitchen";
+import type { CivilDate } from "halfloaf/quantity";
 import { layRibbons, type Ribbon, type RibbonPicture } from "halfloaf/sheet";
-import { type ReactNode, useEffect, useId, useMemo, useRef } from "react";
+import { type ReactNode, useEffect, useId, useLayoutEffect, useMemo, useRef } from "react";
 import { useWords } from "../words/WordsContext.tsx";
 import type { Lit } from "./Lit.ts";
 import { OneRibbon } from "./OneRibbon.tsx";
@@ -12,6 +13,8 @@ import { useDragging } from "./useDragging.ts";
 
 interface RibbonsProps {
   readonly week: WeekPlan;
+  /** The day that is seen first, where the week holds it. */
+  readonly today: CivilDate;
   readonly foods: FoodTable;
   readonly titleOf: (dish: string) => string;
   readonly nameOf: (food: string) => string;
@@ -23,7 +26,17 @@ interface RibbonsProps {
 }
 
 /** The week's packs as ribbons: from the day each is bought through the plates it feeds to its end. */
-export function Ribbons({ week, foods, titleOf, nameOf, lit, onLight, onOver, onDrop }: RibbonsProps): ReactNode {
+export function Ribbons({
+  week,
+  today,
+  foods,
+  titleOf,
+  nameOf,
+  lit,
+  onLight,
+  onOver,
+  onDrop,
+}: RibbonsProps): ReactNode {
   const { words, formats } = useWords();
   const { sizes, head, scale } = useMemo(ribbonSizes, []);
   const picture = useMemo(() => layRibbons(week, foods, sizes), [week, foods, sizes]);
@@ -34,6 +47,9 @@ export function Ribbons({ week, foods, titleOf, nameOf, lit, onLight, onOver, on
   useEffect(() => {
     if (lit !== undefined && "batch" in lit) scroller.current?.scrollTo({ top: 0 });
   }, [lit]);
+  // What is over is to the left of what is to come.
+  const todayX = picture.days.find(({ date }) => date === today)?.x ?? 0;
+  useLayoutEffect(() => scroller.current?.scrollTo({ left: todayX }), [todayX]);
   const height = picture.lanes * sizes.lane + 8;
   const heldPlate = held && week.sittings[held.sitting];
   return (
@@ -88,12 +104,26 @@ export function Ribbons({ week, foods, titleOf, nameOf, lit, onLight, onOver, on
                 top={(rows[ribbon.lane] ?? ribbon.lane) * sizes.lane}
                 sizes={sizes}
                 pattern={`url(#${patterns}${ribbon.kind})`}
-                name={nameOf(ribbon.food)}
                 isLit={isLitRibbon(ribbon, lit)}
                 onTouch={() => onLight(isTouched(ribbon, lit) ? undefined : { lot: ribbon.lot })}
               />
             ))}
           </svg>
+          {picture.ribbons.map((ribbon) => (
+            <div
+              key={ribbon.lot}
+              className="ribbon-name"
+              data-lit={isLitRibbon(ribbon, lit)}
+              aria-hidden="true"
+              style={{
+                left: ribbon.fromX,
+                width: ribbon.toX - ribbon.fromX,
+                top: (rows[ribbon.lane] ?? ribbon.lane) * sizes.lane,
+              }}
+            >
+              <span>{nameOf(ribbon.food)}</span>
+            </div>
+          ))}
         </div>
       </section>
       {held !== undefined && heldPlate !== undefined && (

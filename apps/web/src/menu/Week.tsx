@@ -44,7 +44,7 @@ export function Week({ week, onOffer }: WeekProps): ReactNode {
   };
   return (
     <>
-      <Ribbons {...shared} onOver={over} onDrop={drop} />
+      <Ribbons {...shared} today={view.day} onOver={over} onDrop={drop} />
       {moving !== undefined && (
         <p className="moving" role="status">
           {moving.told === undefined

@@ -36,13 +36,6 @@ export function LotActs({ lot, inGrams = false }: LotActsProps): ReactNode {
         <button type="button" className="button" onClick={() => tell({ kind: "used", ...base, massG: lot.leftG })}>
           {further.lot.usedUp}
         </button>
-        <button
-          type="button"
-          className="button"
-          onClick={() => tell({ kind: "wasted", ...base, massG: lot.leftG, ...because })}
-        >
-          {words.stores.allWasted}
-        </button>
         {elsewhere.map((place) => (
           <button
             key={place}
@@ -54,10 +47,17 @@ export function LotActs({ lot, inGrams = false }: LotActsProps): ReactNode {
           </button>
         ))}
       </div>
-      {inGrams && <TellGrams lot={lot} because={because} />}
-      <div className="fields">
+      <div className="row end">
         <ChoiceField label={further.whyWasted.why} value={why} choices={whysFor(ended, further)} onChange={setWhy} />
+        <button
+          type="button"
+          className="button"
+          onClick={() => tell({ kind: "wasted", ...base, massG: lot.leftG, ...because })}
+        >
+          {words.stores.allWasted}
+        </button>
       </div>
+      {inGrams && <TellGrams lot={lot} because={because} />}
     </>
   );
 }

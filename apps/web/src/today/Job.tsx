@@ -1,5 +1,4 @@
 import type { DayJob, WeekPlan } from "halfloaf/kitchen";
-import { cook, eat, type RecordEvent, toCookWish } from "halfloaf/kitchen/record";
 import type { ReactNode } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
@@ -10,41 +9,25 @@ import { useWords } from "../words/WordsContext.tsx";
 import { CautionText } from "../work/CautionText.tsx";
 import { workPath } from "../work/workPath.ts";
 import { Otherwise } from "./Otherwise.tsx";
-import { platesOf } from "./platesOf.ts";
+import { tellDone } from "./tellDone.ts";
 
 interface JobProps {
   readonly job: DayJob;
   readonly week: WeekPlan;
-  /** All that is cooked for the sitting of the job, itself among it. */
-  readonly together: readonly DishWanted[];
+  /** All that is cooked for the sitting of the job, itself among it; absent where it is over. */
+  readonly together?: readonly DishWanted[];
+  /** Its day, where that is not today. */
+  readonly day?: string;
+  /** True where it should have begun before its week was accepted. */
+  readonly isLate?: boolean;
 }
 
 /** One thing to do today, and what to tell of it when it is done. */
-export function Job({ job, week, together }: JobProps): ReactNode {
+export function Job({ job, week, together, day, isLate = false }: JobProps): ReactNode {
   const { words, formats } = useWords();
   const { session, view } = useKitchen();
   const names = useNames();
-  const { state, tables } = view;
   const sitting = words.sittings[job.sitting];
-  const done = (): void => {
-    const dish = tables.dishes.find(({ id }) => id === job.dish);
-    if (dish === undefined || !("batch" in job)) return;
-    const plates = platesOf(week, job.batch, job.date, job.sitting);
-    void session.write((pen): readonly RecordEvent[] => {
-      if (job.kind !== "cook") {
-        const { eaten } = eat(
-          state,
-          { on: view.day, sitting: job.sitting, plates: plates.map((plate) => ({ ...plate, dish: job.dish })) },
-          pen,
-        );
-        return eaten === undefined ? [] : [eaten];
-      }
-      const wish = toCookWish(week, job.batch, dish);
-      if (wish === undefined) return [];
-      const { cooked, boxed, eaten } = cook(state, tables.foods, { ...wish, on: view.day, plates }, pen);
-      return [cooked, ...boxed, ...(eaten === undefined ? [] : [eaten])];
-    });
-  };
   const eaters = week.sittings
     .filter(({ date, kind }) => date === job.date && kind === job.sitting)
     .flatMap((each) => each.eaters);
@@ -54,13 +37,14 @@ export function Job({ job, week, together }: JobProps): ReactNode {
       <div className="stack tight">
         <h3>{words.today.jobs[job.kind](foods === "" ? names.dish(job.dish) : foods)}</h3>
         {job.text !== undefined && <p>{job.text}</p>}
+        {isLate && <p className="small caution">{words.today.late}</p>}
         <p className="soft small">{words.today.for(names.dish(job.dish), formats.weekday(job.date), sitting)}</p>
       </div>
     );
   }
   return (
     <div className="stack tight">
-      <p className="soft small">{sitting}</p>
+      <p className="soft small">{day === undefined ? sitting : `${day}, ${sitting}`}</p>
       <h3>{words.today.jobs[job.kind](names.dish(job.dish))}</h3>
       <p className="small">{words.today.portions(job.portions, formats.number(job.portions))}</p>
       {"cautions" in job &&
@@ -71,11 +55,15 @@ export function Job({ job, week, together }: JobProps): ReactNode {
         ))}
       <div className="row">
         <Allowed to="cooked">
-          <button type="button" className="button main" onClick={done}>
+          <button
+            type="button"
+            className="button main"
+            onClick={() => void session.write((pen) => tellDone(job, week, view, pen))}
+          >
             {job.kind === "cook" ? words.today.cooked : words.today.eaten}
           </button>
         </Allowed>
-        {job.kind === "cook" && (
+        {job.kind === "cook" && together !== undefined && (
           <Link className="button way" href={workPath(together)}>
             {words.screens.work}
           </Link>

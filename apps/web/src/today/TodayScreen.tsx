@@ -1,6 +1,7 @@
 import { useUpList as listUseUp, remindersOf } from "halfloaf/kitchen/record";
 import { type ReactNode, useMemo } from "react";
 import { Link } from "wouter";
+import { tripsDue } from "../buying/tripsDue.ts";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { LongList } from "../kitchen/LongList.tsx";
 import { useNames } from "../kitchen/useNames.ts";
@@ -9,7 +10,9 @@ import { cookingsOf } from "../work/cookingsOf.ts";
 import "../kitchen/fields/fields.css";
 import { Follow } from "./Follow.tsx";
 import { Job } from "./Job.tsx";
+import { ToBuy } from "./ToBuy.tsx";
 import { Undo } from "./Undo.tsx";
+import { Untold } from "./Untold.tsx";
 import { UseUp } from "./UseUp.tsx";
 
 /** What to do next, and what must be used up. */
@@ -20,8 +23,9 @@ export default function TodayScreen(): ReactNode {
   const { edited, state, tables, day, menu } = view;
   const reminders = useMemo(() => remindersOf(edited, state, tables, day), [edited, state, tables, day]);
   const useUp = useMemo(() => listUseUp(state, day).filter(({ daysLeft }) => daysLeft !== undefined), [state, day]);
-  const jobs = reminders.flatMap((reminder) => (reminder.kind === "job" ? [reminder.job] : []));
-  const cookings = cookingsOf(jobs);
+  const jobs = reminders.flatMap((reminder) => (reminder.kind === "job" ? [reminder] : []));
+  const cookings = cookingsOf(jobs.map(({ job }) => job));
+  const trips = useMemo(() => (menu === undefined ? [] : tripsDue(state, menu.week, day)), [state, menu, day]);
   const counts = reminders.flatMap((reminder) => (reminder.kind === "to-count" ? [reminder.count] : []));
   const nameOf = (id: string): string => {
     const lot = state.lots.get(id);
@@ -41,12 +45,18 @@ export default function TodayScreen(): ReactNode {
         ) : (
           <section className="stack tight" aria-labelledby="jobs">
             <h2 id="jobs">{words.today.next}</h2>
-            {jobs.length === 0 && <p className="soft">{words.today.allDone}</p>}
+            {jobs.length + trips.length === 0 && <p className="soft">{words.today.allDone}</p>}
             <ul className="lines">
-              {jobs.map((job) => (
+              {trips.map((due) => (
+                <li key={due.at}>
+                  <ToBuy due={due} />
+                </li>
+              ))}
+              {jobs.map(({ job, isLate = false }) => (
                 <li key={`${job.kind} ${job.date} ${job.sitting} ${job.dish} ${"step" in job ? job.step : ""}`}>
                   <Job
                     job={job}
+                    isLate={isLate}
                     week={menu.week}
                     together={cookings.find(({ sitting }) => sitting === job.sitting)?.wanted ?? []}
                   />
@@ -56,6 +66,7 @@ export default function TodayScreen(): ReactNode {
           </section>
         )}
         <div className="stack">
+          <Untold />
           <Follow />
           <UseUp lines={useUp} />
           {counts.length > 0 && (

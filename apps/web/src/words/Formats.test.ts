@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import type { CivilDate } from "halfloaf/quantity";
 import { expect, test } from "vitest";
+import { de } from "./de.ts";
 import { Formats } from "./Formats.ts";
+import { storesDe } from "./further/storesDe.ts";
 
 test.each([
   ["en-IE", 340, "340\u00a0g"],
@@ -25,6 +27,21 @@ test.each([
   ["2026-11-29", "2026-01-01", "1 Jan 2026"],
 ])("from %s the day %s is told with its year where that could be another one", (here, date, told) => {
   expect(new Formats("en-IE").dayFrom(here as CivilDate, date as CivilDate)).toBe(told);
+});
+
+test.each([
+  [0.05, "3\u00a0secs"],
+  [0.4, "24\u00a0secs"],
+  [1, "1\u00a0min"],
+  [2.5, "2.5\u00a0mins"],
+])("%s minutes of heat are told in what can be counted by the stove", (minutes, told) => {
+  expect(new Formats("en-IE").duration(minutes)).toBe(told);
+});
+
+test("a sentence that ends in a German day has one full stop, and so has one that ends in a year", () => {
+  const tell = [de.stores.bought, de.stores.opened, storesDe.lot.cooked, storesDe.packDate.mustGo];
+  const days = ["2027-03-02", "2029-03-02"].map((date) => new Formats("de-DE").dayFrom("2027-03-01", date));
+  for (const told of tell.flatMap((each) => days.map((day) => each(day)))) expect(told).toMatch(/[^.]\.$/);
 });
 
 test("minutes after midnight are a time of the day, past midnight too", () => {

@@ -94,6 +94,11 @@ export class Formats {
     return this.#measure("minute", minutes, 0);
   }
 
+  /** Minutes, or below one the seconds, never fewer than there are. */
+  duration(minutes: number): string {
+    return minutes < 1 ? this.#measure("second", Math.ceil(minutes * 60), 0) : this.#measure("minute", minutes, 1);
+  }
+
   /** "Mon 2 Mar". */
   day(date: CivilDate): string {
     return this.#date({ weekday: "short", day: "numeric", month: "short" }).format(noonOf(date));
@@ -131,11 +136,12 @@ export class Formats {
   }
 
   /** A figure with its unit, which no end of a line parts. */
-  #measure(unit: "gram" | "kilogram" | "minute", value: number, most: number): string {
+  #measure(unit: "gram" | "kilogram" | "minute" | "second", value: number, most: number): string {
+    const key = `${unit} ${most}`;
     const format =
-      this.#measures.get(unit) ??
+      this.#measures.get(key) ??
       new Intl.NumberFormat(this.#locale, { style: "unit", unit, maximumFractionDigits: most });
-    this.#measures.set(unit, format);
+    this.#measures.set(key, format);
     return format.format(value).replaceAll(" ", "\u00a0");
   }
 

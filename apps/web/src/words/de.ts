@@ -1,6 +1,7 @@
 import { ROW_NAMES_DE, SITTING_NAMES_DE } from "@halfloaf/words/de";
 import { toCounted } from "@halfloaf/words/toCounted";
 import type { Words } from "./en.ts";
+import { toSentence } from "./toSentence.ts";
 
 const counted = toCounted("de");
 
@@ -56,8 +57,8 @@ export const de: Words = {
       "Halfloaf plant das Essen aus ganzen Packungen, legt den Ablauf beim Kochen fest und rechnet aus, was alles wirklich kostet. Alles bleibt auf diesem Gerät.",
     demo: "In einer Probeküche umsehen",
     make: "Meine Küche anlegen",
-    own: "In drei Minuten: wer isst, welches Gerät, wie viel Geld, wann ist Zeit. Dann ein erster Plan.",
-    join: "In eine Küche kommen",
+    own: "In drei Minuten: wer isst, womit gekocht wird, wie viel Geld, wann ist Zeit. Dann ein erster Plan.",
+    join: "Bei einer Küche mitmachen",
     joinNote: "Jemand gab mir den Link einer Einladung.",
     onDevice: "Zurück zu einer Küche auf diesem Gerät",
     restore: "Sicherung zurückholen",
@@ -75,7 +76,7 @@ export const de: Words = {
     none: "Für diese Tage gibt es noch keinen Plan.",
     plan: "Tage planen",
     planAnew: "Neu planen",
-    stop: "Den besten bisher nehmen",
+    stop: "Den bisher besten nehmen",
     stating: "Gerichte, Packungen und Minuten werden bereitgelegt …",
     searching: "Suche nach einem ersten Plan …",
     best: (money) => `Bester bisher: ${money} an den Kassen.`,
@@ -128,6 +129,10 @@ export const de: Words = {
     toCount: "Nachzählen",
     countThere: "Unter Vorräte zählen",
     throwOff: "Verdorbenes wegwerfen",
+    shop: (shop) => `Einkaufen: ${shop}`,
+    toBuy: (count, money) => `${counted(count, { one: "1 Packung", other: `${count} Packungen` })}, ${money} zu zahlen`,
+    plannedFor: (day) => `Vorgesehen für ${day}`,
+    late: "Das hätte anfangen müssen, bevor der Plan da war. Fang jetzt an und iss es später, oder nimm unter Speiseplan ein anderes Gericht.",
     jobs: {
       cook: (dish) => `Kochen: ${dish}`,
       "re-heat": (dish) => `Aufwärmen: ${dish}`,
@@ -165,7 +170,7 @@ export const de: Words = {
     done: "Fertig",
     isDone: "fertig",
     meanwhile: "Währenddessen",
-    left: (minutes) => (minutes > 0 ? `noch ${minutes} Min.` : "um"),
+    left: (minutes) => (minutes > 0 ? `noch ${minutes} Min.` : "Zeit ist um"),
     late: "Ich bin spät dran: den Rest neu einteilen",
     end: "Abbrechen",
     allSteps: "Alle Schritte",
@@ -183,8 +188,8 @@ export const de: Words = {
     empty: "Hier ist nichts.",
     until: (day) => `bis ${day}`,
     untilUnknown: "Haltbarkeit unbekannt",
-    bought: (day) => `Gekauft ${day}.`,
-    opened: (day) => `Geöffnet ${day}.`,
+    bought: (day) => toSentence(`Gekauft ${day}`),
+    opened: (day) => toSentence(`Geöffnet ${day}`),
     left: (money) => `Was übrig ist, hat ${money} gekostet.`,
     grams: "Gramm",
     used: "So viel gebraucht",

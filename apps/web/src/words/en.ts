@@ -125,6 +125,11 @@ export const en = {
     toCount: "To count",
     countThere: "Count in Stores",
     throwOff: "Throw away what has gone off",
+    shop: (shop: string) => `Buy at ${shop}`,
+    toBuy: (count: number, money: string) =>
+      `${counted(count, { one: "1 pack", other: `${count} packs` })}, ${money} to pay`,
+    plannedFor: (day: string) => `Planned for ${day}`,
+    late: "This should have begun before the plan was made. Begin now and eat it later, or put another dish there under Menu.",
     jobs: {
       cook: (dish: string) => `Cook ${dish}`,
       "re-heat": (dish: string) => `Heat again: ${dish}`,
@@ -163,7 +168,7 @@ export const en = {
     done: "Done",
     isDone: "done",
     meanwhile: "Meanwhile",
-    left: (minutes: number) => (minutes > 0 ? `${minutes} min left` : "over"),
+    left: (minutes: number) => (minutes > 0 ? `${minutes} min left` : "time is up"),
     late: "I am late: time the rest anew",
     end: "Break off",
     allSteps: "All steps",

@@ -13,7 +13,7 @@ export function Cautions({ cautions }: { readonly cautions: readonly PlacedCauti
         <div className="small soft">
           {further.stove.otherTimes}{" "}
           {otherTimes
-            .map(({ tempC, minutes }) => `${formats.number(tempC, 0)} °C ${formats.number(minutes, 1)} min`)
+            .map(({ tempC, minutes }) => `${formats.number(tempC, 0)} °C ${formats.duration(minutes)}`)
             .join(", ")}
         </div>
       )}

@@ -24,9 +24,12 @@ export function Timers({ timers, nowMs, onDone, onLonger }: TimersProps): ReactN
           const isOver = endsMs <= nowMs;
           return (
             <li key={`${line.dish} ${line.step}`} className={isOver ? "timer over" : "timer"}>
-              <b className="clock figure" role="timer">
-                {isOver ? further.stove.over : tellLeft(endsMs - nowMs)}
-              </b>
+              <div>
+                <b className="clock figure" role="timer">
+                  {isOver ? further.stove.over : tellLeft(endsMs - nowMs)}
+                </b>
+                {!isOver && <span className="soft"> {further.stove.minLeft}</span>}
+              </div>
               <span>{line.text}</span>
               <Cautions cautions={line.cautions} />
               <div className="row">

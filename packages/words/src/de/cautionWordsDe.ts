@@ -89,7 +89,7 @@ const FIGURED: Readonly<Record<string, Telling>> = {
   "carry-cold": reading(
     /at most (.+), in great heat (.+)\.$/,
     (room, hot) =>
-      `Kalt mitnehmen, mit Kühlakku; höchstens ${timeOf(room)} außerhalb der Kälte, bei großer Hitze ${timeOf(hot)}.`,
+      `Kalt mitnehmen, mit Kühlakku; außerhalb der Kälte höchstens ${timeOf(room)}, bei großer Hitze ${timeOf(hot)} lang.`,
   ),
   "hot-holding": reading(
     /^Waits (\d+) min for the plate: kept covered at ([\d.]+) °C/,

@@ -3,11 +3,41 @@ import type { buyingEn } from "./buyingEn.ts";
 
 const counted = toCounted("de");
 
+/** Parts of the demo shops and of those to begin with. */
+const SECTIONS: Readonly<Record<string, string>> = {
+  baking: "Backzutaten",
+  bread: "Brot",
+  "bread stall": "Brotstand",
+  "chilled vegetables": "gekühltes Gemüse",
+  crispbread: "Knäckebrot",
+  dairy: "Milch und Käse",
+  "dry goods": "Trockenwaren",
+  "egg stall": "Eierstand",
+  eggs: "Eier",
+  freezer: "Tiefkühltruhe",
+  "fresh herbs": "frische Kräuter",
+  fruit: "Obst",
+  "fruit stall": "Obststand",
+  "grain and spice stall": "Stand mit Getreide und Gewürzen",
+  "harbour imports stall": "Stand mit Waren vom Hafen",
+  jars: "Gläser",
+  "long-life drinks": "haltbare Getränke",
+  meat: "Fleisch",
+  "nuts and dried fruit": "Nüsse und Trockenobst",
+  "oils and vinegars": "Öl und Essig",
+  sauces: "Soßen",
+  spices: "Gewürze",
+  spreads: "Aufstriche",
+  tins: "Dosen",
+  "vegetable stall": "Gemüsestand",
+  vegetables: "Gemüse",
+};
+
 /** Texts at the shelf in German. */
 export const buyingDe: typeof buyingEn = {
   shelf: {
     legend: "Am Regal:",
-    kinds: { price: "Anderer Preis", size: "Andere Größe", gone: "Nicht da" },
+    kinds: { price: "Preis anders", size: "Größe anders", gone: "Nicht da" },
     price: "Preis von einer",
     mass: "In einer sind, in Gramm",
     together: (count, money) => counted(count, { one: `Eine für ${money}:`, other: `${count} für ${money}:` }),
@@ -29,6 +59,7 @@ export const buyingDe: typeof buyingEn = {
     tooHeavy: (most) => `Mehr als die ${most}, die sich von dort tragen lassen.`,
     fare: (money) => `Der Weg kostet ${money}; das wird mit dem ersten Haken vermerkt.`,
   },
+  section: (name) => SECTIONS[name] ?? name,
   scan: {
     open: "Am Strichcode finden",
     title: "Nummer unter dem Strichcode",

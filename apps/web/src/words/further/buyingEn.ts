@@ -30,8 +30,10 @@ export const buyingEn = {
     tooHeavy: (most: string) => `More than the ${most} that can be carried from there.`,
     fare: (money: string) => `The way costs ${money}; it is noted with the first tick.`,
   },
+  /** What a part of a shop is called, by its name in the shop's own file. */
+  section: (name: string) => name,
   scan: {
-    open: "Find by the number under the bars",
+    open: "Find by bar code",
     title: "Number under the bars",
     look: "Look through the camera",
     stop: "Stop looking",

@@ -3,12 +3,12 @@ import type { firstEn } from "./firstEn.ts";
 /** Texts of the first use in German. */
 export const firstDe: typeof firstEn = {
   first: {
-    steps: ["Wer isst", "Gerät", "Geld", "Zeit"],
+    steps: ["Wer isst", "Ausstattung", "Geld", "Zeit"],
     step: (at: number, of: number) => `Schritt ${at} von ${of}`,
     howMany: "Wie viele essen hier?",
     whoNote:
       "Alter, Geschlecht, Größe, Gewicht und Bewegung dienen einem: wie viel Energie jemand braucht, damit die Teller groß genug sind. Sie bleiben auf diesem Gerät, und nichts davon ist ein Ziel. Vorgegeben sind übliche Werte; setz deine eigenen ein.",
-    kitNote: "Geplant wird nur, was sich mit diesem Gerät kochen lässt.",
+    kitNote: "Geplant wird nur, was sich damit kochen lässt.",
     kits: {
       small: ["Eine Kochstelle", "ein Topf, eine Pfanne, Wasserkocher, kleiner Kühlschrank"],
       middle: ["Zwei Kochstellen", "Mikrowelle, Wasserkocher, Kühlschrank mit Fach"],

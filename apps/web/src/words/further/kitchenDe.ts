@@ -37,7 +37,7 @@ export const kitchenDe: typeof kitchenEn = {
     addEater: "Jemanden hinzufügen",
     lastEater: "Wer allein hier isst, bleibt: eine Küche ist für jemanden da.",
     removed: (name: string) => `${name} ist entfernt.`,
-    kit: "Gerät",
+    kit: "Ausstattung",
     rings: "Kochstellen",
     pans: "Pfannen",
     pots: "Töpfe",
@@ -102,7 +102,7 @@ export const kitchenDe: typeof kitchenEn = {
     puttingBy: "Für spätere Wochen gekocht",
     puttingByNote:
       "Pläne können mehr kochen und in Dosen einfrieren. Spätere Pläne können auftischen, was im Gefrierfach liegt, zu dem, was es kostete.",
-    noFreezer: "Das Gerät hat noch kein Gefrierfach: sag unter Gerät, wie viele Liter es hat.",
+    noFreezer: "Es gibt noch kein Gefrierfach: sag unter Ausstattung, wie viele Liter es hat.",
     putBy: "Mehr kochen und einfrieren",
     boxes: (most: number, portions: string) =>
       counted(most, { one: `1 Dose zu ${portions} je Woche`, other: `bis zu ${most} Dosen zu ${portions} je Woche` }),

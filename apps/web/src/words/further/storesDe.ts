@@ -1,4 +1,5 @@
 import { toCounted } from "@halfloaf/words/toCounted";
+import { toSentence } from "../toSentence.ts";
 import type { storesEn } from "./storesEn.ts";
 
 const counted = toCounted("de");
@@ -7,7 +8,7 @@ const counted = toCounted("de");
 export const storesDe: typeof storesEn = {
   lot: {
     portions: (count, told) => counted(count, { one: `${told} Portion`, other: `${told} Portionen` }),
-    cooked: (day) => `Gekocht am ${day}.`,
+    cooked: (day) => toSentence(`Gekocht am ${day}`),
     usedUp: "Aufgebraucht",
     moveTo: {
       "dry-store": "In den Vorratsschrank",
@@ -45,8 +46,8 @@ export const storesDe: typeof storesEn = {
     none: "Kein Datum darauf",
     danger: (food, day) => `Zu verbrauchen bis ${day}: ${food}. Danach braucht der Plan noch davon für:`,
     cooking: (day, sitting, dish) => `${day}, ${sitting}: ${dish}`,
-    mustGo: (day) => `Zu verbrauchen bis ${day}.`,
-    atItsBest: (day) => `Mindestens haltbar bis ${day}.`,
+    mustGo: (day) => toSentence(`Zu verbrauchen bis ${day}`),
+    atItsBest: (day) => toSentence(`Mindestens haltbar bis ${day}`),
   },
   foundHere: {
     begin: "Etwas gefunden",
@@ -65,7 +66,7 @@ export const storesDe: typeof storesEn = {
     dateKind: "Welches Datum das ist",
     dateKinds: { useBy: "Zu verbrauchen bis", bestBefore: "Mindestens haltbar bis" },
     cost: "Was es kostete, falls bekannt",
-    costNote: "Bleibt das leer, bleiben die Kosten unbekannt, und Teller davon kosten mindestens so viel.",
+    costNote: "Bleibt das leer, bleiben die Kosten unbekannt; bei Tellern davon steht dann „mindestens“ vor der Summe.",
     costUnknown: "Was es kostete, ist nicht bekannt.",
     put: "In die Vorräte legen",
   },

@@ -60,7 +60,7 @@ export const storesEn = {
     dateKind: "Which date that is",
     dateKinds: { useBy: "Use by", bestBefore: "Best before" },
     cost: "What it cost, if known",
-    costNote: "Left empty, its cost stays unknown, and plates from it cost at least so much.",
+    costNote: 'Left empty, its cost stays unknown; the sums of plates from it then say "at least".',
     costUnknown: "What it cost is not known.",
     put: "Put it into the stores",
   },

@@ -13,6 +13,12 @@ export const todayDe: typeof todayEn = {
     cost: "Was es anderswo kostet, falls bekannt",
     ateOut: "Anderswo gegessen",
   },
+  untold: {
+    title: "Noch nicht gesagt",
+    count: (count) => counted(count, { one: "1 Essen der letzten Tage", other: `${count} Essen der letzten Tage` }),
+    about: "Geplant, und niemand hat gesagt, ob es gekocht und gegessen wurde. Vorräte und Abrechnung folgen dann.",
+    all: "Alles wie geplant",
+  },
   follow: {
     title: "Anders als geplant",
     count: (count) =>

@@ -12,6 +12,13 @@ export const todayEn = {
     cost: "What it costs elsewhere, if known",
     ateOut: "Eaten elsewhere",
   },
+  untold: {
+    title: "Not told yet",
+    count: (count: number) =>
+      counted(count, { one: "1 meal of the last days", other: `${count} meals of the last days` }),
+    about: "Planned, and nobody said whether it was cooked and eaten. Stores and accounts follow once you do.",
+    all: "All as planned",
+  },
   follow: {
     title: "Otherwise than planned",
     count: (count: number) =>

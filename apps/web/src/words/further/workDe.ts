@@ -8,14 +8,15 @@ export const workDe: typeof workEn = {
   stove: {
     behind: (minutes) => `${minutes} Min. im Rückstand`,
     besides: "Dazu:",
-    otherTimes: "Ebenso viel tun",
+    minLeft: "Min. übrig",
+    otherTimes: "Ebenso sicher macht es",
     twoCooks: "Zwei kochen zusammen",
     cook: (number: number) => `Person ${number}`,
     atPace: "In dem Tempo, das früheres Kochen gezeigt hat; es steht, und geht zurückzusetzen, unter",
-    over: "um",
+    over: "Die Zeit ist um",
     longer: "2 Minuten mehr",
-    allDone: "Alles ist fertig. Trag auf, und sag es den Vorräten.",
-    toStores: "Fertig: den Vorräten sagen",
+    allDone: "Alles ist fertig. Trag auf, und trag es in die Vorräte ein.",
+    toStores: "Fertig: in die Vorräte eintragen",
     parts: {
       ring: "Platte",
       pan: "Pfanne",
@@ -30,7 +31,7 @@ export const workDe: typeof workEn = {
     },
   },
   finish: {
-    title: "Den Vorräten sagen",
+    title: "In die Vorräte eintragen",
     end: "Ablauf schließen",
     about:
       "Was hineinkam, verlässt die Vorräte; was gegessen ist, wird abgerechnet; was übrig bleibt, sind Portionen im Kühlschrank oder im Gefrierfach.",
@@ -54,10 +55,10 @@ export const workDe: typeof workEn = {
     usedNote: "Gramm wie gekauft. Ändere nur, was anders war; 0 = weggelassen.",
     learn: (count: number) =>
       counted(count, {
-        one: "Mein Tempo lernen aus dem 1 Schritt, der gemeldet wurde, als er fertig war",
+        one: "Mein Tempo lernen aus dem einen Schritt, der gemeldet wurde, als er fertig war",
         other: `Mein Tempo lernen aus den ${count} Schritten, die gemeldet wurden, als sie fertig waren`,
       }),
-    book: "Den Vorräten sagen",
+    book: "In die Vorräte eintragen",
     back: "Zurück an den Herd",
   },
 };

@@ -7,11 +7,12 @@ export const workEn = {
   stove: {
     behind: (minutes: number) => `${minutes} min behind`,
     besides: "With it:",
+    minLeft: "min left",
     otherTimes: "As much is done by",
     twoCooks: "Two cook together",
     cook: (number: number) => `Cook ${number}`,
     atPace: "Timed at the pace that earlier cookings showed; it is told, and set back, in",
-    over: "over",
+    over: "Time is up",
     longer: "2 minutes more",
     allDone: "All is done. Serve, and tell the stores.",
     toStores: "Done: tell the stores",
@@ -53,7 +54,7 @@ export const workEn = {
     usedNote: "Grams as bought. Change only what differed; 0 = left out.",
     learn: (count: number) =>
       counted(count, {
-        one: "Learn my pace from the 1 step that was told as it was done",
+        one: "Learn my pace from the one step that was told as it was done",
         other: `Learn my pace from the ${count} steps that were told as they were done`,
       }),
     book: "Tell the stores",

@@ -62,7 +62,7 @@ export {
   type SeenPrice,
   type SittingNews,
 } from "./recordState.ts";
-export { type Reminder, remindersOf } from "./remindersOf.ts";
+export { type Reminder, remindersOf, type UntoldJob, untoldJobs } from "./remindersOf.ts";
 export { type AccountRow, listAccounts } from "./rows/listAccounts.ts";
 export { listMovements, type MovementRow } from "./rows/listMovements.ts";
 export { listPrices, type PriceRow } from "./rows/listPrices.ts";

@@ -1,4 +1,4 @@
-import type { CivilDate } from "../../quantity/index.ts";
+import { addDays, type CivilDate } from "../../quantity/index.ts";
 import type { Lot } from "../../stores/index.ts";
 import { type DayJob, jobsOfDay } from "../cooking/jobsOfDay.ts";
 import type { Pace } from "../cooking/pace.ts";
@@ -12,8 +12,11 @@ import { type UseUpLine, useUpList } from "./useUpList.ts";
 
 /** One thing that a person should be told on a day. */
 export type Reminder =
-  /** A job of the accepted week: to cook, to heat again, to thaw tonight, to soak now, … */
-  | { readonly kind: "job"; readonly job: DayJob }
+  /**
+   * A job of the accepted week: to cook, to heat again, to thaw tonight, to soak now, … `isLate` where it should have begun on
+   * a day before the week was accepted.
+   */
+  | { readonly kind: "job"; readonly job: DayJob; readonly isLate?: true }
   /** A lot that may be eaten today for the last time. */
   | { readonly kind: "last-day"; readonly line: UseUpLine }
   /** A lot that has gone off and is still in the stores. */
@@ -21,9 +24,19 @@ export type Reminder =
   /** A lot whose record is known to be wrong. */
   | { readonly kind: "to-count"; readonly count: LotToCount };
 
+/** A dish of an accepted week on a day that is over, of which nothing was told. */
+export interface UntoldJob {
+  readonly week: WeekPlan;
+  readonly job: Extract<DayJob, { readonly portions: number }>;
+}
+
+/** A soak or thawing begins at most so many days before its sitting. */
+const MOST_DAYS_AHEAD = 3;
+
 /**
- * What to be told on a day: first the jobs of the accepted weeks by time, without those that were done and those for
- * sittings at which nobody eats here, then what ends today, what has gone off and what is to be counted.
+ * What to be told on a day: first what should have begun before the week was accepted, then the jobs of the accepted weeks by
+ * time, without those that were done and those for sittings at which nobody eats here, then what ends today, what has gone
+ * off and what is to be counted.
  */
 export function remindersOf(
   edited: EditedKitchen,
@@ -32,16 +45,63 @@ export function remindersOf(
   day: CivilDate,
   pace: Pace = {},
 ): Reminder[] {
-  const kitchen = toKitchen(edited, state, tables.foods, day);
-  const jobs = weeksAround(state, day).flatMap((week) =>
-    jobsOfDay(week, { ...kitchen, stores: namedAsIn(week, kitchen.stores, state) }, tables, day, pace),
-  );
+  const jobsOn = askJobs(edited, state, tables, day, pace);
+  const jobs = weeksAround(state, day).flatMap((week) => jobsOn(week, day));
   const lines = useUpList(state, day, 0).filter(({ daysLeft }) => daysLeft !== undefined);
   return [
+    ...openJobs(state, listLate(state, day, jobsOn)).map((job): Reminder => ({ kind: "job", job, isLate: true })),
     ...openJobs(state, jobs).map((job): Reminder => ({ kind: "job", job })),
     ...lines.map((line): Reminder => ({ kind: line.daysLeft === 0 ? "last-day" : "gone-off", line })),
     ...[...state.toCount.values()].map((count): Reminder => ({ kind: "to-count", count })),
   ];
+}
+
+/**
+ * What the accepted weeks had to cook, to heat again or to take out on the last days before a day and nobody told anything of,
+ * the oldest first; neither are there sittings at which nobody ate here.
+ */
+export function untoldJobs(
+  edited: EditedKitchen,
+  state: RecordState,
+  tables: Pick<Tables, "dishes" | "foods" | "safety">,
+  day: CivilDate,
+  days = 7,
+): UntoldJob[] {
+  const jobsOn = askJobs(edited, state, tables, day);
+  return Array.from({ length: days }, (_, at) => addDays(day, at - days)).flatMap((date) => {
+    const week = menuOn(state, date)?.week;
+    if (week === undefined) return [];
+    return openJobs(state, jobsOn(week, date)).flatMap((job) => ("portions" in job ? [{ week, job }] : []));
+  });
+}
+
+type AskJobs = (week: WeekPlan, on: CivilDate) => DayJob[];
+
+/** The jobs of a week on a day, in the kitchen as it is today. */
+function askJobs(
+  edited: EditedKitchen,
+  state: RecordState,
+  tables: Pick<Tables, "dishes" | "foods" | "safety">,
+  today: CivilDate,
+  pace: Pace = {},
+): AskJobs {
+  const kitchen = toKitchen(edited, state, tables.foods, today);
+  return (week, on) =>
+    jobsOfDay(week, { ...kitchen, stores: namedAsIn(week, kitchen.stores, state) }, tables, on, pace);
+}
+
+/** What a week that was accepted today should have begun before, and no week accepted earlier told of. */
+function listLate(state: RecordState, day: CivilDate, jobsOn: AskJobs): DayJob[] {
+  const menu = menuOn(state, day);
+  if (menu?.on !== day) return [];
+  const known = state.menus.filter(({ on }) => on < day).flatMap(({ week }) => week.batches);
+  const before = Array.from({ length: MOST_DAYS_AHEAD }, (_, at) => addDays(day, at - MOST_DAYS_AHEAD));
+  return before
+    .flatMap((date) => jobsOn(menu.week, date))
+    .filter(({ date, sitting, dish, ...job }) => {
+      const isKnown = known.some((batch) => batch.dish === dish && batch.date === date && batch.kind === sitting);
+      return !("portions" in job) && date >= day && !isKnown;
+    });
 }
 
 /** The week of the day and the weeks of the next two days, whose soaks and thawing may begin today; each once. */

@@ -17,7 +17,7 @@ import { type EventBody, penOf } from "./Pen.ts";
 import { fromKitchen, parseRecord } from "./parseRecord.ts";
 import { portionsAtHand } from "./portionsAtHand.ts";
 import { RecordLedger } from "./RecordLedger.ts";
-import { remindersOf } from "./remindersOf.ts";
+import { remindersOf, untoldJobs } from "./remindersOf.ts";
 import { useUpList } from "./useUpList.ts";
 import { lotsOfLine, weekChanges } from "./weekChanges.ts";
 import { lotsInDanger, weekNews } from "./weekNews.ts";
@@ -301,6 +301,47 @@ describe("reminders", () => {
     const { date, kind } = batch;
     const state = stateOf({ kind: "skipped", on: date, sitting: kind });
     expect(jobsOn(state, date).filter((job) => job.date === date && job.sitting === kind)).toEqual([]);
+  });
+
+  test("what the days before had to cook and serve is untold until it is told, and only for so many days", () => {
+    const [first] = week.batches;
+    if (first === undefined) throw new Error("nothing is cooked");
+    const next = addDays(week.from, 1);
+    const untold = (state: RecordLedger["state"], day: string, days?: number) =>
+      untoldJobs(kitchen, state, tables, day, days).map(({ job }) => `${job.date} ${job.sitting} ${job.dish}`);
+    const planned = week.sittings.filter(({ date }) => date === week.from);
+    const all = untold(stateOf(), next);
+    expect(new Set(all)).toEqual(new Set(planned.map(({ date, kind, dish }) => `${date} ${kind} ${dish}`)));
+    expect(untold(stateOf(), week.from)).toEqual([]);
+    expect(untold(stateOf(), addDays(week.from, 3), 1).every((each) => each.startsWith(addDays(week.from, 2)))).toBe(
+      true,
+    );
+    const { date, kind, dish } = first;
+    const rest = { portions: 1, portionG: 300, keeps: { fridgeDays: 1 }, uses: [] };
+    const told = stateOf({ kind: "cooked", on: date, lot: "done", dish, sitting: kind, ...rest });
+    expect(untold(told, next)).not.toContain(`${date} ${kind} ${dish}`);
+    const away = stateOf({ kind: "skipped", on: date, sitting: kind });
+    expect(untold(away, next).filter((each) => each.startsWith(`${date} ${kind}`))).toEqual([]);
+  });
+
+  test("what should have begun before the week was accepted is told late on that day, unless an earlier menu told it", () => {
+    const overnight = tables.dishes.find(({ method }) => method.some(({ ahead, kind }) => ahead && kind === "soak"));
+    const [batch, ...others] = week.batches;
+    if (overnight === undefined || batch === undefined) throw new Error("no dish is soaked");
+    const soaked = { ...batch, dish: overnight.id, kind: "morning" as const, date: week.from, taken: [] };
+    const early: WeekPlan = { ...week, batches: [soaked, ...others] };
+    const accept = (week: WeekPlan, on: string): EventBody => ({ kind: "menu-accepted", on, week });
+    const late = (day: string, ...bodies: EventBody[]) => {
+      const ledger = new RecordLedger(tables.foods, fromKitchen(kitchen).events);
+      const pen = penOf(ledger, { device: "phone", nowMs: 9 });
+      ledger.add(bodies.map((body) => pen.write(body)));
+      return remindersOf(kitchen, ledger.state, tables, day).filter((told) => told.kind === "job" && told.isLate);
+    };
+    const [today, before] = [week.from, addDays(week.from, -1)];
+    expect(late(today, accept(early, today)).length).toBeGreaterThan(0);
+    expect(late(today, accept(early, before))).toEqual([]);
+    expect(late(today, accept(early, before), accept(early, today))).toEqual([]);
+    expect(late(before, accept(early, before))).toEqual([]);
   });
 
   test("the last day, what has gone off and what is to be counted are told", () => {
