@@ -1,27 +1,51 @@
-// Everything that must hold before a change is taken in, in sequence; the first failure ends it.
-import { spawnSync } from "node:child_process";
+// Everything that must hold before a change is taken in. What reads the sources alone goes beside each other, and so does what the
+// tests need; where all of that went well, the tests follow.
+import { spawn } from "node:child_process";
+import { once } from "node:events";
 import { dirname, join } from "node:path";
+import { text } from "node:stream/consumers";
 import { fileURLToPath } from "node:url";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const tool = (...path) => join(root, "node_modules", ...path);
 
-const stages = [
+const before = [
   ["Types", join(root, "scripts", "types.mjs")],
   ["Lint and formatting", tool("@biomejs", "biome", "bin", "biome"), "ci", "."],
   ["House: import direction, purity, cycles", join(root, "scripts", "checkHouse.mjs")],
   ["Dead code", tool("knip", "bin", "knip.js"), "--no-progress"],
+  ["The app, built for its tests", "--import", "tsx", join(root, "apps", "web", "build", "main.ts")],
   ["PostgreSQL, Redis and HAProxy for the tests of the server", join(root, "scripts", "installServices.mjs")],
-  ["Tests", tool("vitest", "vitest.mjs"), "run"],
 ];
+const tests = ["Tests", tool("vitest", "vitest.mjs"), "run"];
 
 const started = Date.now();
-for (const [title, script, ...words] of stages) {
-  console.log(`\n=== ${title} ===`);
-  const { status } = spawnSync(process.execPath, [script, ...words], { cwd: root, stdio: "inherit" });
-  if (status !== 0) {
-    console.error(`\n=== FAILED: ${title} ===`);
-    process.exit(status ?? 1);
-  }
+const failed = (await Promise.all(before.map(runBeside))).filter((title) => title !== undefined);
+if (failed.length === 0 && (await runShown(tests)) !== 0) failed.push(tests[0]);
+for (const title of failed) console.error(`\n=== FAILED: ${title} ===`);
+if (failed.length === 0) console.log(`\n=== All ${before.length + 1} stages passed in ${tellSeconds(started)} ===`);
+process.exitCode = failed.length === 0 ? 0 : 1;
+
+/** Runs a stage and prints all it said once it is over; gives its title where it failed. */
+async function runBeside([title, ...words]) {
+  const begun = Date.now();
+  const child = spawn(process.execPath, words, { cwd: root, stdio: ["ignore", "pipe", "pipe"] });
+  const [said, complained, [status]] = await Promise.all([
+    text(child.stdout),
+    text(child.stderr),
+    once(child, "close"),
+  ]);
+  console.log(`\n=== ${title} (${tellSeconds(begun)}) ===\n${said}${complained}`.trimEnd());
+  return status === 0 ? undefined : title;
 }
-console.log(`\n=== All ${stages.length} stages passed in ${Math.round((Date.now() - started) / 1000)} s ===`);
+
+/** Runs a stage that prints as it goes; gives its status. */
+async function runShown([title, ...words]) {
+  console.log(`\n=== ${title} ===`);
+  const [status] = await once(spawn(process.execPath, words, { cwd: root, stdio: "inherit" }), "close");
+  return status;
+}
+
+function tellSeconds(since) {
+  return `${Math.round((Date.now() - since) / 1000)} s`;
+}
