@@ -1,4 +1,6 @@
-import { defineConfig } from "vitest/config";
+import { configDefaults, defineConfig } from "vitest/config";
+
+const PURE = ["packages/{halfloaf,reading,words}/**/*.test.ts", "checks/**/*.test.ts"];
 
 export default defineConfig({
   test: {
@@ -12,6 +14,16 @@ export default defineConfig({
       {
         extends: true,
         test: {
+          name: "pure",
+          include: PURE,
+          // Pure functions leave nothing behind, so that a worker loads them once for all of its files. These come last: they
+          // are many and short, so that no core is idle at the end.
+          isolate: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
           name: "parts",
           include: [
             "packages/**/*.test.ts",
@@ -19,21 +31,19 @@ export default defineConfig({
             "data/**/*.test.ts",
             "e2e/planner/*.test.ts",
             "e2e/sheet/*.test.ts",
-            "checks/**/*.test.ts",
             "scripts/**/*.test.mjs",
           ],
+          exclude: [...configDefaults.exclude, ...PURE],
         },
       },
       {
         extends: true,
         test: {
           name: "app",
+          // Each file has a browser and profiles of its own, so these go among the others: a page often leaves a core idle.
           include: ["e2e/app/*.test.ts"],
           globalSetup: ["./e2e/app/setUp.ts"],
-          // A browser needs the machine for itself, so these come last and one by one.
-          maxWorkers: 1,
           expect: { poll: { timeout: 15_000 } },
-          sequence: { groupOrder: 1 },
         },
       },
     ],

@@ -266,7 +266,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
     await tick(cook.page, 0).click();
     await cook.page.getByText(sharing.reasons.storage ?? "").waitFor();
     await tick(cook.page, 1).click();
-    expect(await tick(cook.page, 1).isChecked()).toBe(true);
+    await seeTick(cook.page, 1, true);
     expect(await tick(keeper.page, 0).isChecked()).toBe(false);
     isFull = false;
     for (const at of [0, 1]) await seeTick(keeper.page, at, true);
