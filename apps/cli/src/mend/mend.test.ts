@@ -18,7 +18,7 @@ let folder = "";
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "halfloaf-mend-"));
   writeKitchen(join(folder, "easy.json"), "port-ansel", widenLimits);
-  await run("week easy.json --effort quick --out week.json");
+  await run("week easy.json --effort quick --searches 1 --proof 0 --out week.json");
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
