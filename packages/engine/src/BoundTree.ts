@@ -1,23 +1,16 @@
 import type { WeeklyModel } from "halfloaf/menu/bound";
 import type { Highs } from "highs";
 import { guessWorths } from "./guessWorths.ts";
-import { type LpBasis, type LpReport, LpSession } from "./LpSession.ts";
+import { type Hold, ImpliedHolds } from "./ImpliedHolds.ts";
+import { type LpReport, LpSession } from "./LpSession.ts";
+import { type OpenPart, OpenParts } from "./OpenParts.ts";
 import { Pseudocosts } from "./Pseudocosts.ts";
 import { RowPool } from "./RowPool.ts";
 
-/** A column held between two bounds. */
-interface Hold {
+/** A whole-number column with the fraction that a point gives it. */
+interface Fractional {
   readonly column: number;
-  readonly lower: number;
-  readonly upper: number;
-}
-
-/** A part of the model still to be looked into: no point of it costs less than `bound`. */
-interface OpenPart {
-  readonly bound: number;
-  readonly holds: readonly Hold[];
-  readonly basis: LpBasis;
-  readonly fractional: readonly { readonly column: number; readonly value: number }[];
+  readonly value: number;
 }
 
 const FRACTION = 1e-5;
@@ -36,14 +29,23 @@ const FEW_ROWS = 40;
 /** Columns looked at closely before one is chosen, and the simplex iterations spent on each side. */
 const LOOKED_AT = 4;
 const LOOK_ITERATIONS = 60;
+/**
+ * A part is solved until its bound lies so much higher than the least of all parts, as a share of what is open between that one
+ * and the incumbent. Many parts that get there are never taken up again.
+ */
+const ENOUGH_SHARE = 0.08;
+const LEAST_STEP_MINOR = 1;
+/** A solve that stops short of its optimum with less gain than this has failed; its part is left where it is. */
+const LEAST_GAIN_MINOR = 1e-3;
 /** Every so many parts the finder of cuts is asked; more rarely each time it finds none. */
 const CUT_EVERY = 3;
 const CUT_RARELY = 48;
 
 /**
  * Branch and bound on a weekly model, for its bound alone: the part with the least bound is split first, so that the
- * bound over all parts never falls. Rows and cuts enter when a point breaks them. Column to split on by pseudocosts,
- * tried out while they are little known.
+ * bound over all parts never falls. A solve is left once its bound is high enough for now, and is gone on with where the part
+ * becomes the least. Rows and cuts enter when a point breaks them. Column to split on by pseudocosts, tried out while they
+ * are little known.
  *
  * **Source**: Achterberg, Koch and Martin, Branching rules revisited, Operations Research Letters 33 (2005).
  */
@@ -55,7 +57,8 @@ export class BoundTree {
   private readonly costs: Pseudocosts;
   private readonly splittable: readonly number[];
   private readonly wide: Float64Array[];
-  private open: OpenPart[] = [];
+  private readonly open = new OpenParts();
+  private readonly implied: ImpliedHolds;
   private held: readonly Hold[] = [];
   private rootRounds = 0;
   private readonly rootBounds: number[] = [];
@@ -73,6 +76,7 @@ export class BoundTree {
     this.session = new LpSession(highs, weekly.model);
     this.pool = new RowPool(this.session);
     this.pool.add(weekly.lazyRows);
+    this.implied = new ImpliedHolds(weekly.model, weekly.lazyRows);
     this.splittable = weekly.model.columns.flatMap(({ integer }, column) => (integer ? [column] : []));
     this.wide = [this.session.lower.slice(), this.session.upper.slice()];
     this.costs = new Pseudocosts(guessWorths(weekly.model.columns));
@@ -82,17 +86,17 @@ export class BoundTree {
   get bound(): number {
     if (this.rootReport === undefined) return Number.NEGATIVE_INFINITY;
     if (this.rootRounds > 0) return this.rootReport.bound;
-    return this.open.reduce((least, part) => Math.min(least, part.bound), this.settled);
+    return Math.min(this.open.bound, this.settled);
   }
 
   get isDone(): boolean {
-    return this.rootReport !== undefined && this.rootRounds === 0 && this.open.length === 0;
+    return this.rootReport !== undefined && this.rootRounds === 0 && this.open.count === 0;
   }
 
   /** One solve more: a round of cuts at the root, or one part split in two. */
   step(incumbent: number): void {
     if (this.rootReport === undefined || this.rootRounds > 0) this.stepRoot(incumbent);
-    else this.split(incumbent);
+    else this.takeUp(incumbent);
   }
 
   private stepRoot(incumbent: number): void {
@@ -138,8 +142,7 @@ export class BoundTree {
     const now = this.rootReport?.bound as number;
     this.rootBounds.push(now);
     const earlier = this.rootBounds.at(-1 - ROOT_LOOK);
-    const open = Number.isFinite(incumbent) ? incumbent - now : GUESSED_GAP * Math.abs(now);
-    return earlier === undefined || now - earlier > ROOT_SHARE * open;
+    return earlier === undefined || now - earlier > ROOT_SHARE * openBetween(now, incumbent);
   }
 
   private solveRoot(): void {
@@ -174,62 +177,78 @@ export class BoundTree {
   private keep(report: LpReport, holds: readonly Hold[], atLeast: number, incumbent: number): void {
     const bound = Math.max(report.bound, atLeast);
     if (report.status === "impossible") return;
-    const fractional = report.status === "optimal" ? this.listFractional(report.values) : [];
-    if (bound >= incumbent || fractional.length === 0) this.settled = Math.min(this.settled, bound);
-    else this.open.push({ bound, holds, basis: this.session.readBasis(), fractional });
+    const fractional = report.status === "optimal" ? this.listFractional(report.values) : undefined;
+    const isStuck = fractional === undefined && bound - atLeast < LEAST_GAIN_MINOR;
+    if (bound >= incumbent || fractional?.length === 0 || isStuck) this.settled = Math.min(this.settled, bound);
+    else this.open.add({ bound, holds, basis: this.session.readBasis(), ...(fractional && { fractional }) });
   }
 
-  private listFractional(values: Float64Array): OpenPart["fractional"] {
+  private listFractional(values: Float64Array): Fractional[] {
     return this.splittable.flatMap((column) => {
       const value = values[column] as number;
       return Math.abs(value - Math.round(value)) > FRACTION ? [{ column, value }] : [];
     });
   }
 
-  private split(incumbent: number): void {
-    const part = this.takeLeast();
+  /** Goes on with the least part: where it was left, or with both sides of a column. */
+  private takeUp(incumbent: number): void {
+    const part = this.open.takeLeast();
     if (part === undefined) return;
     if (part.bound >= incumbent) {
       this.settled = Math.min(this.settled, part.bound);
       return;
     }
-    const { column, value } = this.choose(part, incumbent);
-    for (const up of [true, false]) {
-      const hold = this.holdOf(part, column, up ? Math.ceil(value) : undefined, up ? undefined : Math.floor(value));
-      const holds = [...part.holds, hold];
+    const { bound, holds, fractional } = part;
+    const enough = bound + Math.max(LEAST_STEP_MINOR, ENOUGH_SHARE * openBetween(bound, incumbent));
+    if (fractional === undefined) {
       this.apply(holds);
-      this.session.useBasis(part.basis);
-      let report = this.session.solve();
+      this.solvePart(part, holds, enough, incumbent);
+    } else this.split(part, this.choose(part, fractional, incumbent), enough, incumbent);
+  }
+
+  private split(part: OpenPart, { column, value }: Fractional, enough: number, incumbent: number): void {
+    for (const up of [true, false]) {
+      const holds = this.takeSide(part, column, value, up);
       this.parts++;
-      const distance = up ? Math.ceil(value) - value : value - Math.floor(value);
-      this.costs.learn(column, up, Math.min(report.bound, incumbent) - part.bound, distance);
-      if (
-        report.status === "optimal" &&
-        report.bound < incumbent &&
-        this.strengthen(report.values, 50, this.parts >= this.nextCuts) > 0
-      ) {
-        const before = report.bound;
-        report = this.session.solve();
-        report = { ...report, bound: Math.max(before, report.bound) };
-      }
-      this.keep(report, holds, part.bound, incumbent);
+      const reached = holds ? this.solvePart(part, holds, enough, incumbent) : Number.POSITIVE_INFINITY;
+      this.learn(part, column, value, up, Math.min(reached, incumbent));
     }
   }
 
-  private takeLeast(): OpenPart | undefined {
-    let at = 0;
-    for (let i = 1; i < this.open.length; i++)
-      if ((this.open[i] as OpenPart).bound < (this.open[at] as OpenPart).bound) at = i;
-    const part = this.open[at];
-    const last = this.open.pop();
-    if (last !== undefined && last !== part) this.open[at] = last;
-    return part;
+  /** Solves within the present bounds from the basis of a part, and tells the bound of the first solve. */
+  private solvePart(from: OpenPart, holds: readonly Hold[], enough: number, incumbent: number): number {
+    this.session.useBasis(from.basis);
+    let report = this.session.solve({ enough });
+    const first = report.bound;
+    if (
+      report.status === "optimal" &&
+      first < Math.min(incumbent, enough) &&
+      this.strengthen(report.values, 50, this.parts >= this.nextCuts) > 0
+    ) {
+      report = this.session.solve({ enough });
+      report = { ...report, bound: Math.max(first, report.bound) };
+    }
+    this.keep(report, holds, from.bound, incumbent);
+    return first;
   }
 
-  private holdOf(part: OpenPart, column: number, lower: number | undefined, upper: number | undefined): Hold {
-    const held = part.holds.findLast((hold) => hold.column === column);
-    const now = held ?? { lower: this.wide[0]?.[column] as number, upper: this.wide[1]?.[column] as number };
-    return { column, lower: lower ?? now.lower, upper: upper ?? now.upper };
+  private learn(part: OpenPart, column: number, value: number, up: boolean, reached: number): void {
+    this.costs.learn(column, up, reached - part.bound, up ? Math.ceil(value) - value : value - Math.floor(value));
+  }
+
+  /** Holds of one side of a split, put in place; undefined where no point keeps them. */
+  private takeSide(part: OpenPart, column: number, value: number, up: boolean): readonly Hold[] | undefined {
+    this.apply(part.holds);
+    const { lower, upper } = this.session;
+    const [least, most] = [lower[column] as number, upper[column] as number];
+    const side = up
+      ? { column, lower: Math.ceil(value), upper: most }
+      : { column, lower: least, upper: Math.floor(value) };
+    const more = this.implied.follow(side, lower, upper);
+    if (more === undefined) return undefined;
+    const holds = [...part.holds, ...more];
+    this.apply(holds);
+    return holds;
   }
 
   /** Puts the bounds of the columns as a part holds them. */
@@ -242,8 +261,8 @@ export class BoundTree {
   }
 
   /** The column to split on; the most promising ones are tried out first where little is known of them. */
-  private choose(part: OpenPart, incumbent: number): { column: number; value: number } {
-    const ranked = [...part.fractional].sort(
+  private choose(part: OpenPart, fractional: readonly Fractional[], incumbent: number): Fractional {
+    const ranked = [...fractional].sort(
       (a, b) => this.costs.score(b.column, b.value) - this.costs.score(a.column, a.value),
     );
     const looked = ranked.slice(0, LOOKED_AT);
@@ -256,21 +275,20 @@ export class BoundTree {
 
   private tryOut(part: OpenPart, column: number, value: number, incumbent: number): void {
     for (const up of [true, false]) {
-      const hold = this.holdOf(part, column, up ? Math.ceil(value) : undefined, up ? undefined : Math.floor(value));
-      this.apply([...part.holds, hold]);
-      this.session.useBasis(part.basis);
-      const { bound } = this.session.solve(LOOK_ITERATIONS);
-      this.costs.learn(
-        column,
-        up,
-        Math.min(bound, incumbent) - part.bound,
-        up ? Math.ceil(value) - value : value - Math.floor(value),
-      );
+      const holds = this.takeSide(part, column, value, up);
+      if (holds) this.session.useBasis(part.basis);
+      const reached = holds ? this.session.solve({ mostIterations: LOOK_ITERATIONS }).bound : Number.POSITIVE_INFINITY;
+      this.learn(part, column, value, up, Math.min(reached, incumbent));
     }
   }
 
   dispose(): void {
-    this.open = [];
+    this.open.clear();
     this.session.dispose();
   }
+}
+
+/** What is open between a bound and the incumbent; guessed while there is none. */
+function openBetween(bound: number, incumbent: number): number {
+  return Number.isFinite(incumbent) ? incumbent - bound : GUESSED_GAP * Math.abs(bound);
 }

@@ -17,8 +17,18 @@ export interface LpReport {
   readonly values: Float64Array;
 }
 
+/** Where a solve may stop early. */
+interface LpLimits {
+  readonly mostIterations?: number;
+  readonly enough?: number;
+}
+
 const BASIC = 1;
 const DEVEX = 1;
+/** How far above 0 a proof that there is no point must reach, its dearest price being 1. */
+const LEAST_PROOF = 1e-7;
+/** More than any point costs. */
+const NO_COST = 1e30;
 /** A price smaller than this is noise of the simplex method and is taken for 0. */
 const NO_PRICE = 1e-9;
 
@@ -36,11 +46,13 @@ export class LpSession {
   readonly lower: Float64Array;
   readonly upper: Float64Array;
   iterations = 0;
+  private isWarm = false;
   private readonly cost: Float64Array;
   private readonly rows: SparseRows;
   private readonly solver: Model;
   private readonly highs: Highs;
   private readonly reduced: Float64Array;
+  private readonly free: Float64Array;
 
   constructor(highs: Highs, model: LinearModel) {
     this.highs = highs;
@@ -49,6 +61,7 @@ export class LpSession {
     this.lower = Float64Array.from(model.columns, ({ lower }) => lower);
     this.upper = Float64Array.from(model.columns, ({ upper }) => upper);
     this.reduced = new Float64Array(this.cost.length);
+    this.free = new Float64Array(this.cost.length);
     this.rows = new SparseRows();
     for (const row of model.rows) this.rows.push(row, this.columnAt);
     this.solver = highs.createModel({
@@ -90,15 +103,15 @@ export class LpSession {
     this.solver.changeColBounds(column, lower, upper);
   }
 
-  /** Solves from the present basis; with `mostIterations` it may stop early. */
-  solve(mostIterations = 2_147_483_647): LpReport {
-    this.solver.options.set("simplex_iteration_limit", mostIterations);
+  /** Solves from the present basis; it may stop after `mostIterations`, and where no point can cost less than `enough`. */
+  solve({ mostIterations = 2_147_483_647, enough = NO_COST }: LpLimits = {}): LpReport {
+    this.solver.options.set({ simplex_iteration_limit: mostIterations, objective_bound: Math.min(enough, NO_COST) });
     this.solver.run();
     const status = this.solver.getModelStatus();
     this.iterations += Math.max(0, Number(this.solver.info.get("simplex_iteration_count")));
     const { modelStatus } = this.highs.constants;
     const { colValue, rowDual } = this.solver.getSolution();
-    if (status === modelStatus.infeasible)
+    if (status === modelStatus.infeasible && (!this.isWarm || this.isRuledOut()))
       return { status: "impossible", bound: Number.POSITIVE_INFINITY, values: colValue };
     const bound = rowDual.length === this.rows.count ? this.reckonBound(rowDual) : Number.NEGATIVE_INFINITY;
     return { status: status === modelStatus.optimal ? "optimal" : "cut-off", bound, values: colValue };
@@ -106,6 +119,7 @@ export class LpSession {
 
   /** From the first warm start on, presolve would only throw the basis away. */
   keepWarm(): void {
+    this.isWarm = true;
     this.solver.options.set({ presolve: "off", simplex_dual_edge_weight_strategy: DEVEX });
   }
 
@@ -152,9 +166,22 @@ export class LpSession {
     });
   }
 
-  private reckonBound(prices: ArrayLike<number>): number {
+  /** Whether the solver's ray proves that the present bounds leave no point: at its prices even one that costs nothing costs more than 0. */
+  private isRuledOut(): boolean {
+    const ray = Float64Array.from(this.solver.getDualRay()?.values ?? []);
+    const largest = ray.reduce((most, price) => Math.max(most, Math.abs(price)), 0);
+    if (ray.length !== this.rows.count || largest === 0) return false;
+    return (
+      this.reckonBound(
+        ray.map((price) => price / largest),
+        this.free,
+      ) > LEAST_PROOF
+    );
+  }
+
+  private reckonBound(prices: ArrayLike<number>, cost = this.cost): number {
     const { reduced, rows } = this;
-    reduced.set(this.cost);
+    reduced.set(cost);
     let bound = 0;
     for (let row = 0; row < rows.count; row++) {
       const price = prices[row] as number;

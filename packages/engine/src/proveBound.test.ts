@@ -146,6 +146,8 @@ describe("a bound never lies", () => {
 
   test("the cheapest of all plans of a tiny problem is not below it, and close where all is tried", async () => {
     const gaps: number[] = [];
+    // How close the bounds are is told of the same weeks each time, since few drawn ones say little of it.
+    const same = fc.sample(tinyWeek, { numRuns: 7, seed: 7 });
     await fc.assert(
       fc.asyncProperty(tinyWeek, async (problem) => {
         const cheapest = tryEveryPlan(problem);
@@ -160,10 +162,11 @@ describe("a bound never lies", () => {
         if (beside.status !== "proven") return;
         expect(beside.boundMinor).toBeLessThanOrEqual(cheapest);
         expect(beside.boundMinor as number).toBeGreaterThanOrEqual((outcome.boundMinor as number) - 0.05);
-        gaps.push((cheapest - (outcome.boundMinor as number)) / cheapest);
+        if (same.includes(problem)) gaps.push((cheapest - (outcome.boundMinor as number)) / cheapest);
       }),
-      { numRuns: 15, endOnFailure: true },
+      { numRuns: 15, endOnFailure: true, examples: same.map((problem) => [problem]) },
     );
+    expect(gaps.length).toBeGreaterThan(3);
     const median = gaps.sort((a, b) => a - b)[gaps.length >> 1];
     expect(median).toBeLessThan(0.05);
   });
