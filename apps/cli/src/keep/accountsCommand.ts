@@ -15,7 +15,6 @@ import * as v from "valibot";
 import type { ExitCode } from "../exitCodes.ts";
 import { findPrice } from "../input/findPrice.ts";
 import type { Terminal } from "../output/Terminal.ts";
-import { refuse } from "../words/Fault.ts";
 import { tellDaysTurned } from "../words/keepFaultWords.ts";
 import { AccountsReport } from "./AccountsReport.ts";
 import type { KeepAsk } from "./KeepAsk.ts";
@@ -40,9 +39,10 @@ export function accountsCommand(ask: AccountsAsk, terminal: Terminal): Promise<E
     const to = ask.to ?? day;
     const first = ask.each === "day" ? startOf(to, "week") : edited.startsOn;
     const from = ask.from ?? ([first, to].sort()[0] as CivilDate);
-    if (from > to) return refuse(tellDaysTurned(from, to));
     const price = ask.kwh === undefined ? undefined : findPrice(ask.kwh, edited.currency, `--kwh ${ask.kwh}`);
-    if (price?.ok === false) return price;
+    const turned = from > to ? [tellDaysTurned(from, to)] : [];
+    if (turned.length > 0 || price?.ok === false)
+      return { ok: false, faults: [...turned, ...(price?.ok === false ? price.faults : [])] };
     const data = toAccountsReport(open, ask.each, from, to, price?.value ?? edited.energyPrice?.kwhMinor);
     const lines = layAccounts({ ...terminal.page, data, names: toKeepNames(open, stateThen) });
     return { ok: true, value: { data, lines } };

@@ -91,7 +91,7 @@ function addBought(program: Command, terminal: Terminal, end: End): void {
         words: string[],
         { size, ...options }: Given<BoughtAsk, "packs" | "sizes"> & { size: BoughtAsk["sizes"] },
       ) => {
-        const packs = refusing(() => words.flatMap((word) => gatherPacks(word)), program);
+        const packs = readAll(words, (word) => gatherPacks(word), program).flat();
         end(await boughtCommand({ ...options, sizes: size, packs }, terminal));
       },
     );
@@ -112,7 +112,7 @@ function addAtHand(program: Command, terminal: Terminal, end: End): void {
         words: string[],
         { in: place, ...options }: Given<FoundAsk, "items" | "place"> & { in?: FoundAsk["place"] },
       ) => {
-        const items = refusing(() => words.map(parseItem), program);
+        const items = readAll(words, parseItem, program);
         end(await foundCommand({ ...options, items, ...(place !== undefined && { place }) }, terminal));
       },
     );
@@ -130,7 +130,7 @@ function addAtHand(program: Command, terminal: Terminal, end: End): void {
 }
 
 function addStock(program: Command, terminal: Terminal, end: End): void {
-  const items = (words: readonly string[]) => refusing(() => words.map(parseItem), program);
+  const items = (words: readonly string[]) => readAll(words, parseItem, program);
   addOne(program, "used", KEEP_HELP.used)
     .argument("<item...>", KEEP_HELP.items)
     .addHelpText("after", KEEP_HELP.itemsAfter)
@@ -194,7 +194,7 @@ function addRated(program: Command, terminal: Terminal, end: End): void {
     .argument("<dish...>", KEEP_HELP.ratedDishes)
     .addHelpText("after", KEEP_HELP.ratedAfter)
     .action(async (words: string[], options: KeepAsk) => {
-      const dishes = refusing(() => words.map(parsePoints), program);
+      const dishes = readAll(words, parsePoints, program);
       end(await ratedCommand({ ...options, dishes }, terminal));
     });
 }
@@ -255,14 +255,19 @@ function addWhole(program: Command, terminal: Terminal, end: End): void {
     .action(async (file: string, options: KeepAsk) => end(await restoreCommand({ ...options, file }, terminal)));
 }
 
-/** What a reader gives; what it refuses is told as wrong usage. */
-function refusing<Value>(read: () => Value, program: Command): Value {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof InvalidArgumentError) return program.error(`error: ${error.message}`);
-    throw error;
-  }
+/** What a reader gives of each word; all that it refuses is told at once, as wrong usage. */
+function readAll<Value>(words: readonly string[], read: (word: string) => Value, program: Command): Value[] {
+  const refused: string[] = [];
+  const values = words.flatMap((word) => {
+    try {
+      return [read(word)];
+    } catch (error) {
+      if (!(error instanceof InvalidArgumentError)) throw error;
+      refused.push(`error: ${error.message}`);
+      return [];
+    }
+  });
+  return refused.length === 0 ? values : program.error(refused.join("\n"));
 }
 
 /** Gathers words of an option that may come several times. */

@@ -75,25 +75,29 @@ interface Shopping {
 type Missing = Extract<EventBody, { kind: "at-shelf" }>;
 
 function findVisits(ask: BoughtAsk, open: OpenKeep): Found<Shopping> {
-  const shop = ask.shop === undefined ? undefined : findShop(ask.shop, open);
-  if (shop?.ok === false) return shop;
-  const trips = openTrips(open.state, open.day).filter(({ trip }) => shop === undefined || trip.shop === shop.value);
+  const asked = ask.shop === undefined ? undefined : findShop(ask.shop, open);
+  const shop = asked?.ok ? asked.value : undefined;
+  const trips = openTrips(open.state, open.day).filter(({ trip }) => shop === undefined || trip.shop === shop);
   const toTick = tripsToTick(trips, open.day);
-  if (ask.all && toTick.length === 0) return refuse(tellNothingPlanned());
-  const named = ask.packs.map((asked) => toLine(asked, ask, open, toTick, shop?.value));
+  const fare = ask.fare === undefined ? undefined : findPrice(ask.fare, open.edited.currency, `--fare ${ask.fare}`);
+  const named = ask.packs.map((each) => toLine(each, ask, open, toTick, shop));
   const facts = [...ask.sizes, ...ask.useBy, ...ask.bestBefore].filter(({ name }) => !isNamed(name, ask, toTick, open));
-  const missing = ask.notThere.map((name) => toMissing(name, open, toTick, shop?.value));
+  const missing = ask.notThere.map((name) => toMissing(name, open, toTick, shop));
   const faults = [
+    ...(asked?.ok === false ? asked.faults : []),
+    ...(ask.all && toTick.length === 0 ? [tellNothingPlanned()] : []),
     ...named.flatMap((one) => (one.ok ? [] : one.faults)),
     ...facts.map(({ name }) => tellUnknownPack(name, open.edited.packs)),
     ...missing.flatMap((one) => (one.ok ? [] : one.faults)),
     ...atOdds(named, missing),
+    ...(fare?.ok === false ? fare.faults : []),
   ];
   if (faults.length > 0) return { ok: false, faults };
   const lines = named.flatMap((one) => (one.ok ? [one.value] : []));
   const notThere = missing.flatMap((one) => (one.ok ? [one.value] : []));
   const rest = ask.all ? restOf(toTick, [...lines, ...notThere], ask) : [];
-  const visits = toVisits([...lines, ...rest], notThere, ask, open, toTick);
+  const paid = { ...(fare?.ok && { fareMinor: fare.value }), isAll: ask.all };
+  const visits = toVisits([...lines, ...rest], notThere, paid, toTick);
   return visits.ok ? { ok: true, value: { visits: visits.value, missing: notThere } } : visits;
 }
 
@@ -168,10 +172,10 @@ function toLine(
   shop: string | undefined,
 ): Found<Line> {
   const pack = findPack(asked.name, kitchen.packs, plannedPacks(trips), shop);
-  if (!pack.ok) return pack;
-  const { id } = pack.value;
   const price = asked.price === undefined ? undefined : findPrice(asked.price, edited.currency, asked.text);
-  if (price?.ok === false) return price;
+  if (!pack.ok || price?.ok === false)
+    return { ok: false, faults: [...(pack.ok ? [] : pack.faults), ...(price?.ok === false ? price.faults : [])] };
+  const { id } = pack.value;
   const open = trips.flatMap(({ lines }) => lines).find((line) => line.pack === id)?.lots ?? [];
   const count = asked.count ?? Math.max(1, open.length);
   const priced = price === undefined ? {} : { priceMinor: price.value };
@@ -228,18 +232,15 @@ function restOf(trips: readonly OpenTrip[], named: readonly { readonly pack: str
 function toVisits(
   lines: readonly Line[],
   missing: readonly Missing[],
-  ask: BoughtAsk,
-  open: OpenKeep,
+  { fareMinor: told, isAll }: { readonly fareMinor?: number; readonly isAll: boolean },
   trips: readonly OpenTrip[],
 ): Found<Visit[]> {
   // Where nothing of the list was there, the way was made all the same.
   const shops = [...new Set([...lines, ...missing].map(({ shop }) => shop))];
-  if (ask.fare !== undefined && shops.length > 1) return refuse(tellFareOfWhich());
-  const fare = ask.fare === undefined ? undefined : findPrice(ask.fare, open.edited.currency, `--fare ${ask.fare}`);
-  if (fare?.ok === false) return fare;
+  if (told !== undefined && shops.length > 1) return refuse(tellFareOfWhich());
   const visits = shops.map((shop): Visit => {
     const planned = trips.find(({ trip }) => trip.shop === shop);
-    const fareMinor = fare?.value ?? (ask.all ? planned?.trip.fareMinor : undefined);
+    const fareMinor = told ?? (isAll ? planned?.trip.fareMinor : undefined);
     return {
       shop,
       lines: lines.filter((line) => line.shop === shop).map(({ shop: _shop, ...line }) => line),

@@ -163,6 +163,7 @@ test("what was found enters with all that is told of it, at no known cost where 
   ]);
   const line = (await stores()).lots.find(({ food }) => food === "butter-salted");
   expect([line?.costMinor, line?.until]).toEqual([180, "2026-12-10"]);
+  expect((await run("found onion=5")).printed).toContain("what it cost is not known");
   expect((await run("found onion=5 --in freezer")).printed).toContain("Nobody here knows how long");
 });
 
@@ -243,6 +244,28 @@ test("several faults at once are all told, and nothing is written", async () => 
   const { code, printed } = await run("found onin=5 lemon=0 --cost x --since 2026-12-09 --json");
   const codes = v.parse(FaultReport, JSON.parse(printed)).faults.map((fault) => fault.code);
   expect([code, codes]).toEqual([2, ["thing-unknown", "amount", "cost-of-which", "day-at-odds"]]);
+  const codesOf = async (words: string) =>
+    v.parse(FaultReport, JSON.parse((await run(`${words} --json`)).printed)).faults.map((fault) => fault.code);
+  expect(await codesOf("bought --all foo=1.234 bar --use-by odd=2026-12-08 --fare two --shop Nowhere")).toEqual([
+    "shop-unknown",
+    "nothing-planned",
+    "pack-unknown",
+    "price",
+    "pack-unknown",
+    "pack-unknown",
+    "price",
+  ]);
+  expect(await codesOf("prices --seen foo --seen bar=1.234 --size odd=5")).toEqual([
+    "pack-unknown",
+    "price-missing",
+    "pack-unknown",
+    "price",
+    "pack-unknown",
+  ]);
+  expect(await codesOf("accounts --from 2026-12-09 --to 2026-12-08 --kwh dear")).toEqual(["days-turned", "price"]);
+  const { talked } = await run("used onion=x lemon=y");
+  expect(talked).toContain('"onion=x" is not written');
+  expect(talked).toContain('"lemon=y" is not written');
   expect((await run("history --last 1000 --json")).printed).toBe(rows);
 });
 

@@ -43,14 +43,14 @@ export function pricesCommand(ask: PricesAsk, terminal: Terminal): Promise<ExitC
 function listSeen({ seen, sizes, at, shop }: PricesAsk, open: OpenKeep): Found<EventBody[]> {
   const { edited, kitchen, day, names } = open;
   const strangers = sizes.filter(({ name }) => !seen.some((asked) => asked.name === name));
-  if (strangers.length > 0)
-    return { ok: false, faults: strangers.map(({ name }) => tellUnknownPack(name, kitchen.packs)) };
   const found = seen.map((asked): Found<EventBody> => {
     const pack = findPack(asked.name, kitchen.packs, [], shop);
-    if (!pack.ok) return pack;
-    if (asked.price === undefined) return refuse(tellNoPriceGiven(asked.text));
-    const price = findPrice(asked.price, edited.currency, asked.text);
-    if (!price.ok) return price;
+    const price =
+      asked.price === undefined
+        ? refuse(tellNoPriceGiven(asked.text))
+        : findPrice(asked.price, edited.currency, asked.text);
+    if (!pack.ok || !price.ok)
+      return { ok: false, faults: [...(pack.ok ? [] : pack.faults), ...(price.ok ? [] : price.faults)] };
     const massG = sizes.find(({ name }) => name === asked.name)?.value;
     const { id, shop: of, offer } = pack.value;
     const stays = offer !== undefined && price.value === pack.value.priceMinor;
@@ -67,7 +67,10 @@ function listSeen({ seen, sizes, at, shop }: PricesAsk, open: OpenKeep): Found<E
       },
     };
   });
-  const faults = found.flatMap((one) => (one.ok ? [] : one.faults));
+  const faults = [
+    ...found.flatMap((one) => (one.ok ? [] : one.faults)),
+    ...strangers.map(({ name }) => tellUnknownPack(name, kitchen.packs)),
+  ];
   return faults.length > 0
     ? { ok: false, faults }
     : { ok: true, value: found.flatMap((one) => (one.ok ? [one.value] : [])) };

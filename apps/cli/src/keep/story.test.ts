@@ -91,14 +91,24 @@ test("the plan follows what was told: the accepted week is mended, accepted agai
   const evening = addDays(FIRST, 4);
   await third(`sitting evening --skipped maris --on ${evening} --kitchen mended`);
   await third(`sitting midday --guests 1 --on ${FIRST} --kitchen mended`);
+  const now = v.parse(TodayReport, JSON.parse((await third("today --kitchen mended --json")).printed));
+  expect(now.news).toBeGreaterThan(0);
+  const find = JSON.parse((await third("found onion=3kg --cost 2.10 --kitchen mended --json")).printed).rows[0].stock;
   const first = await third("mend mended --accept --json");
   const report = v.parse(MendReport, JSON.parse(first.printed));
+  expect(report.week.besides).toEqual([{ stock: expect.objectContaining({ id: find.id, massG: 3000 }), paidMinor: 0 }]);
+  const { openingMinor, tillMinor, platesMinor, wasteMinor, carryOverMinor } = report.week.accounts;
+  expect(openingMinor + tillMinor).toBe(platesMinor + wasteMinor + carryOverMinor);
+  expect(report.week.lots.find(({ id }) => id === find.id)?.costMinor).toBe(210);
   expect([first.code, first.talked]).toEqual([0, expect.stringContaining("Accepted in mended.")]);
-  const seats = ({ week }: MendReport) =>
+  const seats = ({ week }: Pick<MendReport, "week">) =>
     week.sittings.find(({ date, kind }) => date === evening && kind === "evening")?.eaters;
   expect(seats(report)).toEqual(["joren"]);
-  const again = v.parse(MendReport, JSON.parse((await third("mend mended --json")).printed));
-  expect([again.kept, again.sittings, seats(again)]).toEqual([true, [], ["joren"]]);
+  const again = await third("mend mended --out again.json");
+  const week = v.parse(WeekPlan, JSON.parse(readFileSync(join(folder, "again.json"), "utf8")));
+  for (const words of ["the plan stands as it was", "AT HAND BESIDES", "onion, 3 kg: "])
+    expect(again.printed).toContain(words);
+  expect([seats({ week }), week.besides]).toEqual([["joren"], report.week.besides]);
   const late = await runnerIn(folder, addDays(FIRST, 30))("mend mended");
   expect([late.code, late.talked]).toEqual([2, expect.stringContaining("No accepted week holds")]);
 });

@@ -1,4 +1,4 @@
-import { tellCount, tellDay, tellDayShort, tellMinutes, tellMoney } from "@halfloaf/words/en";
+import { tellCount, tellDay, tellDayShort, tellMass, tellMinutes, tellMoney } from "@halfloaf/words/en";
 import { harmless } from "../output/harmless.ts";
 import { layTable, spread, wrap, wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
@@ -18,7 +18,7 @@ type Part = (page: MendPage) => string[];
 
 /** What changes and why, what it costs, the price of keeping, what is bought otherwise, the days that changed. */
 export function layMend(page: MendPage): string[] {
-  const parts: Part[] = [layChanges, layOtherWays, layCosts, layKeeping, layBuying, layDays, layGuests];
+  const parts: Part[] = [layChanges, layOtherWays, layBesides, layCosts, layKeeping, layBuying, layDays, layGuests];
   const laid = parts.map((part) => part(page)).filter((lines) => lines.length > 0);
   return laid.flatMap((lines, at) => (at === 0 ? lines : ["", ...lines]));
 }
@@ -47,6 +47,19 @@ function layChanges(page: MendPage): string[] {
     ];
   });
   return [title, "", ...lines];
+}
+
+/** What came besides the week's lists and is planned with, and how much of it is used. */
+function layBesides(page: MendPage): string[] {
+  const { report, names, width } = page;
+  const lots = new Map(report.week.lots.map((lot) => [lot.id, lot]));
+  const lines = (report.week.besides ?? []).flatMap(({ stock, paidMinor }) => {
+    const paid = paidMinor > 0 ? `, paid ${tellMoney(paidMinor, report.currency)}` : "";
+    const used = lots.get(stock.id)?.usedG ?? 0;
+    const use = used > 0 ? `${tellMass(used)} of it is planned for` : "none of it is planned for";
+    return wrapBehind("  ", `${names.food(stock.food)}, ${tellMass(stock.massG)}${paid}: ${use}`, width);
+  });
+  return lines.length === 0 ? [] : [head(page, "At hand besides"), "", ...lines];
 }
 
 /** Dishes that stay and are cooked with other makings. */

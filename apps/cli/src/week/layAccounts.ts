@@ -4,10 +4,11 @@ import { headingOf, moneyOf, type WeekPage } from "./WeekPage.ts";
 
 /** The accounts: what was there and what was paid equals plates, waste and what is carried over. */
 export function layAccounts(page: WeekPage): string[] {
-  const { accounts } = page.plan;
+  const { accounts, besides } = page.plan;
+  const opening = besides === undefined ? "Stores at the start" : "Stores at the start, and what came besides";
   const money = (minor: number) => moneyOf(page, minor);
   const rows = [
-    ["", "Stores at the start", money(accounts.openingMinor), ""],
+    ["", opening, money(accounts.openingMinor), ""],
     ["+", "Paid at the tills", money(accounts.tillMinor), money(accounts.openingMinor + accounts.tillMinor)],
     ["=", "On the plates", money(accounts.platesMinor), ""],
     ["+", "Thrown away", money(accounts.wasteMinor), ""],
@@ -34,9 +35,15 @@ function tellRest(page: WeekPage): string[] {
   const paid = tillMinor + faresMinor;
   const fares = faresMinor > 0 ? ` (tills ${moneyOf(page, tillMinor)}, fares ${moneyOf(page, faresMinor)})` : "";
   const left = budgetMinor === undefined ? [] : [tellBudget(page, budgetMinor, paid, fares)];
+  const besidesMinor = (page.plan.besides ?? []).reduce((sum, { paidMinor }) => sum + paidMinor, 0);
   return [
     ...(budgetMinor === undefined && faresMinor > 0 ? [`Money paid: ${moneyOf(page, paid)}${fares}.`] : []),
     ...left,
+    ...(besidesMinor > 0
+      ? [
+          `Paid besides the buying list: ${moneyOf(page, besidesMinor)}; as far as the plan left it, the budget is less by that.`,
+        ]
+      : []),
     ...(estimatedMinor > 0 ? [`Estimated prices make up ${moneyOf(page, estimatedMinor)} of the tills.`] : []),
     ...tellRisen(page),
     ...(page.plan.boxes ?? []).map(

@@ -5,6 +5,7 @@ import {
   type Kitchen,
   readWeekPlan,
   stateTogether,
+  stockBesides,
   type Tables,
   toMenuProblem,
   WeekPlan,
@@ -82,7 +83,7 @@ async function openWeek(
   const opened = await openAnyKitchen(name, terminal, starter, week.from);
   if (!opened.ok) return opened;
   const { kitchen, tables } = opened.value;
-  const asked = withStandRise(kitchen, week.accounts.risen?.pct ?? 0);
+  const asked = withStandRise(stockBesides(kitchen, week), week.accounts.risen?.pct ?? 0);
   const task = toTask(asked, tables, week);
   const plan = readWeekPlan(week, task.stated);
   if (!plan.ok) return { ok: false, faults: plan.issues.map(tellMisfit) };

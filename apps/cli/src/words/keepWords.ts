@@ -50,7 +50,9 @@ const TOLD: Told = {
       "dish" in stock
         ? `${tellPortions(stock.portions)} of ${names.dish(stock.dish)}`
         : `${tellMass(stock.massG)} of ${names.food(stock.food)}`;
-    return `Put in the ${tellPlace(stock.place)}: ${what}, worth ${money(stock.costMinor, names)}.`;
+    const isUnknown = "costUnknown" in stock && stock.costUnknown === true;
+    const worth = isUnknown ? "what it cost is not known" : `worth ${money(stock.costMinor, names)}`;
+    return `Put in the ${tellPlace(stock.place)}: ${what}, ${worth}.`;
   },
   bought: ({ food, massG, costMinor, shop, pack }, names) => {
     const what = pack === undefined ? `${names.food(food)}, ${tellMass(massG)}` : names.pack(pack);

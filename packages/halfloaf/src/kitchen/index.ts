@@ -65,6 +65,7 @@ export { Eater, Kit, Kitchen, Limits, WeeklySitting, Worth } from "./kitchen.ts"
 export { PutBy, PuttingBy } from "./putBy.ts";
 export { readWeekPlan } from "./readWeekPlan.ts";
 export { withStandRise } from "./standRise.ts";
+export { stockBesides } from "./stockBesides.ts";
 export { parseTables, type TableFiles, type Tables, withOwnFoodsAndDishes } from "./tables.ts";
 export { PLANNED_COMPONENTS } from "./toMenuDish.ts";
 export { type KitchenProblem, toMenuProblem } from "./toMenuProblem.ts";

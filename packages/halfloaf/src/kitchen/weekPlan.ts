@@ -2,6 +2,7 @@ import * as v from "valibot";
 import { SITTING_KINDS } from "../dish/index.ts";
 import { Id } from "../food/index.ts";
 import { CivilDate } from "../quantity/index.ts";
+import { Lot } from "../stores/index.ts";
 import { WISH_ENTRIES } from "./wish.ts";
 
 const minor = v.pipe(v.number(), v.integer());
@@ -122,6 +123,12 @@ const LotAccount = v.strictObject({
   leftMinor: minor,
 });
 
+/**
+ * A lot that came to hand besides what the plan bought: found, or bought besides its lists. It is among the lots of the stores, and
+ * `paidMinor` is what a till said for it, 0 for what was found.
+ */
+const LotBesides = v.strictObject({ stock: Lot, paidMinor: minor });
+
 /** The sums of the plan: opening + till = plates + waste + carry-over. */
 const WeekAccounts = v.strictObject({
   openingMinor: minor,
@@ -198,6 +205,8 @@ export const WeekPlan = v.strictObject({
   batches: v.array(PlannedCooking),
   trips: v.array(PlannedTrip),
   lots: v.array(LotAccount),
+  /** What came besides the plan and is planned with; absent = nothing. */
+  besides: v.optional(v.array(LotBesides)),
   /** Boxes put by for later weeks; what they cost is part of the carry-over. */
   boxes: v.optional(v.array(PlannedBox)),
   accounts: WeekAccounts,

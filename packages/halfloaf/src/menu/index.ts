@@ -27,6 +27,7 @@ export { type ChangeOptions, type ChangeOutcome, changeProblem } from "./replan/
 export type { UnfitChange, UnfitReason } from "./replan/findUnfitChanges.ts";
 export type { Judge, JudgedFault, Verdict } from "./replan/Judge.ts";
 export type { Absent, ChangedWeek, Loss, LotName, MenuChange } from "./replan/MenuChange.ts";
+export { paidOf } from "./replan/paidOf.ts";
 export { type KeepingPrice, priceKeeping } from "./replan/priceKeeping.ts";
 export { type Remainder, toRemainder } from "./replan/Remainder.ts";
 export { type ReplanOptions, type ReplanOutcome, replan } from "./replan/replan.ts";

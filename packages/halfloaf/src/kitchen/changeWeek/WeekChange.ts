@@ -1,4 +1,5 @@
 import type { CivilDate } from "../../quantity/index.ts";
+import type { Lot } from "../../stores/index.ts";
 import type { SittingKind } from "../datedSittings.ts";
 
 /** Some sittings of a day: those of a kind, or of these the one that an eater sits at. */
@@ -22,6 +23,8 @@ export type WeekChange =
   | { readonly kind: "skip"; readonly at: SittingName }
   /** So many standard portions more are eaten, by people whose needs the kitchen does not know. */
   | { readonly kind: "guest"; readonly at: SittingName; readonly portions: number }
+  /** A lot came to hand besides what the week buys: found, or bought, for what a till said. It may be used from today on. */
+  | { readonly kind: "came"; readonly stock: Lot; readonly paidMinor: number }
   /** The packs of this lot's kind, by its id in the week, are bought already on today's trip: they stay. */
   | { readonly kind: "bought"; readonly lot: string }
   /** A lot at hand, by its id in the week, can't be eaten any more: all that is left, so many grams, or from the day after one on. */

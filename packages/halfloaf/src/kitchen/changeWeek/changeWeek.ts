@@ -5,6 +5,7 @@ import type { Kitchen } from "../kitchen.ts";
 import type { Tables } from "../tables.ts";
 import type { KitchenProblem } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
+import { listCome, withBesides } from "./comeBesides.ts";
 import { repricePacks } from "./repricePacks.ts";
 import { type RestoredWeek, restoreWeek, weekIssue } from "./restoreWeek.ts";
 import { reseat, weighSittings } from "./Seats.ts";
@@ -36,19 +37,30 @@ export function changeWeek(
   const last = addDays(week.from, week.days - 1);
   if (today < week.from || today > last)
     return { ok: false, issues: [weekIssue("day-outside", ["today"], `a day from ${week.from} to ${last}`, today)] };
-  const restored = restoreWeek(kitchen, tables, week);
+  const { come } = listCome(changes, tables);
+  const restored = restoreWeek(kitchen, tables, withBesides(week, come));
   if (!restored.ok) return restored;
   return changeRestored(kitchen, tables, restored.value, changes, today);
 }
 
-/** The same for a week that is restored already, which takes most of the time; `today` is one of its days. */
+/**
+ * The same for a week that is restored already, which takes most of the time; `today` is one of its days. Where something came
+ * besides that it does not know of, it is restored anew, since new stock may make other dishes possible.
+ */
 export function changeRestored(
   kitchen: Kitchen,
   tables: Tables,
-  before: RestoredWeek,
+  restored: RestoredWeek,
   changes: readonly WeekChange[],
   today: CivilDate,
 ): Parsed<ChangedKitchenWeek> {
+  const { come, issues } = listCome(changes, tables);
+  if (issues.length > 0) return { ok: false, issues };
+  const week = withBesides(restored.week, come);
+  const known: Parsed<RestoredWeek> =
+    week === restored.week ? { ok: true, value: restored } : restoreWeek(kitchen, tables, week);
+  if (!known.ok) return known;
+  const before = known.value;
   const asked = toMenuChanges(kitchen, tables, before, changes);
   if (!asked.ok) return asked;
   const day = daysBetween(before.stated.from, today);
@@ -62,7 +74,7 @@ export function changeRestored(
   const { value } = outcome;
   const losses = [...before.losses, ...value.losses];
   const stated = restate(kitchen, before, value, changes, today);
-  return { ok: true, value: { before, stated, week: { ...value, losses } } };
+  return { ok: true, value: { before, stated, week: { ...value, losses, hasMore: come.length > 0 } } };
 }
 
 function toIssue(at: number, reason: UnfitReason): Issue {

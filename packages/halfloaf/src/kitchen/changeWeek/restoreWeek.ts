@@ -6,14 +6,18 @@ import type { DatedSitting } from "../datedSittings.ts";
 import type { Kitchen } from "../kitchen.ts";
 import { readWeekPlan } from "../readWeekPlan.ts";
 import { withStandRise } from "../standRise.ts";
+import { stockBesides } from "../stockBesides.ts";
 import type { Tables } from "../tables.ts";
 import { type KitchenProblem, toMenuProblem } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
+import { payBesides } from "./comeBesides.ts";
 import { repricePacks } from "./repricePacks.ts";
 import { leaveSeats, reseat, type Seats, setPlates, toSeats } from "./Seats.ts";
 
 /** A kept week stated anew as it was when it was written, with what earlier changes made of it. */
 export interface RestoredWeek extends Seats {
+  /** The file itself. */
+  readonly week: WeekPlan;
   readonly plan: MenuPlan;
   /** What the file says was thrown away before its time. */
   readonly losses: readonly Loss[];
@@ -24,14 +28,14 @@ const DUST_G = 1e-3;
 
 /**
  * States the days of a kept week as a problem again: those who were away stay away, guests sit where they sat, prices
- * that were paid or expected are those of the file, what went off is gone; what it cooks at once takes the minutes of its order
+ * that were paid or expected are those of the file, what came besides is there, what went off is gone; what it cooks at once takes the minutes of its order
  * of work. All else is as the kitchen now says. Every place where the file does not fit the kitchen is an issue with its path
  * in the file.
  */
 export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan): Parsed<RestoredWeek> {
-  const strangers = findStrangers(kitchen, week);
+  const strangers = [...findStrangers(kitchen, week), ...findStrangeFoods(tables, week)];
   if (strangers.length > 0) return { ok: false, issues: strangers };
-  const asked = withStandRise(kitchen, week.accounts.risen?.pct ?? 0);
+  const asked = withStandRise(stockBesides(kitchen, week), week.accounts.risen?.pct ?? 0);
   const fresh = toMenuProblem(asked, tables, week.from, week.days, week.batches);
   const seats = restoreSeats(kitchen, week, toSeats(fresh));
   const stated = restorePrices(kitchen, week, seats.stated);
@@ -39,7 +43,8 @@ export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan): P
   if (!read.ok) return read;
   const losses = findLosses(week, stated, read.value);
   const timed = stateTogether(stated, read.value, asked, tables);
-  return { ok: true, value: { ...seats, stated: timed, plan: read.value, losses } };
+  const problem = payBesides(timed.problem, read.value, week);
+  return { ok: true, value: { ...seats, stated: { ...timed, problem }, plan: read.value, losses, week } };
 }
 
 /** Eaters of the file that are neither the kitchen's nor guests. */
@@ -51,6 +56,13 @@ function findStrangers(kitchen: Kitchen, week: WeekPlan): Issue[] {
         ? []
         : [weekIssue("eater-unknown", ["sittings", at, "eaters", i], "an eater of the kitchen", id)],
     ),
+  );
+}
+
+/** Foods of what came besides that no table has. */
+function findStrangeFoods({ foods }: Tables, { besides = [] }: WeekPlan): Issue[] {
+  return besides.flatMap(({ stock: { food } }, at) =>
+    foods.has(food) ? [] : [weekIssue("food-unknown", ["besides", at, "stock", "food"], "a food of the table", food)],
   );
 }
 

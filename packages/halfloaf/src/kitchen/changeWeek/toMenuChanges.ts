@@ -49,6 +49,9 @@ function translate(change: WeekChange, context: Context): readonly MenuChange[] 
       if (!isDish(change.dish, context)) return weekIssue("dish-unknown", [], "a dish of the kitchen", change.dish);
       return allOf(stated.problem.dishes, change.dish).map((dish) => ({ kind: "refuse", dish }));
     }
+    case "came":
+      // The stated week has it among its lots already.
+      return [];
     case "want":
       return wish(change, context);
     case "price":

@@ -16,7 +16,7 @@ type LotAccount = WeekPlan["lots"][number];
 export function writeWeek(
   kitchen: Kitchen,
   tables: Tables,
-  { stated, week }: Pick<ChangedKitchenWeek, "stated" | "week">,
+  { before, stated, week }: ChangedKitchenWeek,
   plan: MenuPlan,
   search: WeekPlan["search"],
 ): WeekPlan {
@@ -39,7 +39,8 @@ export function writeWeek(
     wasteMinor: sum(({ wastedMinor }) => wastedMinor),
     carryOverMinor: sum(({ leftMinor }) => leftMinor) + boxedMinor,
   };
-  return { ...written, lots, accounts };
+  const { besides } = before.week;
+  return { ...written, lots, ...(besides && { besides }), accounts };
 }
 
 function endOn(lot: LotAccount, date: CivilDate): LotAccount {

@@ -4,6 +4,7 @@ import { type Caution, cautionsOf } from "../../safety/index.ts";
 import type { SittingKind } from "../datedSittings.ts";
 import type { Kitchen } from "../kitchen.ts";
 import { PUT_BY_CAUTION } from "../statePutBy.ts";
+import { stockBesides } from "../stockBesides.ts";
 import type { Tables } from "../tables.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { chooseUsed, freshOf } from "./listCookings.ts";
@@ -77,12 +78,13 @@ const THAW_MINUTES = DAY;
  * have, and the days outside the plan, bring no job.
  */
 export function jobsOfDay(
-  week: Pick<WeekPlan, "sittings" | "batches">,
-  kitchen: Pick<Kitchen, "stores" | "putBy" | "authorities">,
+  week: Week,
+  kitchenThen: Pick<Kitchen, "stores" | "putBy" | "authorities">,
   tables: Pick<Tables, "dishes" | "foods" | "safety">,
   date: CivilDate,
   pace: Pace = {},
 ): DayJob[] {
+  const kitchen = stockBesides(kitchenThen, week);
   const dishes = new Map(tables.dishes.map((dish) => [dish.id, dish]));
   const jobs = week.batches.flatMap((batch, at): DayJob[] => {
     const dish = dishes.get(batch.dish);
@@ -110,7 +112,7 @@ function dayOf(job: DayJob): CivilDate {
   return addDays(FIRST_DAY, isNight ? day - 1 : day);
 }
 
-type Week = Pick<WeekPlan, "sittings" | "batches">;
+type Week = Pick<WeekPlan, "sittings" | "batches" | "besides">;
 
 function listCooking({ batches }: Week, at: number): DayJob[] {
   const { dish, date, kind, portions, elapsedMinutes, taken } = batches[at] as Week["batches"][number];

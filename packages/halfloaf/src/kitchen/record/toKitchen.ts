@@ -44,7 +44,7 @@ function toPutBy({ lot, place, until, foods = [], ...one }: PortionsAtHand): Put
 }
 
 /** What is left of a lot as a lot of a kitchen's file; undefined for what is empty, cooked, or not there yet. */
-function toLot(lot: LotState, day: CivilDate): Lot | undefined {
+export function toLot(lot: LotState, day: CivilDate): Lot | undefined {
   const { id, food, place, boughtOn, placedOn, openedOn, thawedOn, unopenedUntil, useBy, bestBefore, loose, pack } =
     lot;
   const { costUnknown } = lot;

@@ -1,15 +1,12 @@
 import { readFileSync } from "node:fs";
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { checkPlan } from "../../menu/check/index.ts";
-import { MenuSearch, replan } from "../../menu/index.ts";
+import { replan } from "../../menu/index.ts";
 import { addDays, daysBetween } from "../../quantity/index.ts";
 import { changeWeek } from "../changeWeek/changeWeek.ts";
 import { writeWeek } from "../changeWeek/writeWeek.ts";
-import { readDemoKitchens, readStarterTables } from "../kitchen.testing.ts";
-import type { Kitchen } from "../kitchen.ts";
-import { toMenuProblem } from "../toMenuProblem.ts";
-import { toWeekPlan } from "../toWeekPlan.ts";
 import type { WeekPlan } from "../weekPlan.ts";
+import { planAccepted, tables } from "./acceptedWeek.testing.ts";
 import { followWeek } from "./followWeek.ts";
 import { foods as frozenFoods } from "./frozen/frozen.testing.ts";
 import { menuOn } from "./menuOn.ts";
@@ -22,28 +19,7 @@ import { useUpList } from "./useUpList.ts";
 import { lotsOfLine, weekChanges } from "./weekChanges.ts";
 import { lotsInDanger, weekNews } from "./weekNews.ts";
 
-const tables = readStarterTables();
-let kitchen: Kitchen;
-let week: WeekPlan;
-
-beforeAll(() => {
-  kitchen = readDemoKitchens().find(({ name }) => name === "port-ansel")?.kitchen as Kitchen;
-  const stated = toMenuProblem(kitchen, tables, kitchen.startsOn, 7);
-  const search = new MenuSearch(stated.problem, 1, { expectedMoves: 6000 });
-  while (search.advance().moves < 6000);
-  const menu = search.best() ?? search.leastBroken();
-  if (menu === undefined) throw new Error("no menu");
-  const found = toWeekPlan(kitchen, tables, stated, menu, { seed: 1, moves: 6000, moneyMinor: 0 });
-  week = JSON.parse(JSON.stringify(found));
-});
-
-/** The kitchen with its week accepted and what happened since. */
-function stateOf(...bodies: EventBody[]) {
-  const ledger = new RecordLedger(tables.foods, fromKitchen(kitchen).events);
-  const pen = penOf(ledger, { device: "phone", nowMs: 9 });
-  ledger.add([pen.write({ kind: "menu-accepted", on: week.from, week }), ...bodies.map((body) => pen.write(body))]);
-  return ledger.state;
-}
+const { kitchen, week, stateOf } = planAccepted();
 
 describe("what the plan has to follow", () => {
   test("of a week that goes as planned there is nothing to tell", () => {

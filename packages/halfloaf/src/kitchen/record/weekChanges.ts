@@ -2,12 +2,13 @@ import { addDays, type CivilDate, daysBetween } from "../../quantity/index.ts";
 import { MASS_TOLERANCE_G } from "../../stores/index.ts";
 import type { WeekChange } from "../changeWeek/WeekChange.ts";
 import type { WeekPlan } from "../weekPlan.ts";
+import { besidesWeek, lossesIn } from "./besidesWeek.ts";
 import { keyOfPlanned, keyOfSitting, type RecordState } from "./recordState.ts";
 
 /**
  * What came out otherwise than an accepted week took it to be, for `changeWeek`: sittings at which somebody does not eat
  * here or guests do, packs at other prices or not at the shelf, lots that went off, are missing, never came home or
- * have an earlier day on their label. What was
+ * have an earlier day on their label, lots that came besides. What was
  * bought or cooked today stays as it is. Lots have their names of the week. `today` is the first day that is not over; sittings
  * before it are past and not changed. Some of it the week may take account of already: `weekNews` are the rest.
  */
@@ -16,6 +17,7 @@ export function weekChanges(state: RecordState, week: WeekPlan, today: CivilDate
     ...sittingChanges(state, week, today),
     ...doneToday(state, week, today),
     ...priceChanges(state, week, today),
+    ...besidesWeek(state, week, today),
     ...missingChanges(state, week, today),
     ...lossChanges(state, week),
     ...labelChanges(state, week),
@@ -117,11 +119,8 @@ function lossChanges(state: RecordState, week: WeekPlan): WeekChange[] {
   const lastDay = addDays(week.from, week.days - 1);
   return week.lots.flatMap(({ id, wastedG, keepsUntil = lastDay }): WeekChange[] => {
     const lot = state.lots.get(state.planned.get(keyOfPlanned(week.from, id)) ?? id);
-    const lost = (lot?.outflows ?? []).filter(
-      ({ kind, on }) => (kind === "wasted" || kind === "missing") && on >= week.from && on <= keepsUntil,
-    );
     const toldG = keepsUntil >= lastDay ? wastedG : 0;
-    const massG = lost.reduce((sum, out) => sum + out.massG, 0) - toldG;
+    const massG = (lot === undefined ? 0 : lossesIn(lot, week, keepsUntil).massG) - toldG;
     return massG <= MASS_TOLERANCE_G ? [] : [{ kind: "off", lot: id, massG }];
   });
 }

@@ -51,6 +51,8 @@ export interface ChangedWeek {
   readonly bought?: readonly number[];
   /** True where something is cheaper than before, so that a plan that still stands may be bettered. */
   readonly isCheaper: boolean;
+  /** True where there is stock that the old plan knew nothing of, so that less may have to be bought; absent = there is none. */
+  readonly hasMore?: boolean;
   /** Share of the week's portions (0 to 1) that nobody eats any more: what they would have cost may be saved. */
   readonly skippedShare: number;
   /** The sitting before the changes of each sitting. */

@@ -12,6 +12,7 @@ import {
 import { cookedBefore, cookingDay, sittingsOf } from "./cookedBefore.ts";
 import { keyOfLot, lotsAtHand } from "./lotsAtHand.ts";
 import type { ChangedWeek, LotName } from "./MenuChange.ts";
+import { paidOf } from "./paidOf.ts";
 
 type Given = Pick<ChangedWeek, "problem" | "plan" | "today" | "losses" | "bought">;
 
@@ -115,22 +116,15 @@ function toReady(problem: MenuProblem, { dish }: PlannedBatch): MenuDish {
   };
 }
 
-function cutLimits({ limits, trips, packs }: MenuProblem, plan: MenuPlan, past: Past, today: number): MenuLimits {
+function cutLimits(problem: MenuProblem, plan: MenuPlan, past: Past, today: number): MenuLimits {
+  const { limits, trips } = problem;
   const made = plan.trips.filter((trip) => (trips[trip]?.day ?? 0) < today);
-  const fares = made.reduce((sum, trip) => sum + (trips[trip]?.costMinor ?? 0), 0);
-  const paid = past.purchases.reduce((sum, { pack, count }) => sum + payPacks(packs[pack] as MenuPack, count), fares);
+  const paid = paidOf(problem, made, past.purchases);
   return {
     ...limits,
     ...(limits.budgetMinor !== undefined && { budgetMinor: limits.budgetMinor - paid }),
     maxTrips: limits.maxTrips - made.length,
   };
-}
-
-/** What the budget counts for so many packs: their high price. */
-function payPacks({ priceMinor, highMinor = priceMinor, offer }: MenuPack, count: number): number {
-  if (offer === undefined || offer.priceMinor >= offer.count * priceMinor) return count * highMinor;
-  const times = Math.floor(count / offer.count);
-  return times * (offer.highMinor ?? offer.priceMinor) + (count - times * offer.count) * highMinor;
 }
 
 /** The old plan's names of lots and trips in the remainder. */

@@ -84,7 +84,7 @@ export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, 
   const weekMinor = Math.abs(before.money.totalMinor);
   const changeMinor = options.changeMinor ?? CHANGE_SHARE * weekMinor;
   const stands = judge(remainder.problem, remainder.plan).faults.length === 0 && before.faults.length === 0;
-  const maySave = week.isCheaper || week.skippedShare > 0;
+  const maySave = week.isCheaper || week.hasMore === true || week.skippedShare > 0;
   if (stands && !maySave) return keepAll(week, judge, changeMinor);
   const given: Given = { week, remainder, judge, before, weekMinor, changeMinor };
   const found = findNear(given, { seed, moves: Math.ceil(moves * partLeft(week) ** 2), farMoves });
