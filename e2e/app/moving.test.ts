@@ -104,6 +104,8 @@ describe.skipIf(!hasBrowser)("a plate moved to another sitting", () => {
     const { width } = SIZES.phone;
     await put("touchMove", [{ x: width - 20, y: held.y }]);
     await expect.poll(async () => (await middleOf(station(page, to))).x).toBeLessThan(width - 60);
+    // Off the edge the picture stands still, so that the sitting stays where it is seen.
+    await put("touchMove", [{ x: width / 2, y: held.y }]);
     await put("touchMove", [await middleOf(station(page, to))]);
     await page.locator(".moving").filter({ hasText: COST }).waitFor();
     await put("touchEnd", []);
