@@ -26,6 +26,7 @@ describe.skipIf(!hasBrowser)("what comes out otherwise than planned", () => {
     await goTo(page, "today");
     const news = page.locator("section[aria-labelledby=follow]");
     await news.getByText(follow.count(1)).waitFor();
+    await news.getByText(follow.news.gone(label), { exact: true }).waitFor();
     await news.getByRole("button", { name: mended.ask }).click();
     await news.getByRole("button", { name: mended.accept }).waitFor();
     expect(await news.textContent()).toContain(label);

@@ -48,6 +48,10 @@ describe.skipIf(!hasBrowser)("what a plan keeps to and weighs", () => {
     await unfold(page, kitchen.worthTitle);
     await page.getByLabel(kitchen.vesselMinutes).fill("3.5");
     await page.getByLabel(kitchen.dislikePoint).fill("0.20");
+    // Of a whole reference intake the kitchen's file says 4 and 12.
+    expect(await page.getByLabel(kitchen.shortFirst).inputValue()).toBe("0.40");
+    expect(await page.getByLabel(kitchen.shortRest).inputValue()).toBe("1.20");
+    await page.getByLabel(kitchen.shortRest).fill("0.75");
     await press(page, save);
     await page.getByText(saved, { exact: true }).waitFor();
     await goTo(page, "today");
@@ -55,6 +59,7 @@ describe.skipIf(!hasBrowser)("what a plan keeps to and weighs", () => {
     await unfold(page, kitchen.worthTitle);
     expect(await page.getByLabel(kitchen.vesselMinutes).inputValue()).toBe("3.5");
     expect(await page.getByLabel(kitchen.dislikePoint).inputValue()).toBe("0.20");
+    expect(await page.getByLabel(kitchen.shortRest).inputValue()).toBe("0.75");
     expect(await judgePage(page)).toEqual([]);
     expect(errors).toEqual([]);
     await context.close();

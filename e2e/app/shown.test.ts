@@ -1,4 +1,5 @@
 import { en } from "@halfloaf/web/words";
+import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, BrowserContext, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
@@ -57,6 +58,7 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
 
   /** Taps a place of the screen that was shown before: no more is there to be tapped. */
   async function tap(target: Locator): Promise<void> {
+    await target.scrollIntoViewIfNeeded();
     const box = await target.boundingBox();
     if (box === null) throw new Error("it is not shown");
     await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
@@ -90,12 +92,14 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
 
   test("does what was tapped before the app was there, on the line where it was tapped", async () => {
     const finish = await begin(page);
-    const lines = before().locator("section[aria-labelledby=jobs] > ul > li");
+    // Beside them stand what is to be bought and begun.
+    const dishes = { has: page.getByRole("button", { name: en.today.cooked, exact: true }) };
+    const lines = before().locator("section[aria-labelledby=jobs] > ul > li").filter(dishes);
     await lines.nth(1).waitFor();
     const texts = await lines.allTextContents();
     await tap(cooked(lines.nth(1)));
     await finish();
-    const live = page.locator("#app section[aria-labelledby=jobs] > ul > li");
+    const live = page.locator("#app section[aria-labelledby=jobs] > ul > li").filter(dishes);
     await expect.poll(() => live.allTextContents()).toEqual(texts.toSpliced(1, 1));
     await page.getByRole("button", { name: en.today.undo, exact: true }).click();
     await expect.poll(() => live.allTextContents()).toEqual(texts);
@@ -115,5 +119,31 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
     await other.getByText(en.shell.loading).waitFor();
     expect(await other.locator("[inert]").count()).toBe(0);
     await finish();
+    await other.close();
+  });
+
+  test("is forgotten with the kitchen that is deleted from the device, on every screen", async () => {
+    const whose = (): Promise<string[]> =>
+      page.evaluate(() =>
+        Object.entries(localStorage).flatMap(([key, kept]) =>
+          key.startsWith("halfloaf-shown ") ? [JSON.parse(kept).kitchen] : [],
+        ),
+      );
+    const [gone = ""] = await whose();
+    await openAt(page, "/prices");
+    await expect.poll(async () => (await whose()).filter((each) => each === gone).length).toBeGreaterThan(1);
+    await openAt(page, "/kitchen");
+    const { kitchen } = furtherEn;
+    const part = page.locator("details", { has: page.getByRole("heading", { name: kitchen.device }) });
+    await part.locator("summary").click();
+    await part.getByRole("button", { name: kitchen.another }).click();
+    await page.getByRole("button", { name: en.first.demos["one-ring"] as string }).click();
+    await part.waitFor();
+    await part.locator("summary").click();
+    await part.getByRole("button", { name: new RegExp(`^${furtherEn.remove}`) }).click();
+    page.once("dialog", (dialog) => void dialog.accept());
+    await part.getByRole("button", { name: new RegExp(`^${kitchen.deleteForGood}`) }).click();
+    await part.getByText(kitchen.removedKitchens).waitFor({ state: "detached" });
+    expect(await whose()).not.toContain(gone);
   });
 });

@@ -13,9 +13,15 @@ interface WorthDraft {
   readonly vesselMinutes: number | undefined;
   readonly dislikePointMinor: number | undefined;
   readonly kwhMinor: number | undefined;
+  /** Of a tenth of a reference intake, up to the first tenth and beyond it. */
+  readonly firstTenthMinor: number | undefined;
+  readonly nextTenthMinor: number | undefined;
 }
 
-/** What minutes, washing up, liking and a kWh are worth, so that a plan can weigh them against money. */
+/** The planner prices a whole reference intake; a tenth of one is what people can weigh. */
+const TENTHS = 10;
+
+/** What minutes, washing up, liking, a kWh and reference intakes are worth, so that a plan can weigh them against money. */
 export function WorthPart(): ReactNode {
   const { further, formats } = useFurther("kitchen");
   const { view } = useKitchen();
@@ -26,14 +32,21 @@ export function WorthPart(): ReactNode {
     vesselMinutes,
     dislikePointMinor,
     kwhMinor: energyPrice?.kwhMinor,
+    firstTenthMinor: worth.shortfallFirstMinor / TENTHS,
+    nextTenthMinor: worth.shortfallRestMinor / TENTHS,
   });
   const { issues, isSaved, save } = useSaving();
   const { kitchen, estimate } = further;
   const keep = (): void => {
-    const { kwhMinor, ...others } = draft;
+    const { kwhMinor, firstTenthMinor, nextTenthMinor, ...others } = draft;
     save(({ energyPrice: before, ...edited }) => ({
       ...edited,
-      worth: { ...edited.worth, ...others },
+      worth: {
+        ...edited.worth,
+        ...others,
+        shortfallFirstMinor: firstTenthMinor === undefined ? undefined : firstTenthMinor * TENTHS,
+        shortfallRestMinor: nextTenthMinor === undefined ? undefined : nextTenthMinor * TENTHS,
+      },
       // A price that was changed is no estimate of ours any more.
       ...(kwhMinor !== undefined && { energyPrice: kwhMinor === before?.kwhMinor ? before : { kwhMinor } }),
     }));
@@ -69,6 +82,21 @@ export function WorthPart(): ReactNode {
               onChange={(value) => setDraft({ ...draft, kwhMinor: value })}
             />
           </div>
+          <div className="fields">
+            <MoneyField
+              label={kitchen.shortFirst}
+              value={draft.firstTenthMinor}
+              currency={currency}
+              onChange={(value) => setDraft({ ...draft, firstTenthMinor: value })}
+            />
+            <MoneyField
+              label={kitchen.shortRest}
+              value={draft.nextTenthMinor}
+              currency={currency}
+              onChange={(value) => setDraft({ ...draft, nextTenthMinor: value })}
+            />
+          </div>
+          <p className="small soft">{kitchen.shortNote}</p>
         </div>
       </PartForm>
     </Fold>

@@ -59,6 +59,8 @@ function fieldOf({ path }: Issue, { kitchen }: Further<"kitchen">): string {
     vesselMinutes: kitchen.vesselMinutes,
     dislikePointMinor: kitchen.dislikePoint,
     kwhMinor: kitchen.kwh,
+    shortfallFirstMinor: kitchen.shortFirst,
+    shortfallRestMinor: kitchen.shortRest,
   };
   const key = path.findLast((each) => typeof each === "string" && Object.hasOwn(names, each));
   return (typeof key === "string" && names[key]) || path.join(" ");

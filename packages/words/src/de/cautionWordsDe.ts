@@ -10,15 +10,40 @@ const counted = toCounted("de");
 export const CAUTION_WORDS_DE: CautionWords = {
   tellCaution: (code, text) => PLAIN[code] ?? FIGURED[code]?.(text) ?? text,
   tellAuthority: (authority) =>
-    authority
-      .replace("Halfloaf's own rule", "Regel von Halfloaf")
-      .replace("the dish's author", "wer das Gericht schrieb")
-      .replace("WHO, five keys to safer food", "WHO, fünf Schlüssel zu sicheren Lebensmitteln")
-      .replace("for eggs without a safety mark", "für Eier ohne Prüfzeichen")
-      .replace("UK food hygiene law", "Lebensmittelhygienerecht des Vereinigten Königreichs")
-      .replace("from memory", "aus dem Gedächtnis")
-      .replace(" and ", " und "),
+    AUTHORITIES.reduce((told, [english, german]) => told.replace(english, german), authority),
 };
+
+/** What stands in the names of authorities, and of those who wrote dishes. */
+const AUTHORITIES: readonly (readonly [english: string, german: string])[] = [
+  ["Halfloaf's own rule", "Regel von Halfloaf"],
+  ["the dish's author", "wer das Gericht schrieb"],
+  ["WHO, five keys to safer food", "WHO, fünf Schlüssel zu sicheren Lebensmitteln"],
+  ["for eggs without a safety mark", "für Eier ohne Prüfzeichen"],
+  ["UK food hygiene law", "Lebensmittelhygienerecht des Vereinigten Königreichs"],
+  ["UK FSA guidance", "Rat der UK FSA"],
+  ["leftovers within 2 days; FoodSafety.gov says 3-4", "Reste innerhalb von 2 Tagen; FoodSafety.gov sagt 3 bis 4"],
+  ["rice: chill within an hour, one day", "Reis: innerhalb einer Stunde kühlen, ein Tag"],
+  ["frozen: FoodSafety.gov", "gefroren: FoodSafety.gov"],
+  ["soups and stews 2-3 months", "Suppen und Eintöpfe 2 bis 3 Monate"],
+  ["one day for its texture", "ein Tag, damit es nicht weich wird"],
+  ["one day for raw vegetables in it", "ein Tag wegen des rohen Gemüses darin"],
+  ["common practice, no source", "allgemeine Praxis, ohne Quelle"],
+  ["unheated dishes within a day", "nicht erhitzte Gerichte innerhalb eines Tages"],
+  ["dressed raw salads are eaten within a day", "angemachte rohe Salate innerhalb eines Tages"],
+  ["a dressed raw salad goes limp", "ein angemachter roher Salat fällt zusammen"],
+  ["eaten the day it is made", "am selben Tag gegessen"],
+  ["kept cold and covered; frozen at once they keep three months", "kalt und zugedeckt; sofort gefroren drei Monate"],
+  [
+    "the sauce keeps two days; set eggs are best eaten the same or the next day",
+    "die Soße hält zwei Tage; gestocktes Ei am selben oder am nächsten Tag",
+  ],
+  [
+    "chilled soaked oats within two days; the label of the drink comes first",
+    "gekühlte eingeweichte Haferflocken innerhalb von zwei Tagen; was auf der Packung des Getränks steht, geht vor",
+  ],
+  ["from memory", "aus dem Gedächtnis"],
+  [" and ", " und "],
+];
 
 const PLAIN: Readonly<Record<string, string>> = {
   "label-first": "Was auf der Packung steht, örtliche Vorschriften und ärztlicher Rat gehen vor.",

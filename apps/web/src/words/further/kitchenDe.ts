@@ -119,6 +119,10 @@ export const kitchenDe: typeof kitchenEn = {
     vesselMinutes: "Minuten, um einen Topf, eine Pfanne oder Schüssel abzuwaschen",
     dislikePoint: "Was ein Punkt Beliebtheit (0 bis 10) je Teller wert ist",
     kwh: "Was eine kWh kostet (leer = nicht bekannt)",
+    shortFirst: "Was es wert ist, dass jemand einen Referenzwert nicht um 10 % verfehlt",
+    shortRest: "Und je weitere 10 %",
+    shortNote:
+      "Referenzwerte sind Ziele, keine Grenzen: ein Plan darf einen verfehlen, wo das mehr spart, als es hier wert ist.",
     worthNote:
       "Bei 0 zählt nur Geld. Bei mehr gewinnen schnelle Gerichte, weniger Abwasch und beliebtere Gerichte gegen etwas billigere.",
     authorities: "Maßgebende Stellen und Sprache",

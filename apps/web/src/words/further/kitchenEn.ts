@@ -116,6 +116,10 @@ export const kitchenEn = {
     vesselMinutes: "Minutes to wash up one pot, pan or bowl",
     dislikePoint: "What a point of liking (0 to 10) is worth on each plate",
     kwh: "What a kWh costs (empty = not known)",
+    shortFirst: "What it is worth that one eater does not miss a reference intake by 10 %",
+    shortRest: "And each further 10 %",
+    shortNote:
+      "Reference intakes are aims, not limits: a plan may miss one where that saves more than it is worth here.",
     worthNote:
       "With 0 only money counts. With more, quicker dishes, less washing-up and dishes you like better win over slightly cheaper ones.",
     authorities: "Authority and language",

@@ -21,6 +21,17 @@ export const todayDe: typeof todayEn = {
   },
   follow: {
     title: "Anders als geplant",
+    news: {
+      price: (pack, money) => `${pack}: jetzt ${money}`,
+      gone: (pack) => `${pack}: nicht da`,
+      nobody: (at) => `${at}: niemand isst hier`,
+      without: (at, eater) => `${at}: ohne ${eater}`,
+      guests: (at, count, told) =>
+        `${at}: Gäste, ${counted(count, { one: `${told} Portion`, other: `${told} Portionen` })}`,
+      lost: (food, mass) => `${food}: ${mass} sind weg`,
+      ends: (food, day) => `${food}: nur bis ${day} gut`,
+      never: (food) => `${food}: kam nie nach Hause`,
+    },
     count: (count) =>
       counted(count, {
         one: "Eines kam anders, als die Woche annahm.",

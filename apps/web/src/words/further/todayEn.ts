@@ -21,6 +21,17 @@ export const todayEn = {
   },
   follow: {
     title: "Otherwise than planned",
+    news: {
+      price: (pack: string, money: string) => `${pack}: ${money} now`,
+      gone: (pack: string) => `${pack}: not there`,
+      nobody: (at: string) => `${at}: nobody eats here`,
+      without: (at: string, eater: string) => `${at}: without ${eater}`,
+      guests: (at: string, count: number, told: string) =>
+        `${at}: guests, ${counted(count, { one: `${told} portion`, other: `${told} portions` })}`,
+      lost: (food: string, mass: string) => `${food}: ${mass} are gone`,
+      ends: (food: string, day: string) => `${food}: good until ${day} only`,
+      never: (food: string) => `${food}: never came home`,
+    },
     count: (count: number) =>
       counted(count, {
         one: "One thing came out otherwise than the week took it to be.",
