@@ -31,6 +31,8 @@ export function tellNews(change: WeekChange, { week, packOf, names, words, furth
       return news.guests(tellAt(change), change.portions, formats.number(change.portions));
     case "off":
       return tellLoss(change);
+    case "came":
+      return news.came(names.food(change.stock.food), formats.mass(change.stock.massG));
     default:
       return names.dish(change.kind === "bought" ? change.lot : change.dish);
   }

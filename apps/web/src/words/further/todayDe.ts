@@ -31,6 +31,7 @@ export const todayDe: typeof todayEn = {
       lost: (food, mass) => `${food}: ${mass} sind weg`,
       ends: (food, day) => `${food}: nur bis ${day} gut`,
       never: (food) => `${food}: kam nie nach Hause`,
+      came: (food, mass) => `${food}: ${mass} mehr da als geplant`,
     },
     count: (count) =>
       counted(count, {

@@ -31,6 +31,7 @@ export const todayEn = {
       lost: (food: string, mass: string) => `${food}: ${mass} are gone`,
       ends: (food: string, day: string) => `${food}: good until ${day} only`,
       never: (food: string) => `${food}: never came home`,
+      came: (food: string, mass: string) => `${food}: ${mass} more here than planned`,
     },
     count: (count: number) =>
       counted(count, {

@@ -23,6 +23,10 @@ const TRIP = 0.965;
 /** While there is no plan, more depends on the trips. */
 const TRIP_WITHOUT_PLAN = 0.985;
 
+/** Shares of moves that bring the same servings into another order: three sittings in turn, two whole days; the rest, two sittings. */
+const IN_TURN = 0.2;
+const DAYS = 0.3;
+
 /** Share of the other moves that serve what is wished for, where anything is. */
 const WISHED = 0.05;
 
@@ -107,29 +111,32 @@ export class Annealing {
     this.current = this.state.total();
   }
 
-  /** Makes `count` moves while the temperature falls from `hot` to `cold` (minor units). */
-  run(count: number, hot: number, cold: number): void {
+  /**
+   * Makes `count` moves while the temperature falls from `hot` to `cold` (minor units); with `reorders`, only such as bring
+   * the servings there are into another order.
+   */
+  run(count: number, hot: number, cold: number, reorders = false): void {
     const cooling = (cold / hot) ** (1 / Math.max(1, count / 32));
     let temperature = hot;
     for (let i = 0; i < count; i++) {
       if ((i & 31) === 0 && i > 0) temperature *= cooling;
-      this.step(temperature);
+      this.step(temperature, reorders);
     }
     this.moves += count;
   }
 
   /** What a move may come to at most is drawn first, so that dearer ones need not be reckoned to the end. */
-  private step(temperature: number): void {
+  private step(temperature: number, reorders: boolean): void {
     const kind = this.random();
     const mostMinor = this.current - temperature * Math.log(this.random());
     const trip = this.best ? TRIP : TRIP_WITHOUT_PLAN;
     let next: number;
-    if (kind >= TWICE && kind < trip && this.problem.trips.length > 0) {
+    if (!reorders && kind >= TWICE && kind < trip && this.problem.trips.length > 0) {
       const trips = this.proposeTrips();
       if (trips.length === 0) return;
       next = this.state.toggleTripsWithin(trips, mostMinor);
     } else {
-      const changes = this.propose(kind);
+      const changes = reorders ? this.proposeOrder(kind) : this.propose(kind);
       if (changes.length === 0) return;
       next = this.state.changeWithin(changes, mostMinor);
     }
@@ -186,14 +193,8 @@ export class Annealing {
       const dish = this.candidates.drawSharing(state.dishOf[this.pick(this.K)] as number, sitting, this.random);
       if (dish >= 0) this.put(sitting, dish);
     } else if (kind < COPY) this.put(sitting, state.dishOf[this.pick(this.K)] as number);
-    else if (kind < SWAP) {
-      const other = this.pick(this.K);
-      const dish = state.dishOf[other] as number;
-      if (dish !== now && state.mayServe(now, other) && state.mayServe(dish, sitting)) {
-        this.put(sitting, dish);
-        this.put(other, now);
-      }
-    } else if (kind < EVERYWHERE) {
+    else if (kind < SWAP) this.turn([sitting, this.pick(this.K)]);
+    else if (kind < EVERYWHERE) {
       const dish =
         this.random() < 0.7 ? this.candidates.draw(sitting, this.random) : (state.dishOf[this.pick(this.K)] as number);
       if (dish !== now && now >= 0) for (const at of state.sittingsOf(now)) this.put(at, dish);
@@ -210,6 +211,42 @@ export class Annealing {
         this.put(other, this.candidates.draw(other, this.random));
     }
     return changes;
+  }
+
+  /** The same servings in another order; empty = nothing. */
+  private proposeOrder(kind: number): Change[] {
+    this.changes.length = 0;
+    const sitting = this.pick(this.K);
+    if (kind < IN_TURN) this.turn([sitting, this.pickPeer(sitting), this.pickPeer(sitting)]);
+    else if (kind < DAYS) this.exchangeDays(this.pick(this.problem.days), this.pick(this.problem.days));
+    else this.turn([sitting, this.pickPeer(sitting)]);
+    return this.changes;
+  }
+
+  /** A sitting that may have a dish in common with this one. */
+  private pickPeer(sitting: number): number {
+    const peers = this.candidates.peersOf(sitting);
+    return peers[this.pick(peers.length)] as number;
+  }
+
+  /** Each sitting gets the dish of the one before it, the first that of the last; nothing unless all may be served so. */
+  private turn(sittings: readonly number[]): void {
+    const { state } = this;
+    const count = sittings.length;
+    const dishBefore = (at: number): number => state.dishOf[sittings[(at + count - 1) % count] as number] as number;
+    for (let at = 0; at < count; at++) {
+      const sitting = sittings[at] as number;
+      if (sittings.indexOf(sitting) < at || !state.mayServe(dishBefore(at), sitting)) return;
+    }
+    for (let at = 0; at < count; at++) this.put(sittings[at] as number, dishBefore(at));
+  }
+
+  /** The sittings of two days exchange their dishes in the order of the day, where they may be served there. */
+  private exchangeDays(day: number, other: number): void {
+    if (day === other) return;
+    const [some, others] = [this.candidates.sittingsOf(day), this.candidates.sittingsOf(other)];
+    for (let at = 0; at < Math.min(some.length, others.length); at++)
+      this.turn([some[at] as number, others[at] as number]);
   }
 
   private put(sitting: number, dish: number): void {

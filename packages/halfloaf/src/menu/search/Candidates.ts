@@ -15,6 +15,8 @@ export class Candidates {
   private readonly dishesWith: readonly (readonly number[])[];
   private readonly datedMakings: readonly (readonly number[])[];
 
+  private readonly peers: readonly (readonly number[])[];
+  private readonly byDay: readonly (readonly number[])[];
   private readonly state: WeekState;
   private readonly availability: Availability;
 
@@ -34,6 +36,14 @@ export class Candidates {
       const fresh = sitting.dishes.filter((r) => state.mayCook(r, k));
       return fresh.length > 0 ? fresh : sitting.dishes.filter((r) => state.mayServe(r, k));
     });
+    this.peers = this.at.map((_, k) =>
+      this.at.flatMap((dishes, other) =>
+        other === k || dishes.some((dish) => state.mayServe(dish, k)) ? [other] : [],
+      ),
+    );
+    this.byDay = Array.from({ length: problem.days }, (_, day) =>
+      problem.sittings.flatMap((sitting, k) => (sitting.day === day ? [k] : [])),
+    );
     this.group = new Int32Array(this.at.length);
     const known = new Map<string, number>();
     this.at.forEach((dishes, k) => {
@@ -57,6 +67,16 @@ export class Candidates {
   /** True where some sitting has no dish at all. */
   get hasGap(): boolean {
     return this.at.some((dishes) => dishes.length === 0);
+  }
+
+  /** The sittings, this one too, that have a dish in common with this one. */
+  peersOf(sitting: number): readonly number[] {
+    return this.peers[sitting] as readonly number[];
+  }
+
+  /** The sittings of a day. */
+  sittingsOf(day: number): readonly number[] {
+    return this.byDay[day] as readonly number[];
   }
 
   /** Sets the weight with which each dish is drawn, by one of the sittings of its group. */

@@ -36,14 +36,21 @@ export interface SearchOptions {
 const CHUNK = 2000;
 /** Moves of each round until there is a plan. */
 const SEEKING_ROUND = 8000;
-/** Of the moves expected, this share goes into the long fall from a new start, the rest into refining. */
-const FALL_SHARE = 0.62;
+/**
+ * What follows one another once there is a plan: a long fall from a new start, a refinement of the best, the best's servings in
+ * other orders. Each with its share of the moves expected and its temperatures in minor units, for a week of 55.00.
+ */
+const PHASES = [
+  { share: 0.57, isNew: true, hot: 80, cold: 4, reorders: false },
+  { share: 0.33, isNew: false, hot: 30, cold: 3, reorders: false },
+  { share: 0.1, isNew: false, hot: 40, cold: 3, reorders: true },
+] as const;
 /** Money of a week for which temperatures and penalties are made; those of dearer weeks are raised. */
 const USUAL_MINOR = 5500;
 const USUAL_SITTINGS = 28;
 /**
  * Searches for ever better menus by annealing: quick rounds until there is a plan, one long fall from a new start among
- * dishes with small reduced costs, a refinement of the best; then the two again, each time twice as long. All the while
+ * dishes with small reduced costs, a refinement of the best, its servings in other orders; then the three again, each time twice as long. All the while
  * limits that stay broken weigh more and more. Reports after every few thousand moves, so that the caller can stop at
  * any time; the same seed, expected moves and number of moves give the same plan.
  */
@@ -60,6 +67,7 @@ export class MenuSearch {
   private soughtMoves = 0;
   private leftInRound = 0;
   private roundLength = 0;
+  private reorders = false;
   private hot = 0;
   private cold = 0;
 
@@ -95,7 +103,7 @@ export class MenuSearch {
     if (this.leftInRound <= 0) this.beginRound();
     const count = Math.min(CHUNK, this.leftInRound);
     const at = (left: number): number => this.hot * (this.cold / this.hot) ** (1 - left / this.roundLength);
-    this.annealing.run(count, at(this.leftInRound), at(this.leftInRound - count));
+    this.annealing.run(count, at(this.leftInRound), at(this.leftInRound - count), this.reorders);
     this.leftInRound -= count;
     this.adaptWeights();
     const { best, moves } = this.annealing;
@@ -104,7 +112,7 @@ export class MenuSearch {
 
   private adaptWeights(): void {
     const { state, weights } = this;
-    if (!weights.adapt((kind) => state.isBroken(kind))) return;
+    if (!weights.adapt((kind) => state.isBroken(kind), this.annealing.best !== undefined)) return;
     state.setPenalties(weights.penalties);
     this.annealing.weighAnew();
   }
@@ -138,10 +146,10 @@ export class MenuSearch {
       this.soughtMoves = this.annealing.moves;
       steerDraws(this.problem, this.annealing.candidates, this.estimates, scale);
     }
-    const refine = this.round % 2 === 1;
-    if (refine) this.annealing.resume(best);
-    else this.startAnew();
-    this.setRound(this.lengthOfRound(refine), (refine ? 30 : 80) * scale, (refine ? 3 : 4) * scale);
+    const phase = PHASES[this.round % PHASES.length] as (typeof PHASES)[number];
+    if (phase.isNew) this.startAnew();
+    else this.annealing.resume(best);
+    this.setRound(this.lengthOfRound(phase.share), phase.hot * scale, phase.cold * scale, phase.reorders);
     this.round++;
   }
 
@@ -154,7 +162,8 @@ export class MenuSearch {
     this.setRound(SEEKING_ROUND, (isFirst ? (start ? 30 : 80) : 120) * scale, 8 * scale);
   }
 
-  private setRound(length: number, hot: number, cold: number): void {
+  private setRound(length: number, hot: number, cold: number, reorders = false): void {
+    this.reorders = reorders;
     this.roundLength = length;
     this.leftInRound = length;
     this.hot = hot;
@@ -185,9 +194,9 @@ export class MenuSearch {
     return { costMinor: Infinity, dishOf, tripMade };
   }
 
-  private lengthOfRound(refine: boolean): number {
+  private lengthOfRound(share: number): number {
     const left = Math.max(SEEKING_ROUND, this.expectedMoves - this.soughtMoves);
-    return Math.ceil(2 ** Math.floor(this.round / 2) * left * (refine ? 1 - FALL_SHARE : FALL_SHARE));
+    return Math.ceil(2 ** Math.floor(this.round / PHASES.length) * left * share);
   }
 
   private startAnew(): void {
