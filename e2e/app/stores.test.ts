@@ -83,6 +83,12 @@ describe.skipIf(!hasBrowser)("what is told of the stores", () => {
     await page.getByRole("button", { name: foundHere.put }).click();
     await lot.locator("summary").click();
     await lot.getByText(en.stores.left("€12.34")).waitFor();
+    // The week was planned without it, so Today tells of it.
+    await goTo(page, "today");
+    await page
+      .locator("section[aria-labelledby=follow]")
+      .getByText(/honey.*250\sg/i)
+      .waitFor();
     expect(errors).toEqual([]);
     await context.close();
   });
