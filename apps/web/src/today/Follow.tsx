@@ -16,14 +16,16 @@ export function Follow(): ReactNode {
   if (news.length === 0 || menu === undefined) return null;
   const lines = menu.week.trips.flatMap((trip) => trip.lines);
   const packOf = (id: string): string => lines.find(({ pack }) => pack === id)?.label ?? id;
-  const told = news.map((change) => tellNews(change, { week: menu.week, packOf, names, words, further, formats }));
+  const telling = { week: menu.week, packOf, names, words, further, formats };
+  // Two finds of one food and size are told alike, so the words alone would not tell their lines apart.
+  const told = news.map((change, at) => ({ key: `${change.kind} ${at}`, text: tellNews(change, telling) }));
   return (
     <section className="sheet stack tight" aria-labelledby="follow">
       <h2 id="follow">{further.follow.title}</h2>
       <p>{further.follow.count(news.length)}</p>
       <ul className="lines close small">
-        {told.map((text) => (
-          <li key={text}>{text}</li>
+        {told.map(({ key, text }) => (
+          <li key={key}>{text}</li>
         ))}
       </ul>
       <LetFollow told={JSON.stringify(news)} />
