@@ -1,6 +1,7 @@
 import { createRandomSource, type RandomSource } from "../../quantity/index.ts";
 import type { MenuProblem } from "../problem.ts";
 import { Candidates } from "./Candidates.ts";
+import { ChangeList } from "./ChangeList.ts";
 import type { TimeTogether } from "./CookedAtOnce.ts";
 import type { Penalties } from "./Penalties.ts";
 import type { Change, WeekState } from "./WeekState.ts";
@@ -62,6 +63,7 @@ export class Annealing {
   private readonly random: RandomSource;
   private current = 0;
   private readonly K: number;
+  private readonly changes = new ChangeList();
 
   private readonly problem: MenuProblem;
   readonly state: WeekState;
@@ -176,15 +178,13 @@ export class Annealing {
     return -1;
   }
 
-  private readonly changes: Change[] = [];
-
-  private propose(kind: number): Change[] {
+  private propose(kind: number): readonly Change[] {
     const { changes, state } = this;
-    changes.length = 0;
+    changes.clear();
     if (this.candidates.hasWishes && this.random() < WISHED) {
       const { sitting, dish } = this.candidates.drawWished(this.random);
       this.put(sitting, dish);
-      return changes;
+      return changes.list();
     }
     const sitting = this.pick(this.K);
     const now = state.dishOf[sitting] as number;
@@ -193,11 +193,12 @@ export class Annealing {
       const dish = this.candidates.drawSharing(state.dishOf[this.pick(this.K)] as number, sitting, this.random);
       if (dish >= 0) this.put(sitting, dish);
     } else if (kind < COPY) this.put(sitting, state.dishOf[this.pick(this.K)] as number);
-    else if (kind < SWAP) this.turn([sitting, this.pick(this.K)]);
+    else if (kind < SWAP) this.exchange(sitting, this.pick(this.K));
     else if (kind < EVERYWHERE) {
       const dish =
         this.random() < 0.7 ? this.candidates.draw(sitting, this.random) : (state.dishOf[this.pick(this.K)] as number);
-      if (dish !== now && now >= 0) for (const at of state.sittingsOf(now)) this.put(at, dish);
+      if (dish !== now && now >= 0)
+        for (let i = 0; i < state.countOf(now); i++) this.put(state.sittingAt(now, i), dish);
     } else if (kind < TWICE) {
       const other = this.pick(this.K);
       const dish = this.candidates.draw(Math.min(sitting, other), this.random);
@@ -210,17 +211,17 @@ export class Annealing {
       if (other !== sitting && this.problem.sittings[other]?.day === day)
         this.put(other, this.candidates.draw(other, this.random));
     }
-    return changes;
+    return changes.list();
   }
 
   /** The same servings in another order; empty = nothing. */
-  private proposeOrder(kind: number): Change[] {
-    this.changes.length = 0;
+  private proposeOrder(kind: number): readonly Change[] {
+    this.changes.clear();
     const sitting = this.pick(this.K);
-    if (kind < IN_TURN) this.turn([sitting, this.pickPeer(sitting), this.pickPeer(sitting)]);
+    if (kind < IN_TURN) this.turn(sitting, this.pickPeer(sitting), this.pickPeer(sitting));
     else if (kind < DAYS) this.exchangeDays(this.pick(this.problem.days), this.pick(this.problem.days));
-    else this.turn([sitting, this.pickPeer(sitting)]);
-    return this.changes;
+    else this.exchange(sitting, this.pickPeer(sitting));
+    return this.changes.list();
   }
 
   /** A sitting that may have a dish in common with this one. */
@@ -229,16 +230,24 @@ export class Annealing {
     return peers[this.pick(peers.length)] as number;
   }
 
-  /** Each sitting gets the dish of the one before it, the first that of the last; nothing unless all may be served so. */
-  private turn(sittings: readonly number[]): void {
+  /** Two sittings exchange their dishes; nothing unless both may be served so. */
+  private exchange(sitting: number, other: number): void {
     const { state } = this;
-    const count = sittings.length;
-    const dishBefore = (at: number): number => state.dishOf[sittings[(at + count - 1) % count] as number] as number;
-    for (let at = 0; at < count; at++) {
-      const sitting = sittings[at] as number;
-      if (sittings.indexOf(sitting) < at || !state.mayServe(dishBefore(at), sitting)) return;
-    }
-    for (let at = 0; at < count; at++) this.put(sittings[at] as number, dishBefore(at));
+    const [dish, otherDish] = [state.dishOf[sitting] as number, state.dishOf[other] as number];
+    if (sitting === other || !state.mayServe(dish, other) || !state.mayServe(otherDish, sitting)) return;
+    this.put(sitting, otherDish);
+    this.put(other, dish);
+  }
+
+  /** The second sitting gets the dish of the first, the third that of the second, the first that of the third; nothing unless all may be served so. */
+  private turn(first: number, second: number, third: number): void {
+    const { dishOf } = this.state;
+    if (first === second || second === third || third === first) return;
+    const [a, b, c] = [dishOf[first] as number, dishOf[second] as number, dishOf[third] as number];
+    if (!this.state.mayServe(c, first) || !this.state.mayServe(a, second) || !this.state.mayServe(b, third)) return;
+    this.put(first, c);
+    this.put(second, a);
+    this.put(third, b);
   }
 
   /** The sittings of two days exchange their dishes in the order of the day, where they may be served there. */
@@ -246,12 +255,12 @@ export class Annealing {
     if (day === other) return;
     const [some, others] = [this.candidates.sittingsOf(day), this.candidates.sittingsOf(other)];
     for (let at = 0; at < Math.min(some.length, others.length); at++)
-      this.turn([some[at] as number, others[at] as number]);
+      this.exchange(some[at] as number, others[at] as number);
   }
 
   private put(sitting: number, dish: number): void {
     if (this.state.dishOf[sitting] === dish || !this.state.mayServe(dish, sitting)) return;
-    this.changes.push({ sitting, dish });
+    this.changes.add(sitting, dish);
   }
 
   private note(): void {

@@ -10,11 +10,6 @@ import { buildSources, coverFrom, creditOfOpened, type FoodSources, type Source 
 /** Purchases of one food that count in the loads of trips; there are rarely more than three. */
 export const MOST_LOADS = 12;
 
-/** Mass below which several needs of a food together may be no more than dust (g). */
-const BEYOND_G = 1e-3;
-/** Lower than anything that a food comes to. */
-const FAR_MINOR = 1e9;
-
 /**
  * The cheapest purchases of one food for given needs by period and given trips. Costs include credit for what is
  * left and the price of waste. Stock is used first, what goes off soonest before the rest. A food that lasts is
@@ -43,8 +38,6 @@ export class FoodCosting {
   /** What a gram left is worth, by food: unopened, and of an opened lot or pack. */
   private readonly credit: Float64Array;
   private readonly openedCredit: Float64Array;
-  /** What each gram beyond the stock costs at least, by food; -FAR_MINOR where that is not known. */
-  private readonly leastMinorPerG: Float64Array;
   private readonly periods: number;
   private readonly lastDayOfPlan: number;
   private readonly needs: Needs;
@@ -63,7 +56,6 @@ export class FoodCosting {
     this.lotMass = this.lots.map((lots) => lots.reduce((sum, lot) => sum + lot.massG, 0));
     this.credit = Float64Array.from(problem.foods, (food) => food.creditMinorPerG);
     this.openedCredit = Float64Array.from(problem.foods, (_, food) => creditOfOpened(problem, food));
-    this.leastMinorPerG = Float64Array.from(problem.foods, (food, f) => leastPerG(food, this.foods[f] as FoodSources));
     this.periods = problem.periodDay.length;
     this.lastDayOfPlan = problem.days - 1;
     this.trips = new MadeTrips(problem, this.foods);
@@ -85,22 +77,6 @@ export class FoodCosting {
     this.till = 0;
     if (sources.lasting) this.evaluateLasting(food, sources, needG, offset);
     else this.evaluateDated(food, sources, needG, offset);
-  }
-
-  /**
-   * What `evaluate` comes to at least where `totalG` is needed in all, with `missingMinor` for each making that cannot be
-   * had; quickly, as no purchase is looked for.
-   */
-  leastCost(food: number, totalG: number, missingMinor: number): number {
-    const perG = this.leastMinorPerG[food] as number;
-    if (perG <= 0) return perG;
-    const beyondG = totalG - (this.lotMass[food] as number);
-    if (beyondG <= BEYOND_G) return 0;
-    const { anyTable } = this.foods[food] as FoodSources;
-    const row = anyTable === undefined ? -1 : findCover(anyTable, beyondG - BEYOND_G);
-    if (row < 0) return Math.min(missingMinor, perG * beyondG);
-    const worthMinor = (this.credit[food] as number) * (beyondG - BEYOND_G);
-    return Math.min(missingMinor, ((anyTable as CoverTable).weighedMinor[row] as number) + worthMinor);
   }
 
   private evaluateLasting(food: number, sources: FoodSources, needG: Float64Array, offset: number): void {
@@ -236,20 +212,6 @@ export class FoodCosting {
   openings(): Opening[] {
     return this.opening.openings();
   }
-}
-
-/**
- * What each gram beyond the stock costs at least: its lowest price, as long as nothing that is left is worth more and
- * stock is worth no more before it is opened.
- */
-function leastPerG(food: MenuFood, { leastMinorPerG }: FoodSources): number {
-  const { creditMinorPerG, creditOpenedMinorPerG, wasteMinorPerG } = food;
-  const isPlain =
-    creditMinorPerG <= leastMinorPerG &&
-    creditOpenedMinorPerG <= creditMinorPerG &&
-    creditOpenedMinorPerG >= 0 &&
-    wasteMinorPerG >= 0;
-  return isPlain ? leastMinorPerG : -FAR_MINOR;
 }
 
 /** A way to buy a lasting food: a row of a table of regular packs, with or without packs of a special source. */

@@ -2,6 +2,7 @@ import type { MenuProblem } from "../problem.ts";
 import { ColdRoom } from "./ColdRoom.ts";
 import { FoodCosting } from "./FoodCosting.ts";
 import { isColdLimited } from "./isColdLimited.ts";
+import { LeastCosts } from "./LeastCosts.ts";
 import type { Penalties } from "./Penalties.ts";
 import { TripLoads } from "./TripLoads.ts";
 
@@ -31,6 +32,7 @@ function createFigures(foods: number): Figures {
  */
 export class FoodTotals {
   readonly costing: FoodCosting;
+  private readonly least: LeastCosts;
   cost = 0;
   till = 0;
   private missing = 0;
@@ -46,6 +48,8 @@ export class FoodTotals {
   private reckoned = 0;
   /** The least that each food touched can come to. */
   private readonly floors: Float64Array;
+  /** By how much each food was above its least when it was last reckoned: most likely it is again. */
+  private readonly gaps: Float64Array;
   private readonly stamps: Int32Array;
   private stamp = 0;
   private readonly needG: Float64Array;
@@ -58,12 +62,14 @@ export class FoodTotals {
   constructor(problem: MenuProblem, needG: Float64Array) {
     const foods = problem.foods.length;
     this.costing = new FoodCosting(problem);
+    this.least = new LeastCosts(problem, this.costing.foods);
     this.figures = createFigures(foods);
     this.saved = createFigures(foods);
     this.loads = problem.trips.some((trip) => trip.carryG !== undefined) ? new TripLoads(problem) : undefined;
     this.cold = isColdLimited(problem) ? new ColdRoom(problem) : undefined;
     this.touched = new Int32Array(foods);
     this.floors = new Float64Array(foods);
+    this.gaps = new Float64Array(foods);
     this.stamps = new Int32Array(foods);
     this.needG = needG;
     this.periods = problem.periodDay.length;
@@ -109,24 +115,51 @@ export class FoodTotals {
 
   /**
    * The same, but only for as long as all foods, with `missingMinor` for each making that cannot be had, may still come to
-   * `mostMinor` or less; false where they cannot.
+   * `mostMinor` or less; false where they cannot. Foods that were far above their least come first, so that this is soon known.
    */
   reckonWithin(mostMinor: number, missingMinor: number): boolean {
-    const { figures, touched, floors, count } = this;
+    const { figures, touched, floors, gaps, count } = this;
     let leastMinor = this.cost + missingMinor * this.missing - mostMinor - SLACK_MINOR;
     for (let i = 0; i < count; i++) {
       const food = touched[i] as number;
-      const floor = this.costing.leastCost(food, this.totalG[food] as number, missingMinor);
+      const floor = this.least.of(food, this.totalG[food] as number, missingMinor);
       floors[i] = floor;
       leastMinor += floor - (figures.cost[food] as number) - missingMinor * (figures.missing[food] as number);
     }
     for (let i = 0; i < count && leastMinor <= 0; i++) {
+      this.bringWidest(i);
       const food = touched[i] as number;
       this.reckonNext();
-      leastMinor +=
+      const gap =
         (figures.cost[food] as number) + missingMinor * (figures.missing[food] as number) - (floors[i] as number);
+      gaps[food] = gap;
+      leastMinor += gap;
     }
     return leastMinor <= 0;
+  }
+
+  /** Brings the food of the widest gap, of those touched from place `at` on, to that place. */
+  private bringWidest(at: number): void {
+    const { touched, gaps, floors, savedG, count } = this;
+    const food = touched[at] as number;
+    let widest = at;
+    let most = gaps[food] as number;
+    for (let i = at + 1; i < count; i++) {
+      const gap = gaps[touched[i] as number] as number;
+      if (gap > most) {
+        most = gap;
+        widest = i;
+      }
+    }
+    if (widest === at) return;
+    const floor = floors[at] as number;
+    const massG = savedG[at] as number;
+    touched[at] = touched[widest] as number;
+    floors[at] = floors[widest] as number;
+    savedG[at] = savedG[widest] as number;
+    touched[widest] = food;
+    floors[widest] = floor;
+    savedG[widest] = massG;
   }
 
   private reckonNext(): void {

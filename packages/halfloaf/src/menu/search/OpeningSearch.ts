@@ -75,11 +75,11 @@ export class OpeningSearch {
   }
 
   /** Finds openings for the needs; `leftCredit` is what a gram left, open and still good is worth. */
-  find({ sources, leastMinorPerG }: FoodSources, facts: MenuFood, leftCredit: number): void {
+  find({ sources, leastMinorPerG, hasOffers }: FoodSources, facts: MenuFood, leftCredit: number): void {
     this.sources = sources;
     this.facts = facts;
     this.leftCredit = leftCredit;
-    this.hasOffers = sources.some((source) => source.slackMinor !== undefined);
+    this.hasOffers = hasOffers;
     this.best = Infinity;
     this.leastMinorPerG = leastMinorPerG;
     this.tried.length = 0;

@@ -29,6 +29,8 @@ export interface FoodSources {
   /** Shops (bit = shop) that sell it without conditions. */
   readonly regularShops: number;
   readonly hasSpecial: boolean;
+  /** True where it goes off and offers can take anything off its packs. */
+  readonly hasOffers: boolean;
   /** The least that a gram costs anywhere, offers taken; Infinity where it is not sold. */
   readonly leastMinorPerG: number;
   /** Covers from all packs there are, wherever and whenever, weighed by what is left of them at best; undefined = that is not known exactly. */
@@ -158,6 +160,7 @@ function buildFood(problem: MenuProblem, food: number): FoodSources {
     sources,
     regularShops: [...regular.values()].reduce((bits, { shop }) => bits | (1 << shop), 0),
     hasSpecial: sources.some((source) => !source.regular),
+    hasOffers: sources.some((source) => source.slackMinor !== undefined),
     leastMinorPerG: packs.reduce((least, [, pack]) => Math.min(least, ...pricesPerG(pack)), Infinity),
     regular: [...regular.values()],
     reachG,

@@ -123,6 +123,16 @@ export class WeekState {
     return this.servings.of(dish);
   }
 
+  /** At how many sittings a dish stands. */
+  countOf(dish: number): number {
+    return this.servings.counts[dish] as number;
+  }
+
+  /** The `i`-th sitting of a dish, ascending from 0. */
+  sittingAt(dish: number, i: number): number {
+    return this.servings.lists[dish * this.K + i] as number;
+  }
+
   /** The needs of a food by period (g as purchased); a view that changes with the state. */
   needsOf(food: number): Float64Array {
     return this.needG.subarray(food * this.T, (food + 1) * this.T);
