@@ -113,6 +113,10 @@ const CHANGE_WORDS: Readonly<Record<string, { readonly sentence: string; readonl
     sentence: "names a dish that does not fit the sitting and those who eat there.",
     remedy: "Want a dish that is meant for this kind of sitting, that all who eat there take and the kit allows.",
   },
+  "begun-before": {
+    sentence: "names a dish that would have to be begun before today.",
+    remedy: "Want it at a later sitting, or say with --today what day it is.",
+  },
   "sitting-unknown": {
     sentence: "names no sitting of this week.",
     remedy: "Look up day, kind and eaters in the menu of the week.",

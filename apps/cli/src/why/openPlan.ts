@@ -3,7 +3,10 @@ import { resolve } from "node:path";
 import { loadDemoKitchens } from "@halfloaf/data";
 import {
   type Kitchen,
+  type KitchenProblem,
+  leaveOutLate,
   readWeekPlan,
+  stateKept,
   stateTogether,
   stockBesides,
   type Tables,
@@ -47,16 +50,11 @@ export async function openPlan(
   const { kitchen, tables } = opened.value;
   return {
     ok: true,
-    value: { kind: "kitchen", task: toTask(kitchen, tables, { from: kitchen.startsOn, days: DAYS, batches: [] }) },
+    value: { kind: "kitchen", task: toTask(kitchen, tables, toMenuProblem(kitchen, tables, kitchen.startsOn, DAYS)) },
   };
 }
 
-function toTask(
-  kitchen: Kitchen,
-  tables: Tables,
-  { from, days, batches }: Pick<WeekPlan, "from" | "days" | "batches">,
-): WhyKitchen {
-  const stated = toMenuProblem(kitchen, tables, from, days, batches);
+function toTask(kitchen: Kitchen, tables: Tables, stated: KitchenProblem): WhyKitchen {
   return { kitchen, tables, stated, names: toNames(kitchen, tables), currency: kitchen.currency };
 }
 
@@ -84,10 +82,11 @@ async function openWeek(
   if (!opened.ok) return opened;
   const { kitchen, tables } = opened.value;
   const asked = withStandRise(stockBesides(kitchen, week), week.accounts.risen?.pct ?? 0);
-  const task = toTask(asked, tables, week);
+  const task = toTask(asked, tables, stateKept(asked, tables, week));
   const plan = readWeekPlan(week, task.stated);
   if (!plan.ok) return { ok: false, faults: plan.issues.map(tellMisfit) };
-  const stated = stateTogether(task.stated, plan.value, asked, tables);
+  const timed = stateTogether(task.stated, plan.value, asked, tables);
+  const stated = leaveOutLate(timed, asked, week.from, plan.value);
   const context = { ...task, stated, plan: plan.value };
   const { faults } = checkPlan(stated.problem, plan.value);
   if (faults.length > 0) return { ok: false, faults: faults.map((fault) => tellPlanFault(fault, context)) };

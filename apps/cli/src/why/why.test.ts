@@ -76,6 +76,13 @@ test("a sitting, a dish that is not there, a pack and the limits are given as da
   for (const one of answers.otherDishes ?? []) expect(one.outcome === "dearer").toBe(one.extraMinor !== undefined);
 });
 
+test("a dish that would have to be begun before the first day is not there, and that is why", async () => {
+  const asked = `why w.json --kitchen easy.json --sitting ${week.from}:morning --dish soaked-oats-banana-peanut`;
+  const { code, printed } = await run(asked);
+  expect(code).toBe(0);
+  expect(printed.replace(/\s+/g, " ")).toContain("they must be begun on Sun 29 Nov, before these days begin.");
+});
+
 test("what the plan does not have, and a week that no longer fits its kitchen, is refused", async () => {
   const codesOf = async (words: string): Promise<(string | number)[]> => {
     const { code, printed } = await run(`${words} --json`);

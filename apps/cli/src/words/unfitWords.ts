@@ -1,4 +1,4 @@
-import { tellCount } from "@halfloaf/words/en";
+import { tellCount, tellDayShort } from "@halfloaf/words/en";
 import { type Hindrance, hindranceAt, type Kitchen, type KitchenProblem, type Tables } from "halfloaf/kitchen";
 import type { Names } from "./Names.ts";
 
@@ -50,5 +50,7 @@ function tellHindranceOf(why: Exclude<Hindrance, { reason: "not-meant" }>, names
       return "they must be heated, which can't be done there";
     case "too-long":
       return `they take longer than the ${why.atHandMinutes} minutes at hand`;
+    case "begun-before":
+      return `they must be begun on ${tellDayShort(why.date)}, before these days begin`;
   }
 }

@@ -24,6 +24,8 @@ export function tellHindrance(
       return hindrances.amount(names.food(why.food));
     case "too-long":
       return hindrances.tooLong(formats.minutes(why.atHandMinutes));
+    case "begun-before":
+      return hindrances.begunBefore(formats.day(why.date));
     default:
       return hindrances[why.reason];
   }

@@ -1,6 +1,9 @@
 import type { Dish } from "../dish/index.ts";
+import type { CivilDate } from "../quantity/index.ts";
+import type { DatedSitting } from "./datedSittings.ts";
 import { fitDish, type Unfit } from "./fitDish.ts";
 import type { Kitchen } from "./kitchen.ts";
+import { dayBegun } from "./leaveOutLate.ts";
 import type { Tables } from "./tables.ts";
 import type { KitchenProblem } from "./toMenuProblem.ts";
 
@@ -15,7 +18,9 @@ export type Hindrance =
   | { readonly reason: "not-cold" }
   /** It must be heated, which can't be done there. */
   | { readonly reason: "needs-heat" }
-  | { readonly reason: "too-long"; readonly atHandMinutes: number };
+  | { readonly reason: "too-long"; readonly atHandMinutes: number }
+  /** Something of it would have to be begun on that day, before anything can be. */
+  | { readonly reason: "begun-before"; readonly date: CivilDate };
 
 /**
  * What keeps a dish from the sitting at position `k` of a kitchen's days; undefined where nothing does and only the rest of the
@@ -37,8 +42,22 @@ export function hindranceAt(
   const fitted = fitDish(dish, tables.foods, kitchen.kit, eaters, (food) => had.has(food));
   if ("reason" in fitted) return fitted;
   const ways = (stated.problem.sittings[k]?.dishes ?? []).filter((at) => stated.problem.dishes[at]?.id === dish.id);
+  const late = ways.length === 0 ? dayTooEarly(kitchen, stated, sitting, dish) : undefined;
+  if (late !== undefined) return { reason: "begun-before", date: late };
   const hindered = ways.map((way) => hindranceOfWay(stated, k, way));
   return hindered.every((hindrance) => hindrance !== undefined) ? hindered[0] : undefined;
+}
+
+/** The day before the first on which anything can be begun that a dish would have to be begun on; undefined where none is. */
+function dayTooEarly(
+  kitchen: Kitchen,
+  stated: KitchenProblem,
+  sitting: DatedSitting,
+  dish: Dish,
+): CivilDate | undefined {
+  const way = stated.dishes.findIndex((one) => one.dish.id === dish.id && one.putBy === undefined);
+  const begun = dayBegun(stated, kitchen, sitting, way);
+  return begun !== undefined && begun < stated.beginsOn ? begun : undefined;
 }
 
 /** Why a way of a dish that could be cooked for these eaters can't be served at the sitting. */

@@ -144,20 +144,23 @@ function toLot(one: PutBy, dish: Dish, kitchen: Kitchen, from: CivilDate): State
   };
 }
 
-/**
- * A sitting of the right kind whose eaters take all that may be in it. What is frozen and not warmed thaws in the fridge
- * overnight, so that it is not there on the first day.
- */
+/** True where a dish is eaten warm: it is served so, and it can be heated where it is eaten. */
+export function isWarmed(
+  { served }: Pick<Dish, "served">,
+  { heat, packed }: Pick<DatedSitting, "heat" | "packed">,
+): boolean {
+  return served.includes("hot") && heat && !packed;
+}
+
+/** A sitting of the right kind whose eaters take all that may be in it. */
 function canHave(
-  { kind, day, eaters: ids, heat, packed, putBy: isBox }: DatedSitting,
+  { kind, eaters: ids, putBy: isBox }: DatedSitting,
   one: PutBy,
   dish: Dish,
   kitchen: Kitchen,
   { foods }: Tables,
 ): boolean {
   if (isBox || !dish.fits.includes(kind) || kitchen.refusedDishes.includes(dish.id)) return false;
-  const warmed = heat && !packed && dish.served.includes("hot");
-  if (one.place === "freezer" && day === 0 && !warmed) return false;
   const within = foodsWithin(dish, one).map((id) => foods.get(id));
   const eaters = ids.map((id) => kitchen.eaters.find((eater) => eater.id === id) as Eater);
   return within.every((food) => food !== undefined && eaters.every((eater) => takesFood(eater, food)));

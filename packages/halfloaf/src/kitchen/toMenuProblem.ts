@@ -9,6 +9,7 @@ import type { FittedDish, Unfit } from "./fitDish.ts";
 import { fitDishes } from "./fitDishes.ts";
 import type { KeptCooking } from "./keptWays.ts";
 import type { Kitchen } from "./kitchen.ts";
+import { leaveOutLate } from "./leaveOutLate.ts";
 import { type PossibleTrip, pricePacks } from "./pricePacks.ts";
 import { isFreezable, listFreezable, makeNothing, wishBoxes, withBoxes, withWorth } from "./puttingBy.ts";
 import { statePutBy, toMenuPutBy } from "./statePutBy.ts";
@@ -45,13 +46,35 @@ export interface KitchenProblem {
   readonly unfit: readonly { readonly dish: string; readonly why: Unfit }[];
   /** Lots of the stores that are past their time on the first day. */
   readonly goneOff: readonly Lot[];
+  /** First day on which anything can be begun: no dish stands where something of it would have to begin before. */
+  readonly beginsOn: CivilDate;
 }
 
 /**
- * States the kitchen's days from a date on as a problem for `menu/`; the kitchen must have passed `checkKitchen`. The ways in
- * which the cookings of a `kept` week took their makings are there too, so that the week can be read.
+ * States the kitchen's days from a date on as a problem for `menu/`; the kitchen must have passed `checkKitchen`. What would
+ * have to be begun before the first day is not in it.
  */
-export function toMenuProblem(
+export function toMenuProblem(kitchen: Kitchen, tables: Tables, from: CivilDate, days: number): KitchenProblem {
+  return leaveOutLate(stateDays(kitchen, tables, from, days), kitchen, from);
+}
+
+/**
+ * The days of a kept week, so that it can be read: the ways in which its cookings took their makings are there too, and all
+ * that may have been begun before the first day. Once it is read, `leaveOutLate` leaves out what it does not have of that.
+ */
+export function stateKept(
+  kitchen: Kitchen,
+  tables: Tables,
+  {
+    from,
+    days,
+    batches,
+  }: { readonly from: CivilDate; readonly days: number; readonly batches: readonly KeptCooking[] },
+): KitchenProblem {
+  return stateDays(kitchen, tables, from, days, batches);
+}
+
+function stateDays(
   kitchen: Kitchen,
   tables: Tables,
   from: CivilDate,
@@ -202,6 +225,7 @@ export function toMenuProblem(
     standRisePct: kitchen.limits.standRisePct,
     wishes,
     unfit,
+    beginsOn: from,
     goneOff: [...stock, ...putBy.flatMap((one) => one.lots)].filter(({ lastDay }) => lastDay < 0).map(({ lot }) => lot),
   };
 }

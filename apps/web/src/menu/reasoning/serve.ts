@@ -1,4 +1,4 @@
-import { changeRestored, replanWeek, type WeekChange, writeWeek } from "halfloaf/kitchen";
+import { changeRestored, onDay, replanWeek, type WeekChange, writeWeek } from "halfloaf/kitchen";
 import { followWeek } from "halfloaf/kitchen/record";
 import { checkPlan } from "halfloaf/menu/check";
 import type { CivilDate } from "halfloaf/quantity";
@@ -37,7 +37,14 @@ export function serve(
   const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, before, changes, today);
   const followed = followWeek(change, [wish], known);
   if (!followed.ok)
-    return { kind: "unfit", ...hindranceOf({ kitchen, tables, before }, indexOf(before.stated, week, to), dish) };
+    return {
+      kind: "unfit",
+      ...hindranceOf(
+        { kitchen, tables, before: onDay(before, kitchen, today) },
+        indexOf(before.stated, week, to),
+        dish,
+      ),
+    };
   const { changed } = followed.value;
   const { stated } = changed;
   const emptied = from === undefined ? undefined : indexOf(stated, week, from);

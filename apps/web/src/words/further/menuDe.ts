@@ -107,6 +107,7 @@ export const menuDe: typeof menuEn = {
       notEaten: (food: string) => `jemand, der dort isst, isst nicht: ${food}`,
       amount: (food: string) => `es ist nicht bekannt, wie viel hineingehört: ${food}`,
       tooLong: (minutes: string) => `es dauert länger als ${minutes}, die zur Verfügung stehen`,
+      begunBefore: (day: string) => `es muss am ${day} begonnen werden, und das ist zu früh für diesen Speiseplan`,
       "not-meant": "es ist für andere Mahlzeiten gedacht",
       refused: "diese Küche plant es nie",
       "not-cold": "es kann nicht mitgenommen und kalt gegessen werden",

@@ -105,6 +105,7 @@ export const menuEn = {
       notEaten: (food: string) => `somebody who sits there does not eat ${food}`,
       amount: (food: string) => `how much ${food} goes in is not known`,
       tooLong: (minutes: string) => `it takes longer than the ${minutes} at hand`,
+      begunBefore: (day: string) => `it must be begun on ${day}, which is too early for this menu`,
       "not-meant": "it is meant for other sittings",
       refused: "this kitchen never plans it",
       "not-cold": "it can't be taken along and eaten cold",

@@ -7,7 +7,7 @@ import type { KitchenProblem } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { listCome, withBesides } from "./comeBesides.ts";
 import { repricePacks } from "./repricePacks.ts";
-import { type RestoredWeek, restoreWeek, weekIssue } from "./restoreWeek.ts";
+import { onDay, type RestoredWeek, restoreWeek, weekIssue } from "./restoreWeek.ts";
 import { reseat, weighSittings } from "./Seats.ts";
 import { findSittings, toMenuChanges } from "./toMenuChanges.ts";
 import type { WeekChange } from "./WeekChange.ts";
@@ -24,7 +24,7 @@ export interface ChangedKitchenWeek {
 
 /**
  * A kept week with its changes, as a problem of the kitchen's and the old plan in it. `today` is the first day that is not
- * over; absent = the week has not begun. Everything that is wrong comes back at once: what of the file no longer fits the
+ * over; absent = the week has not begun. What was begun for the old plan counts, and nothing else is begun before today. Everything that is wrong comes back at once: what of the file no longer fits the
  * kitchen with its path in the file, what can't be changed with the path `changes`, position.
  */
 export function changeWeek(
@@ -60,7 +60,7 @@ export function changeRestored(
   const known: Parsed<RestoredWeek> =
     week === restored.week ? { ok: true, value: restored } : restoreWeek(kitchen, tables, week);
   if (!known.ok) return known;
-  const before = known.value;
+  const before = onDay(known.value, kitchen, today);
   const asked = toMenuChanges(kitchen, tables, before, changes);
   if (!asked.ok) return asked;
   const day = daysBetween(before.stated.from, today);

@@ -4,11 +4,12 @@ import { accountLots } from "../accountLots.ts";
 import { stateTogether } from "../cooking/stateTogether.ts";
 import type { DatedSitting } from "../datedSittings.ts";
 import type { Kitchen } from "../kitchen.ts";
+import { leaveOutLate } from "../leaveOutLate.ts";
 import { readWeekPlan } from "../readWeekPlan.ts";
 import { withStandRise } from "../standRise.ts";
 import { stockBesides } from "../stockBesides.ts";
 import type { Tables } from "../tables.ts";
-import { type KitchenProblem, toMenuProblem } from "../toMenuProblem.ts";
+import { type KitchenProblem, stateKept } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { payBesides } from "./comeBesides.ts";
 import { repricePacks } from "./repricePacks.ts";
@@ -29,14 +30,15 @@ const DUST_G = 1e-3;
 /**
  * States the days of a kept week as a problem again: those who were away stay away, guests sit where they sat, prices
  * that were paid or expected are those of the file, what came besides is there, what went off is gone; what it cooks at once takes the minutes of its order
- * of work. All else is as the kitchen now says. Every place where the file does not fit the kitchen is an issue with its path
+ * of work. All else is as the kitchen now says, and what would have to be begun before the first day stands only where the
+ * file has it. Every place where the file does not fit the kitchen is an issue with its path
  * in the file.
  */
 export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan): Parsed<RestoredWeek> {
   const strangers = [...findStrangers(kitchen, week), ...findStrangeFoods(tables, week)];
   if (strangers.length > 0) return { ok: false, issues: strangers };
   const asked = withStandRise(stockBesides(kitchen, week), week.accounts.risen?.pct ?? 0);
-  const fresh = toMenuProblem(asked, tables, week.from, week.days, week.batches);
+  const fresh = stateKept(asked, tables, week);
   const seats = restoreSeats(kitchen, week, toSeats(fresh));
   const stated = restorePrices(kitchen, week, seats.stated);
   const read = readWeekPlan(week, stated);
@@ -44,7 +46,15 @@ export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan): P
   const losses = findLosses(week, stated, read.value);
   const timed = stateTogether(stated, read.value, asked, tables);
   const problem = payBesides(timed.problem, read.value, week);
-  return { ok: true, value: { ...seats, stated: { ...timed, problem }, plan: read.value, losses, week } };
+  return {
+    ok: true,
+    value: onDay({ ...seats, stated: { ...timed, problem }, plan: read.value, losses, week }, asked, week.from),
+  };
+}
+
+/** The week as it can still be changed on one of its days: what would have to be begun before, and was not, stands nowhere. */
+export function onDay(restored: RestoredWeek, kitchen: Pick<Kitchen, "pace">, today: CivilDate): RestoredWeek {
+  return { ...restored, stated: leaveOutLate(restored.stated, kitchen, today, restored.plan) };
 }
 
 /** Eaters of the file that are neither the kitchen's nor guests. */

@@ -1,5 +1,6 @@
 import type { MenuChange } from "../../menu/index.ts";
 import { daysBetween, type Issue, type Parsed } from "../../quantity/index.ts";
+import { hindranceAt } from "../hindranceAt.ts";
 import type { Kitchen } from "../kitchen.ts";
 import type { Tables } from "../tables.ts";
 import type { KitchenProblem } from "../toMenuProblem.ts";
@@ -99,14 +100,20 @@ function isDish(id: string, { tables }: Context): boolean {
 /** Where several sittings bear the name, those that the dish fits have the wish. */
 function wish(change: Extract<WeekChange, { kind: "want" }>, context: Context): readonly MenuChange[] | Issue {
   const { problem } = context.before.stated;
-  if (!isDish(change.dish, context)) return weekIssue("dish-unknown", [], "a dish of the kitchen", change.dish);
+  const dish = context.tables.dishes.find(({ id }) => id === change.dish);
+  if (dish === undefined) return weekIssue("dish-unknown", [], "a dish of the kitchen", change.dish);
   const sittings = findSittings(context.before.stated, change.at);
   if (sittings.length === 0) return noSitting(change.at);
   const wishes = sittings.flatMap((sitting): MenuChange[] => {
-    const dish = problem.sittings[sitting]?.dishes.find((each) => problem.dishes[each]?.id === change.dish);
-    return dish === undefined ? [] : [{ kind: "wish", sitting, dish }];
+    const way = problem.sittings[sitting]?.dishes.find((each) => problem.dishes[each]?.id === change.dish);
+    return way === undefined ? [] : [{ kind: "wish", sitting, dish: way }];
   });
-  return wishes.length > 0 ? wishes : weekIssue("dish-unfit", [], "a dish that fits the sitting", change.dish);
+  if (wishes.length > 0) return wishes;
+  const { kitchen, tables, before } = context;
+  const hindrances = sittings.map((k) => hindranceAt(kitchen, tables, before.stated, k, dish));
+  return hindrances.some((hindrance) => hindrance?.reason === "begun-before")
+    ? weekIssue("begun-before", [], "a dish that can still be begun in time", change.dish)
+    : weekIssue("dish-unfit", [], "a dish that fits the sitting", change.dish);
 }
 
 function skip(

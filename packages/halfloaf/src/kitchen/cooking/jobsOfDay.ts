@@ -1,26 +1,18 @@
-import { type Choose, type Dish, markAhead, orderSteps, type Step } from "../../dish/index.ts";
-import { addDays, type CivilDate, daysBetween } from "../../quantity/index.ts";
+import type { Choose, Dish, Step } from "../../dish/index.ts";
+import type { CivilDate } from "../../quantity/index.ts";
 import { type Caution, cautionsOf } from "../../safety/index.ts";
-import type { SittingKind } from "../datedSittings.ts";
 import type { Kitchen } from "../kitchen.ts";
-import { PUT_BY_CAUTION } from "../statePutBy.ts";
+import { isWarmed, PUT_BY_CAUTION } from "../statePutBy.ts";
 import { stockBesides } from "../stockBesides.ts";
 import type { Tables } from "../tables.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { chooseUsed, freshOf } from "./listCookings.ts";
-import { type Pace, stepMinutes } from "./pace.ts";
+import type { Pace } from "./pace.ts";
 import { isFrozen } from "./placeCautions.ts";
+import { type BeforeSitting, dayToBegin, listBegunSteps, THAW_MINUTES, timeToBegin } from "./timeToBegin.ts";
 
-/** The sitting a job is for; its own clock time is the kitchen's affair. */
-interface ForSitting {
-  readonly date: CivilDate;
-  readonly sitting: SittingKind;
-}
-
-interface JobBase extends ForSitting {
+interface JobBase extends BeforeSitting {
   readonly dish: string;
-  /** Minutes before the sitting at which it begins at the latest; 0 = at the sitting itself. */
-  readonly beforeMinutes: number;
 }
 
 type JobCaution = Pick<WeekPlan["cautions"][number], "code" | "text" | "authority">;
@@ -56,23 +48,6 @@ export type DayJob =
     });
 
 /**
- * About when sittings are, in minutes after midnight: tells on which day something hours before falls, and stands in where
- * nobody says when a sitting is. Common practice, no source.
- */
-export const USUAL_MINUTES: Readonly<Record<SittingKind, number>> = {
-  morning: 7 * 60 + 30,
-  midday: 12 * 60 + 30,
-  between: 16 * 60,
-  evening: 19 * 60,
-};
-/** What would have to begin before so many minutes after midnight is done the evening before. */
-const NIGHT_ENDS = 6 * 60;
-const DAY = 24 * 60;
-const FIRST_DAY: CivilDate = "2000-01-01";
-/** In the fridge raw meat thaws in a day. **Source**: FSIS, safe defrosting: small amounts need a full day (from memory). */
-const THAW_MINUTES = DAY;
-
-/**
  * What there is to do on one day of a week's plan, by time: dishes to cook, leftovers to heat again or to take out of the
  * fridge, portions put by to warm, and what must be begun for later sittings, soaks and thawing among it. Batches of dishes that the tables do not
  * have, and the days outside the plan, bring no job.
@@ -97,19 +72,7 @@ export function jobsOfDay(
       ...listThawed(week, at, dish, kitchen, tables),
     ];
   });
-  return jobs.filter((job) => dayOf(job) === date).sort((a, b) => timeOf(a) - timeOf(b));
-}
-
-/** Minutes after midnight of a common first day, by the usual times of the sittings; for the order of jobs alone. */
-function timeOf({ date, sitting, beforeMinutes }: ForSitting & { readonly beforeMinutes: number }): number {
-  return daysBetween(FIRST_DAY, date) * DAY + USUAL_MINUTES[sitting] - beforeMinutes;
-}
-
-function dayOf(job: DayJob): CivilDate {
-  const time = timeOf(job);
-  const day = Math.floor(time / DAY);
-  const isNight = job.beforeMinutes > 0 && time - day * DAY < NIGHT_ENDS;
-  return addDays(FIRST_DAY, isNight ? day - 1 : day);
+  return jobs.filter((job) => dayToBegin(job) === date).sort((a, b) => timeToBegin(a) - timeToBegin(b));
 }
 
 type Week = Pick<WeekPlan, "sittings" | "batches" | "besides">;
@@ -133,7 +96,7 @@ function listLeftovers(
   const cookedOn = batch.date;
   const all = cautionsOf(dish, foods, safety, kitchen.authorities.safety, chooseUsed(batch));
   return left.map(({ date, kind, portions, heat, packed }): DayJob => {
-    const isHeated = dish.served.includes("hot") && heat && !packed;
+    const isHeated = isWarmed(dish, { heat, packed });
     const cautions = pickCautions(all, isHeated);
     const base = { date, sitting: kind, dish: dish.id, batch: at, portions, cookedOn, cautions, beforeMinutes: 0 };
     return { kind: isHeated ? "re-heat" : "take-out", ...base };
@@ -161,7 +124,7 @@ function listPutBy(
   const choose: Choose = (making) =>
     [making, ...making.alternatives].find(({ food }) => within.has(food)) ??
     (making.optional && within.size > 0 ? undefined : making);
-  const isHeated = dish.served.includes("hot") && sitting.heat && !sitting.packed;
+  const isHeated = isWarmed(dish, sitting);
   // Days since the cooking are counted by what was put by itself.
   const ofDish = pickCautions(cautionsOf(dish, foods, safety, kitchen.authorities.safety, choose), isHeated).filter(
     ({ code }) => code !== "eat-within",
@@ -184,41 +147,21 @@ function listPutBy(
 }
 
 /** Steps done ahead, each with the minutes of all that hangs on it. */
-function listBegun(
-  { batches }: Week,
-  at: number,
-  { id, method }: Dish,
-  { foods }: Pick<Tables, "foods">,
-  pace: Pace,
-): DayJob[] {
+function listBegun({ batches }: Week, at: number, dish: Dish, { foods }: Pick<Tables, "foods">, pace: Pace): DayJob[] {
   const { date, kind, portions, elapsedMinutes } = batches[at] as Week["batches"][number];
-  const isAhead = markAhead(method, orderSteps(method));
-  const minutes = (place: number) => stepMinutes(method[place] as Step, portions, pace);
-  const untilCooking = (place: number): number => {
-    const then = [...method.keys()].filter(
-      (other) => isAhead[other] && method[other]?.after.includes((method[place] as Step).id),
-    );
-    return minutes(place) + Math.max(0, ...then.map(untilCooking));
-  };
-  return [...method.keys()].flatMap((place): DayJob[] => {
-    const step = method[place] as Step;
-    if (!isAhead[place]) return [];
+  return listBegunSteps(dish, portions, pace).map(({ step, untilCooking }): DayJob => {
     const thaws = step.kind === "rest" && step.foods.some((food) => isFrozen(foods.get(food)));
-    const job = thaws ? ("thaw" as const) : step.kind === "soak" ? ("soak" as const) : ("ahead" as const);
-    const beforeMinutes = Math.ceil(elapsedMinutes) + untilCooking(place);
-    return [
-      {
-        kind: job,
-        date,
-        sitting: kind,
-        dish: id,
-        batch: at,
-        step: step.id,
-        text: step.text,
-        foods: step.foods,
-        beforeMinutes,
-      },
-    ];
+    return {
+      kind: thaws ? "thaw" : step.kind === "soak" ? "soak" : "ahead",
+      date,
+      sitting: kind,
+      dish: dish.id,
+      batch: at,
+      step: step.id,
+      text: step.text,
+      foods: step.foods,
+      beforeMinutes: Math.ceil(elapsedMinutes) + untilCooking,
+    };
   });
 }
 

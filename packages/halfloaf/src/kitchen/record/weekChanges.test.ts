@@ -133,10 +133,11 @@ describe("what is not at the shelf", () => {
 });
 
 describe("a label that says an earlier day than the week took a lot to keep", () => {
-  /** A pack that is bought on a trip and still cooked of after the day that its label is to say. */
+  /** A pack for the fridge that is bought on a trip and still cooked of after the day that its label is to say. */
   function boughtForLater() {
     for (const trip of week.trips)
       for (const line of trip.lines) {
+        if (tables.foods.get(line.food)?.keeping.unopened.fridge === undefined) continue;
         const lots = lotsOfLine(week, trip.date, line);
         const [lot = ""] = lots;
         const later = week.batches.filter(
