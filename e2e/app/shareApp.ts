@@ -3,7 +3,7 @@ import { en } from "@halfloaf/web/words";
 import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, Locator, Page } from "playwright-core";
 import { expect, inject } from "vitest";
-import { goTo, type KeptState, type OpenApp, openApp, seeScreen } from "./openApp.ts";
+import { goTo, type KeptState, type OpenApp, openApp, seeScreen, waitUntilOnDisk } from "./openApp.ts";
 
 const { sharing } = furtherEn;
 
@@ -71,6 +71,7 @@ async function join(page: Page, link: string): Promise<void> {
 /** Opens the link and says yes. */
 export async function beginJoining(page: Page, link: string): Promise<void> {
   const { origin, host } = new URL(link);
+  await waitUntilOnDisk(page);
   await page.goto(link);
   await page.getByText(sharing.joinSure(host)).waitFor();
   expect(page.url()).toBe(`${origin}/join`);
