@@ -32,7 +32,7 @@ export default async function setUp(project: TestProject): Promise<() => Promise
 }
 
 /** Plans the demo kitchen so that the list shown at first has several lines on whatever weekday the tests run. */
-export async function planDemo(page: Page): Promise<void> {
+async function planDemo(page: Page): Promise<void> {
   await makeDemo(page, "one-ring");
   // It is shut on Sundays, and what is bought at the corner then may be a single pack.
   await openOnSundays(page, "Turnstone Discount");

@@ -23,7 +23,13 @@ export const TodayReport = v.strictObject({
   currency: v.string(),
   on: CivilDate,
   /** Jobs of the accepted weeks by time, without those that were done. */
-  jobs: v.array(DayJob),
+  jobs: v.array(
+    v.strictObject({
+      ...DayJob.entries,
+      /** Portions of what is left over or put by that the stores do not have, or not good; absent where all are there. */
+      shortPortions: v.optional(amount),
+    }),
+  ),
   /** What to buy today: packs of planned trips that are not at home yet. */
   toBuy: v.array(v.strictObject({ shop: v.string(), date: CivilDate, pack: v.string(), count: amount })),
   lastDay: v.array(Line),

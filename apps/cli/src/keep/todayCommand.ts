@@ -38,7 +38,10 @@ function toTodayReport(open: OpenKeep): TodayReport {
     kitchen: edited.name,
     currency: edited.currency,
     on: day,
-    jobs: told("job").map(({ job }) => job),
+    jobs: told("job").map(({ job, shortPortions }) => ({
+      ...job,
+      ...(shortPortions !== undefined && { shortPortions }),
+    })),
     toBuy,
     lastDay: told("last-day").map(({ line }) => toLine(line)),
     goneOff: told("gone-off").map(({ line }) => toLine(line)),

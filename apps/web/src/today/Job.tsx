@@ -20,13 +20,16 @@ interface JobProps {
   readonly day?: string;
   /** True where it should have begun before its week was accepted. */
   readonly isLate?: boolean;
+  /** Portions of it that the stores do not have; absent where all are there or it is cooked anew. */
+  readonly shortPortions?: number | undefined;
 }
 
 /** One thing to do today, and what to tell of it when it is done. */
-export function Job({ job, week, together, day, isLate = false }: JobProps): ReactNode {
+export function Job({ job, week, together, day, isLate = false, shortPortions = 0 }: JobProps): ReactNode {
   const { words, formats } = useWords();
   const { session, view } = useKitchen();
   const names = useNames();
+  const tellPortions = (portions: number): string => words.today.portions(portions, formats.number(portions));
   const sitting = words.sittings[job.sitting];
   const eaters = week.sittings
     .filter(({ date, kind }) => date === job.date && kind === job.sitting)
@@ -42,33 +45,43 @@ export function Job({ job, week, together, day, isLate = false }: JobProps): Rea
       </div>
     );
   }
+  const isNone = shortPortions >= job.portions;
   return (
     <div className="stack tight">
       <p className="soft small">{day === undefined ? sitting : `${day}, ${sitting}`}</p>
       <h3>{words.today.jobs[job.kind](names.dish(job.dish))}</h3>
-      <p className="small">{words.today.portions(job.portions, formats.number(job.portions))}</p>
+      <p className="small">{tellPortions(job.portions)}</p>
       {"cautions" in job &&
         job.cautions.map((caution) => (
           <p key={`${caution.code} ${caution.text}`} className="small caution">
             <CautionText caution={caution} />
           </p>
         ))}
-      <div className="row">
-        <Allowed to="cooked">
-          <button
-            type="button"
-            className="button main"
-            onClick={() => void session.write((pen) => tellDone(job, week, view, pen))}
-          >
-            {job.kind === "cook" ? words.today.cooked : words.today.eaten}
-          </button>
-        </Allowed>
-        {job.kind === "cook" && together !== undefined && (
-          <Link className="button way" href={workPath(together)}>
-            {words.screens.work}
-          </Link>
-        )}
-      </div>
+      {shortPortions > 0 && !isNone && (
+        <p className="small">{words.today.part(tellPortions(job.portions - shortPortions))}</p>
+      )}
+      {isNone ? (
+        <p className="small">
+          {words.today.none} <Link href="/menu">{words.today.planRest}</Link>.
+        </p>
+      ) : (
+        <div className="row">
+          <Allowed to="cooked">
+            <button
+              type="button"
+              className="button main"
+              onClick={() => void session.write((pen) => tellDone(job, week, view, pen))}
+            >
+              {job.kind === "cook" ? words.today.cooked : words.today.eaten}
+            </button>
+          </Allowed>
+          {job.kind === "cook" && together !== undefined && (
+            <Link className="button way" href={workPath(together)}>
+              {words.screens.work}
+            </Link>
+          )}
+        </div>
+      )}
       <Allowed to="skipped">
         <Otherwise job={job} eaters={eaters} />
       </Allowed>

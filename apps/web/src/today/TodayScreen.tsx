@@ -52,11 +52,12 @@ export default function TodayScreen(): ReactNode {
                   <ToBuy due={due} />
                 </li>
               ))}
-              {jobs.map(({ job, isLate = false }) => (
+              {jobs.map(({ job, isLate = false, shortPortions }) => (
                 <li key={`${job.kind} ${job.date} ${job.sitting} ${job.dish} ${"step" in job ? job.step : ""}`}>
                   <Job
                     job={job}
                     isLate={isLate}
+                    shortPortions={shortPortions}
                     week={menu.week}
                     together={cookings.find(({ sitting }) => sitting === job.sitting)?.wanted ?? []}
                   />

@@ -34,17 +34,24 @@ export function Untold(): ReactNode {
     >
       <div className="stack fold-body">
         <p className="small soft">{further.untold.about}</p>
-        <Allowed to="cooked">
-          <div>
-            <button type="button" className="button" disabled={isBusy} onClick={() => void tellAll()}>
-              {further.untold.all}
-            </button>
-          </div>
-        </Allowed>
+        {untold.some(({ job, shortPortions = 0 }) => shortPortions < job.portions) && (
+          <Allowed to="cooked">
+            <div>
+              <button type="button" className="button" disabled={isBusy} onClick={() => void tellAll()}>
+                {further.untold.all}
+              </button>
+            </div>
+          </Allowed>
+        )}
         <ul className="lines">
           {untold.map((each) => (
             <li key={keyOf(each)}>
-              <Job job={each.job} week={each.week} day={formats.day(each.job.date)} />
+              <Job
+                job={each.job}
+                week={each.week}
+                day={formats.day(each.job.date)}
+                shortPortions={each.shortPortions}
+              />
             </li>
           ))}
         </ul>

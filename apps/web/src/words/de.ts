@@ -133,6 +133,9 @@ export const de: Words = {
     toBuy: (count, money) => `${counted(count, { one: "1 Packung", other: `${count} Packungen` })}, ${money} zu zahlen`,
     plannedFor: (day) => `Vorgesehen für ${day}`,
     late: "Das hätte anfangen müssen, bevor der Plan da war. Fang jetzt an und iss es später, oder nimm unter Speiseplan ein anderes Gericht.",
+    none: "In den Vorräten ist nichts davon, das noch gut ist. Ist es gekocht, sag das zuerst; wenn nicht, sag unten, was stattdessen kam, oder",
+    planRest: "plane die übrigen Tage neu",
+    part: (portions) => `Davon ist nur noch so viel da: ${portions}. Mehr wird nicht als gegessen notiert.`,
     jobs: {
       cook: (dish) => `Kochen: ${dish}`,
       "re-heat": (dish) => `Aufwärmen: ${dish}`,

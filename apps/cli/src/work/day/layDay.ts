@@ -29,7 +29,8 @@ export function layDay(page: DayPage): string[] {
   ];
 }
 
-type Job = DayData["jobs"][number];
+/** A job; by a kitchen's record also with how many of its portions the stores lack. */
+type Job = DayData["jobs"][number] & { readonly shortPortions?: number | undefined };
 
 /** Jobs by time as a table: for which sitting, how long before, what. */
 export function layJobs(
@@ -40,6 +41,7 @@ export function layJobs(
   const rows = jobs.flatMap((job): string[][] => [
     [tellFor(job, today), tellBefore(job.beforeMinutes), tellJob(job, names)],
     ...(job.cautions ?? []).map(({ text, authority }) => ["", "", `! ${harmless(text)} [${harmless(authority)}]`]),
+    ...tellMissing(job).map((text) => ["", "", text]),
   ]);
   return layTable(COLUMNS, rows, width, 2);
 }
@@ -72,6 +74,14 @@ function tellJob(job: Job, names: Names): string {
     case "ahead":
       return `${harmless(job.text ?? "")} For ${dish}.`;
   }
+}
+
+function tellMissing({ portions = 0, shortPortions = 0 }: Job): string[] {
+  if (shortPortions <= 0) return [];
+  if (shortPortions < portions) return [`Only ${tellPortions(portions - shortPortions)} of it in the stores.`];
+  return [
+    'The stores have none of it that is still good. Tell the cooking first with "halfloaf cooked", or what came instead with "halfloaf sitting".',
+  ];
 }
 
 function tellOrigin({ cookedOn, putBy }: Job): string {

@@ -4,11 +4,22 @@ import { type DayJob, jobsOfDay } from "../cooking/jobsOfDay.ts";
 import type { Pace } from "../cooking/pace.ts";
 import type { Tables } from "../tables.ts";
 import type { WeekPlan } from "../weekPlan.ts";
+import { portionsShort } from "./act/eat.ts";
 import type { EditedKitchen } from "./kitchenRecord.ts";
 import { menuOn } from "./menuOn.ts";
 import { keyOfPlanned, keyOfSitting, type LotToCount, type RecordState } from "./recordState.ts";
 import { toKitchen } from "./toKitchen.ts";
 import { type UseUpLine, useUpList } from "./useUpList.ts";
+
+/** A job as it stands by the stores. */
+interface Standing<Job extends DayJob> {
+  readonly job: Job;
+  /**
+   * Portions of what is to be heated again or taken out that the stores do not have, or not good on its day: all of them where
+   * it was not told as cooked or is gone, and telling it eaten would book nothing. Absent where all are there, and of other jobs.
+   */
+  readonly shortPortions?: number;
+}
 
 /** One thing that a person should be told on a day. */
 export type Reminder =
@@ -16,7 +27,7 @@ export type Reminder =
    * A job of the accepted week: to cook, to heat again, to thaw tonight, to soak now, … `isLate` where it should have begun on
    * a day before the week was accepted.
    */
-  | { readonly kind: "job"; readonly job: DayJob; readonly isLate?: true }
+  | ({ readonly kind: "job"; readonly isLate?: true } & Standing<DayJob>)
   /** A lot that may be eaten today for the last time. */
   | { readonly kind: "last-day"; readonly line: UseUpLine }
   /** A lot that has gone off and is still in the stores. */
@@ -25,9 +36,8 @@ export type Reminder =
   | { readonly kind: "to-count"; readonly count: LotToCount };
 
 /** A dish of an accepted week on a day that is over, of which nothing was told. */
-export interface UntoldJob {
+export interface UntoldJob extends Standing<Extract<DayJob, { readonly portions: number }>> {
   readonly week: WeekPlan;
-  readonly job: Extract<DayJob, { readonly portions: number }>;
 }
 
 /** A soak or thawing begins at most so many days before its sitting. */
@@ -50,7 +60,7 @@ export function remindersOf(
   const lines = useUpList(state, day, 0).filter(({ daysLeft }) => daysLeft !== undefined);
   return [
     ...openJobs(state, listLate(state, day, jobsOn)).map((job): Reminder => ({ kind: "job", job, isLate: true })),
-    ...openJobs(state, jobs).map((job): Reminder => ({ kind: "job", job })),
+    ...openJobs(state, jobs).map((job): Reminder => ({ kind: "job", job, ...shortOf(state, job, day) })),
     ...lines.map((line): Reminder => ({ kind: line.daysLeft === 0 ? "last-day" : "gone-off", line })),
     ...[...state.toCount.values()].map((count): Reminder => ({ kind: "to-count", count })),
   ];
@@ -71,8 +81,23 @@ export function untoldJobs(
   return Array.from({ length: days }, (_, at) => addDays(day, at - days)).flatMap((date) => {
     const week = menuOn(state, date)?.week;
     if (week === undefined) return [];
-    return openJobs(state, jobsOn(week, date)).flatMap((job) => ("portions" in job ? [{ week, job }] : []));
+    return openJobs(state, jobsOn(week, date)).flatMap((job) =>
+      "portions" in job ? [{ week, job, ...shortOf(state, job, day) }] : [],
+    );
   });
+}
+
+/** Where a dish that is served from the stores is short, by how much: on its day, or today where that is to come. */
+function shortOf(state: RecordState, job: DayJob, today: CivilDate): Pick<Standing<DayJob>, "shortPortions"> {
+  if (!isServed(job)) return {};
+  const shortPortions = portionsShort(state, job, job.date < today ? job.date : today);
+  return shortPortions > 0 ? { shortPortions } : {};
+}
+
+type Served = Extract<DayJob, { readonly kind: "re-heat" | "take-out" }>;
+
+function isServed(job: DayJob): job is Served {
+  return job.kind === "re-heat" || job.kind === "take-out";
 }
 
 type AskJobs = (week: WeekPlan, on: CivilDate) => DayJob[];
@@ -127,11 +152,11 @@ function openJobs(state: RecordState, jobs: readonly DayJob[]): DayJob[] {
   const dates = new Set(jobs.map(({ date }) => date));
   const cookings = [...state.cookings.values()].filter(({ on }) => dates.has(on));
   const plates = state.plates.filter(({ on }) => dates.has(on));
-  return jobs.filter(({ dish, date, sitting, kind }) => {
+  return jobs.filter((job) => {
+    const { dish, date, sitting } = job;
     if (state.sittings.get(keyOfSitting(date, sitting))?.allAway) return false;
     const isDone = (lot: { readonly dish?: string; readonly on: CivilDate; readonly sitting?: string }): boolean =>
       lot.dish === dish && lot.on === date && lot.sitting === sitting;
-    const isServed = kind === "re-heat" || kind === "take-out";
-    return !(cookings.some(isDone) || (isServed && plates.some(isDone)));
+    return !(cookings.some(isDone) || (isServed(job) && plates.some(isDone)));
   });
 }

@@ -5,8 +5,10 @@ import { replan } from "../../menu/index.ts";
 import { addDays, daysBetween } from "../../quantity/index.ts";
 import { changeWeek } from "../changeWeek/changeWeek.ts";
 import { writeWeek } from "../changeWeek/writeWeek.ts";
+import type { DayJob } from "../cooking/jobsOfDay.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { planAccepted, tables } from "./acceptedWeek.testing.ts";
+import { eat } from "./act/eat.ts";
 import { followWeek } from "./followWeek.ts";
 import { foods as frozenFoods } from "./frozen/frozen.testing.ts";
 import { menuOn } from "./menuOn.ts";
@@ -299,6 +301,46 @@ describe("reminders", () => {
     expect(untold(told, next)).not.toContain(`${date} ${kind} ${dish}`);
     const away = stateOf({ kind: "skipped", on: date, sitting: kind });
     expect(untold(away, next).filter((each) => each.startsWith(`${date} ${kind}`))).toEqual([]);
+  });
+
+  test("what is left over is short by what eating would miss: by all of it until it is told as cooked, and once it is gone", () => {
+    const left = week.sittings.find(
+      ({ leftover, date, batch }) => leftover && date > (week.batches[batch]?.date ?? date),
+    );
+    const batch = week.batches[left?.batch ?? -1];
+    if (left === undefined || batch === undefined) throw new Error("nothing is left over for another day");
+    const { date, kind, dish, portions } = left;
+    const pot = (count: number, fridgeDays: number): EventBody => ({
+      kind: "cooked",
+      on: batch.date,
+      lot: "pot",
+      dish,
+      portions: count,
+      portionG: 300,
+      keeps: { fridgeDays },
+      uses: [],
+    });
+    const gone: EventBody = { kind: "wasted", on: date, lot: "pot", massG: 1200 };
+    const shortOf = (...bodies: EventBody[]) => {
+      const state = stateOf(...bodies);
+      const isIt = ({ job }: { readonly job: DayJob }): boolean =>
+        ["re-heat", "take-out"].includes(job.kind) &&
+        `${job.date} ${job.sitting} ${job.dish}` === `${date} ${kind} ${dish}`;
+      const today = remindersOf(kitchen, state, tables, date).find((told) => told.kind === "job" && isIt(told));
+      const later = untoldJobs(kitchen, state, tables, addDays(date, 1)).find(isIt);
+      if (today?.kind !== "job" || later === undefined) throw new Error("it is not told");
+      expect(later.shortPortions).toBe(today.shortPortions);
+      const pen = penOf(new RecordLedger(tables.foods, []), { device: "phone", nowMs: 9 });
+      const { eaten, short } = eat(state, { on: date, sitting: kind, plates: [{ dish, portions }] }, pen);
+      expect(eaten === undefined).toBe(today.shortPortions === portions);
+      expect(short).toEqual(today.shortPortions === undefined ? [] : [{ dish, portions: today.shortPortions }]);
+      return today.shortPortions;
+    };
+    expect(shortOf()).toBe(portions);
+    expect(shortOf(pot(4, 30))).toBeUndefined();
+    expect(shortOf(pot(portions / 2, 30))).toBeCloseTo(portions / 2, 9);
+    expect(shortOf(pot(4, 30), gone)).toBe(portions);
+    expect(shortOf(pot(4, 0))).toBe(portions);
   });
 
   test("what should have begun before the week was accepted is told late on that day, unless an earlier menu told it", () => {

@@ -33,8 +33,7 @@ export function eat(state: RecordState, { on, sitting, plates }: EatWish, pen: P
   const leftG = new Map([...state.lots.values()].map(({ id, leftG: left }) => [id, left]));
   const short: PlateWish[] = [];
   const served = plates.flatMap((wish): Plate[] => {
-    const lots = firstExpiredFirstOut(state.lots.values()).filter((lot) => isServed(lot, wish, on));
-    const { taken, missing } = fill(wish, lots, leftG);
+    const { taken, missing } = fill(wish, listServed(state, wish, on), leftG);
     if (missing !== undefined) short.push(missing);
     const { eater } = wish;
     return taken.map((plate) => (eater === undefined ? plate : { eater, ...plate }));
@@ -43,9 +42,24 @@ export function eat(state: RecordState, { on, sitting, plates }: EatWish, pen: P
   return { eaten: pen.write({ kind: "eaten", on, sitting, plates: served }), short };
 }
 
-function isServed(lot: LotState, wish: PlateWish, on: CivilDate): boolean {
-  const isIt = "dish" in wish ? lot.cooked?.dish === wish.dish : lot.food === wish.food;
-  return isIt && lot.since <= on && lot.keeps?.ok === true && !isGoneOff(lot.keeps, on);
+/** How many of so many portions of a dish could not be eaten on a day, by what is in the stores now: 0 to all of them. */
+export function portionsShort(
+  state: RecordState,
+  wish: { readonly dish: string; readonly portions: number },
+  on: CivilDate,
+): number {
+  const { dish, portions } = wish;
+  const lots = listServed(state, { dish, portions }, on);
+  const { missing } = fill({ dish, portions }, lots, new Map(lots.map(({ id, leftG }) => [id, leftG])));
+  return missing !== undefined && "dish" in missing ? missing.portions : 0;
+}
+
+/** The lots that a plate may come from, in the order in which it does. */
+function listServed(state: RecordState, wish: PlateWish, on: CivilDate): LotState[] {
+  return firstExpiredFirstOut(state.lots.values()).filter((lot) => {
+    const isIt = "dish" in wish ? lot.cooked?.dish === wish.dish : lot.food === wish.food;
+    return isIt && lot.since <= on && lot.keeps?.ok === true && !isGoneOff(lot.keeps, on);
+  });
 }
 
 /** Takes a plate out of the lots in turn; a portion weighs what it weighs in the lot it comes from. */
