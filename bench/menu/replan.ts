@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import {
   changeProblem,
+  EFFORTS,
   type MenuChange,
   type MenuPlan,
   type MenuProblem,
@@ -25,7 +26,7 @@ interface Row {
 }
 
 /** Moves of the plan that life then changes: as many as `halfloaf week` makes. */
-const OLD_MOVES = 600_000;
+const OLD_MOVES = EFFORTS.usual;
 
 /** The dish served most, which the kitchen is tired of. */
 function refuseOften({ batches }: MenuPlan): MenuChange {

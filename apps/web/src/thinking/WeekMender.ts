@@ -74,11 +74,8 @@ export interface MendQuestion {
 }
 
 /** Moves of the search near the old menu: enough for a week, few enough to wait for at the shelf. */
-const MOVES = 8_000;
-const PATIENT_MOVES = 40_000;
+const MOVES = 12_000;
 const FAR_MOVES = 20_000;
-/** Moves of the second search, away from the old menu, where the shelf waits for the answer. */
-const WIDE_MOVES = 32_000;
 
 interface Ready {
   readonly menu: AcceptedMenu;
@@ -111,8 +108,7 @@ export class WeekMender {
     const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, restored, changes, day);
     const followed = followWeek(change, asked, known);
     if (!followed.ok) return { kind: "unfit", codes: followed.issues.map(({ code }) => code) };
-    const effort = isPatient ? { moves: PATIENT_MOVES } : { moves: MOVES, wideMoves: WIDE_MOVES };
-    const options = { judge: checkPlan, farMoves: FAR_MOVES, ...effort };
+    const options = { judge: checkPlan, farMoves: FAR_MOVES, ...(!isPatient && { moves: MOVES, wideMoves: 0 }) };
     const { changed, outcome } = replanWeek(kitchen, tables, followed.value.changed, options);
     if (outcome.kind === "none") return { kind: "none" };
     const { plan, moves, moneyMinor } = outcome;

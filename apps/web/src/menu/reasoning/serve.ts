@@ -10,6 +10,8 @@ import { listChanged } from "./tellInstead.ts";
 
 /** So much must another dish save that nobody asked for, when one plate is moved; our own choice, no source. */
 const CHANGE_MINOR = 40;
+/** Moves of the search near the old menu where the answer is waited for. */
+const NEAR_MOVES = 20_000;
 
 /** A dish that is wanted at a sitting of a week. */
 export interface Serving {
@@ -55,7 +57,12 @@ export function serve(
       : sitting,
   );
   const left = { ...changed, week: { ...changed.week, problem: { ...problem, sittings } } };
-  const options = { judge: checkPlan, seed: SEED, changeMinor: CHANGE_MINOR, ...(isNear && { wideMoves: 0 }) };
+  const options = {
+    judge: checkPlan,
+    seed: SEED,
+    changeMinor: CHANGE_MINOR,
+    ...(isNear && { moves: NEAR_MOVES, wideMoves: 0 }),
+  };
   const { changed: moved, outcome } = replanWeek(kitchen, tables, left, options);
   if (outcome.kind === "none") return { kind: "breaks" };
   const { plan, moneyMinor, moves } = outcome;

@@ -55,6 +55,8 @@ export interface ChangedWeek {
   readonly hasMore?: boolean;
   /** Share of the week's portions (0 to 1) that nobody eats any more: what they would have cost may be saved. */
   readonly skippedShare: number;
+  /** What guests eat besides, as a share of the week's portions before; absent = none come. */
+  readonly guestShare?: number;
   /** The sitting before the changes of each sitting. */
   readonly sittingBefore: readonly number[];
   /** The pack before the changes of each pack. */

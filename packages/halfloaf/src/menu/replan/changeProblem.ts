@@ -58,10 +58,14 @@ export function changeProblem(
     ({ pack, priceMinor }) => priceMinor < (problem.packs[pack] as MenuPack).priceMinor,
   );
   const bought = ofKind("bought").map(({ purchase }) => purchase);
-  const skippedShare = shareSkipped(problem, ofKind("skip"), fixed);
+  const skippedShare = shareOf(problem, listSkipped(problem, ofKind("skip"), fixed));
+  const guestShare = shareOf(
+    problem,
+    ofKind("guest").map(({ portions }) => portions),
+  );
   return {
     ok: true,
-    value: { ...left, today, losses, bought, isCheaper, skippedShare, packBefore: packs.packBefore },
+    value: { ...left, today, losses, bought, isCheaper, skippedShare, guestShare, packBefore: packs.packBefore },
   };
 }
 
@@ -118,14 +122,21 @@ function skipSitting(week: Week, sitting: number, { absent }: OfKind<"skip">, { 
   return isWhole ? week : setPortions(week, sitting, rest);
 }
 
-/** Plates that were cooked already save nothing. */
-function shareSkipped({ sittings }: MenuProblem, skips: readonly OfKind<"skip">[], fixed: ReadonlySet<number>): number {
-  const portionsAt = (k: number): number => (sittings[k] as MenuSitting).portions;
-  const sum = (portions: readonly number[]): number => portions.reduce((total, each) => total + each, 0);
-  const skipped = skips.flatMap(({ sittings: left, absent }) =>
-    left.filter((k) => !fixed.has(k)).map((k) => absent?.portions ?? portionsAt(k)),
+/** Portions that nobody eats any more; plates that were cooked already save nothing. */
+function listSkipped(
+  { sittings }: MenuProblem,
+  skips: readonly OfKind<"skip">[],
+  fixed: ReadonlySet<number>,
+): readonly number[] {
+  return skips.flatMap(({ sittings: left, absent }) =>
+    left.filter((k) => !fixed.has(k)).map((k) => absent?.portions ?? (sittings[k] as MenuSitting).portions),
   );
-  return skipped.length === 0 ? 0 : sum(skipped) / sum(sittings.map(({ portions }) => portions));
+}
+
+/** Portions as a share of those of the week. */
+function shareOf({ sittings }: MenuProblem, portions: readonly number[]): number {
+  const sum = (all: readonly number[]): number => all.reduce((total, each) => total + each, 0);
+  return portions.length === 0 ? 0 : sum(portions) / sum(sittings.map((sitting) => sitting.portions));
 }
 
 /** A lot that is gone need not be used up any more; one that ends early must, by then. */

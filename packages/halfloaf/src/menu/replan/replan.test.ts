@@ -171,7 +171,7 @@ describe("planning again", () => {
     expect(givenUp).toBeGreaterThan(SOME);
   });
 
-  it("says what share of the portions is skipped: none of what is cooked already, and only those who stay away", () => {
+  it("says what share of the portions is skipped: none of what is cooked already, and only those who stay away; and what share guests eat besides", () => {
     forChanges(({ problem, plan, today }) => {
       const fixed = sittingsOf(plan, cookedBefore(problem, plan, today));
       const total = problem.sittings.reduce((sum, { portions }) => sum + portions, 0);
@@ -181,6 +181,8 @@ describe("planning again", () => {
         const absent = { portions: portions / 2 };
         const half = changeProblem(problem, plan, [{ kind: "skip", sittings: [k], absent }], { today });
         if (half.ok) expect(half.value.skippedShare).toBeCloseTo(fixed.has(k) ? 0 : portions / 2 / total, 9);
+        const guest = changeProblem(problem, plan, [{ kind: "guest", sitting: k, portions: 2 }], { today });
+        if (guest.ok) expect(guest.value).toMatchObject({ skippedShare: 0, guestShare: 2 / total });
       }
     }, 30);
   });

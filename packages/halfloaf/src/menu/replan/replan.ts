@@ -5,7 +5,7 @@ import type { ChangedWeek } from "./MenuChange.ts";
 import { putBack, type SettledPlan } from "./putBack.ts";
 import { type Remainder, toRemainder } from "./Remainder.ts";
 import type { SittingChange } from "./SittingChange.ts";
-import { NEAR_FALLS, type NearSearch, searchFar, searchNear, WIDE_FALLS } from "./searchNear.ts";
+import { type NearSearch, searchFar, searchNear } from "./searchNear.ts";
 import { withKeepCosts } from "./withKeepCosts.ts";
 
 /** How a week is planned again. */
@@ -47,26 +47,24 @@ export type ReplanOutcome =
     };
 
 /** Moves that keep a re-plan of 150 dishes within a quarter of a second. */
-const USUAL_MOVES = 22_000;
+const USUAL_MOVES = 50_000;
 /** The two searches that leave the old menu have so many times the moves together: about two seconds. */
-const WIDE = 24;
+const WIDE = 20;
 /** They are told apart from the one before and from each other by their seeds. */
 const WIDE_SEED = 100;
 /** Share of the old plan's money that another dish at one sitting must save. */
-const CHANGE_SHARE = 0.002;
+const CHANGE_SHARE = 0.0025;
 /** Changes beyond so many cost nothing more: the menu is then another one. */
 const MOST_COUNTED = 5;
-/** Searches of fewer moves are over before reduced costs are reckoned. */
-const STEERED_MOVES = 20_000;
 /** Share of its price that a change must save in a plan that leaves the old menu. */
 const WIDE_PRICE = 0.25;
 /**
  * A better plan may stand further off where so many sittings change that could have kept their dish, where the week comes so
- * much dearer than the old one, or where not so much is saved of what skipped portions cost.
+ * much dearer than the old one, or where not so much is saved of what skipped portions cost. Decision 0004 tells how they were found.
  */
-const MANY_CHANGES = 4;
-const MUCH_DEARER = 0.015;
-const LEAST_SAVED = 0.2;
+const MANY_CHANGES = 3;
+const MUCH_DEARER = 0.02;
+const LEAST_SAVED = 0.3;
 
 /**
  * Plans a changed week again so that it keeps as much of the old plan as it can: the old plan as it is where it still
@@ -127,7 +125,7 @@ function toNone(remainder: Remainder, found: NearSearch, settled: SettledPlan | 
 
 /** What all searches of one re-plan share. */
 interface Given {
-  readonly week: Pick<ChangedWeek, "problem" | "isCheaper" | "skippedShare" | "today">;
+  readonly week: Pick<ChangedWeek, "problem" | "isCheaper" | "skippedShare" | "guestShare" | "today">;
   readonly remainder: Remainder;
   readonly judge: Judge;
   /** What the judge says of the old plan in the changed week, and its money (minor units). */
@@ -158,8 +156,8 @@ type Effort = { readonly seed: number; readonly moves: number };
 function findNear(given: Given, { seed, moves, farMoves }: Effort & { readonly farMoves: number }): NearSearch {
   const { remainder, weekMinor, changeMinor } = given;
   const problem = withKeepCosts(remainder, changeMinor);
-  const near = searchNear(problem, remainder.plan, { seed, moves, weekMinor, falls: NEAR_FALLS });
-  return near.board || near.gaps.length > 0 ? near : searchFar(problem, remainder.plan, { seed, farMoves });
+  const near = searchNear(problem, remainder.plan, { seed, moves, weekMinor });
+  return near.board || near.gaps.length > 0 ? near : searchFar(problem, remainder.plan, { seed, moves: farMoves });
 }
 
 /** What a plan counts for: its money and the price of its changes, as far as they count. */
@@ -186,29 +184,25 @@ function leaveMenu(given: Given, near: Settled, { seed, moves }: Effort): { best
 }
 
 /**
- * True where a better plan may well stand further off than the search near the old menu went. An old plan that no longer
- * has all its makings lacks what they cost, so a week may come twice as much dearer than that one.
+ * True where a better plan may well stand further off than the search near the old menu went. Guests cost what they eat. An
+ * old plan that no longer has all its makings lacks what they cost, so without guests a week may come twice as much dearer;
+ * the fewer days are left, the less.
  */
 function isPromising({ week, before, weekMinor }: Given, { changes, moneyMinor }: Settled): boolean {
+  const { isCheaper, skippedShare, guestShare = 0 } = week;
+  if (skippedShare > 0) {
+    const savedMinor = before.money.totalMinor - moneyMinor;
+    return isCheaper || savedMinor < LEAST_SAVED * skippedShare * weekMinor;
+  }
   const isWhole = before.faults.every(({ code }) => code !== "making-short" && code !== "lot-overdrawn");
-  const isDear = moneyMinor > (1 + (isWhole ? 1 : 2) * MUCH_DEARER) * weekMinor;
-  const savedMinor = before.money.totalMinor - moneyMinor;
-  const savesLittle = week.skippedShare > 0 && savedMinor < LEAST_SAVED * week.skippedShare * weekMinor;
+  const much = (isWhole || guestShare > 0 ? 1 : 2) * MUCH_DEARER * partLeft(week) ** 2;
   const free = changes.filter(({ why }) => why.kind !== "not-offered");
-  return week.isCheaper || savesLittle || free.length >= MANY_CHANGES || isDear;
+  return isCheaper || free.length >= MANY_CHANGES || moneyMinor > (1 + guestShare + much) * weekMinor;
 }
 
-/** A search that begins far from the old menu, in which a change need save only a part of its price. */
+/** A search that owes nothing to the old menu, in which a change need save only a part of its price. */
 function findWide(given: Given, { seed, moves }: Effort): Settled | undefined {
-  const { remainder, weekMinor } = given;
+  const { remainder } = given;
   const changeMinor = WIDE_PRICE * given.changeMinor;
-  const found = searchNear(withKeepCosts(remainder, changeMinor), remainder.plan, {
-    seed,
-    moves,
-    weekMinor,
-    falls: WIDE_FALLS,
-    isAfresh: true,
-    isSteered: moves >= STEERED_MOVES,
-  });
-  return settle(given, found, changeMinor);
+  return settle(given, searchFar(withKeepCosts(remainder, changeMinor), remainder.plan, { seed, moves }), changeMinor);
 }

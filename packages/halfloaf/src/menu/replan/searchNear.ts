@@ -17,23 +17,12 @@ export interface NearSearch {
   readonly moves: number;
 }
 
-/** A fall of temperature and the share of the moves that it has. */
-interface Fall {
-  readonly share: number;
-  readonly hotMinor: number;
-  readonly coldMinor: number;
-}
-
-/** Falls that stay by the old menu. */
-export const NEAR_FALLS: readonly Fall[] = [
-  { share: 0.6, hotMinor: 40, coldMinor: 3 },
-  { share: 0.4, hotMinor: 15, coldMinor: 3 },
-];
-/** Falls that owe nothing to it: the first so hot that little is left of where it begins. */
-export const WIDE_FALLS: readonly Fall[] = [
-  { share: 0.55, hotMinor: 150, coldMinor: 3 },
-  { share: 0.45, hotMinor: 38, coldMinor: 3 },
-];
+/** Falls that stay by the old menu, the last over other orders of the same servings, each with its share of the moves. */
+const FALLS = [
+  { share: 0.55, hotMinor: 40, coldMinor: 3, reorders: false },
+  { share: 0.3, hotMinor: 15, coldMinor: 3, reorders: false },
+  { share: 0.15, hotMinor: 30, coldMinor: 3, reorders: true },
+] as const;
 
 /** How a search around a menu goes. */
 export interface NearRules {
@@ -41,11 +30,6 @@ export interface NearRules {
   readonly moves: number;
   /** Money of such a week (minor units). */
   readonly weekMinor: number;
-  readonly falls: readonly Fall[];
-  /** True where it begins at a menu drawn by lot, so that what it finds owes nothing to the old one. */
-  readonly isAfresh?: boolean;
-  /** True where dishes are drawn by their reduced costs: what is near the old menu needs none, far from it much is found by them. */
-  readonly isSteered?: boolean;
 }
 
 /** The menu where nobody eats any more. */
@@ -55,37 +39,31 @@ const NOTHING: Menu = { batches: [], trips: [] };
  * Searches around a menu, so that little moves that need not: falls of temperature that each begin at the best so far, and
  * after each a walk back towards the menu. The same input gives the same plan.
  */
-export function searchNear(
-  problem: MenuProblem,
-  menu: Menu,
-  { seed, moves, weekMinor, falls, isAfresh = false, isSteered = false }: NearRules,
-): NearSearch {
+export function searchNear(problem: MenuProblem, menu: Menu, { seed, moves, weekMinor }: NearRules): NearSearch {
   const search = new LocalSearch(problem, { seed });
   const { gaps } = search;
   if (gaps.length > 0) return { gaps, moves: 0 };
   const dishes = dishesOf(problem, menu);
   const isEmpty = problem.sittings.length === 0;
-  if (isSteered && !isEmpty) search.steer(weekMinor);
-  if (isAfresh && !isEmpty) search.goAnywhere();
-  else search.goTo(isEmpty ? NOTHING : menu);
-  for (const { share, hotMinor, coldMinor } of isEmpty ? [] : falls) {
+  search.goTo(isEmpty ? NOTHING : menu);
+  for (const { share, ...fall } of isEmpty ? [] : FALLS) {
     search.goToBest();
-    search.fall({ moves: Math.ceil(moves * share), hotMinor, coldMinor, typicalMinor: weekMinor });
+    search.fall({ ...fall, moves: Math.ceil(moves * share), typicalMinor: weekMinor });
     walkBack(search, dishes, menu.trips);
   }
   const leastBroken = search.nearest();
   return { gaps, moves: search.moves, ...(leastBroken ? { leastBroken } : { board: standAtBest(search) }) };
 }
 
-/** A search that leaves the menu behind, for where nothing near it keeps the limits; then it walks back what it can. */
+/** A search from scratch, which leaves the menu behind; then it walks back what it can. */
 export function searchFar(
   problem: MenuProblem,
-  menu: MenuPlan,
-  { seed, farMoves }: { readonly seed: number; readonly farMoves: number },
+  menu: Menu,
+  { seed, moves: most }: Pick<NearRules, "seed" | "moves">,
 ): NearSearch {
-  const far = new MenuSearch(problem, seed, { expectedMoves: farMoves, start: menu });
+  const far = new MenuSearch(problem, seed, { expectedMoves: most });
   let moves = 0;
-  while (moves < farMoves) moves = far.advance().moves;
+  while (moves < most) moves = far.advance().moves;
   const [found, leastBroken] = [far.best(), far.leastBroken()];
   if (found === undefined) return { gaps: [], moves, ...(leastBroken && { leastBroken }) };
   const search = new LocalSearch(problem, { seed });

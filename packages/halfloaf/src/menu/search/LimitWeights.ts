@@ -5,10 +5,20 @@ const UP = 1.2;
 const DOWN = 0.8;
 const MOST = 30;
 /**
- * Least weights, as shares of the first; all others never weigh less than at first. These limits can be broken by a few minutes
- * or one serving, and the search comes to better plans where it may pass through such menus (decision 0004).
+ * Least weights, as shares of the first; all others never weigh less than at first. These limits can be broken by a few minutes,
+ * one serving or a few kilograms carried, and the search comes to better plans where it may pass through such menus: from one
+ * set of trips to another mostly over one that carries too much (decision 0004).
  */
-const LEAST: Partial<Penalties> = { minute: 0.1, elapsed: 0.1, energy: 0.1, use: 0.1, main: 0.1, distinct: 0.1 };
+const LEAST: Partial<Penalties> = {
+  minute: 0.1,
+  elapsed: 0.1,
+  energy: 0.1,
+  use: 0.1,
+  main: 0.1,
+  distinct: 0.1,
+  carry: 0.03,
+  trip: 0.3,
+};
 
 /**
  * Penalties that follow the search: each kind of limit weighs more the longer it stays broken, so that no two of them

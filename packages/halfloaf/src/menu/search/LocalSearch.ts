@@ -4,8 +4,8 @@ import { Annealing, type Sketch } from "./Annealing.ts";
 import type { TimeTogether } from "./CookedAtOnce.ts";
 import { carriesAll } from "./carriesAll.ts";
 import { decodePlan } from "./decodePlan.ts";
+import { LimitWeights } from "./LimitWeights.ts";
 import { FIRST_PENALTIES, LIMIT_KINDS, type Penalties } from "./Penalties.ts";
-import { estimateDishes, steerDraws } from "./steerDraws.ts";
 import { WeekState } from "./WeekState.ts";
 
 /** What a local search is told once and for all. */
@@ -29,35 +29,34 @@ export interface Fall {
   readonly typicalMinor?: number;
   /** Ends with the first plan that keeps the limits, where all that counts is whether there is one. */
   readonly untilFound?: boolean;
+  /** Only brings the servings there are into other orders. */
+  readonly reorders?: boolean;
 }
 
 /** A menu as dishes and trips; what is bought follows. */
 export type Menu = Pick<MenuPlan, "batches" | "trips">;
 
-/** Moves after which limits not kept yet weigh more. */
-const ROUND = 2000;
-/** They weigh at most so much more. */
-const MOST = 16;
+/** Moves after which limits weigh anew. */
+const ROUND = 500;
 const USUAL_MINOR = 5500;
-const USUAL_SITTINGS = 28;
 
 /**
- * Short searches around known menus: falls of temperature with counted moves, the same answer every time. Where no menu
- * keeps the limits after some thousand moves of a fall, broken limits weigh ever more.
+ * Short searches around known menus: falls of temperature with counted moves, the same answer every time. Limits weigh ever
+ * more while they are broken, and ease once they are kept.
  */
 export class LocalSearch {
   readonly problem: MenuProblem;
   readonly state: WeekState;
   private readonly annealing: Annealing;
   private readonly elastic: Partial<Penalties>;
-  private readonly weight: number;
+  private readonly weights: LimitWeights;
 
   constructor(problem: MenuProblem, { seed, elastic, weight = 1, timeTogether }: LocalRules) {
     this.problem = problem;
     this.elastic = elastic ?? {};
-    this.weight = weight;
+    this.weights = new LimitWeights(this.harden(weight));
     const bent = elastic && { ...allOf(() => 0), ...elastic };
-    this.state = new WeekState(problem, this.harden(weight), bent);
+    this.state = new WeekState(problem, this.weights.penalties, bent);
     this.annealing = new Annealing(problem, this.state, seed, {
       accepts: (state) => carriesAll(problem, state),
       mostTrips: "trip" in this.elastic ? problem.trips.length : problem.limits.maxTrips,
@@ -116,32 +115,29 @@ export class LocalSearch {
     if (this.annealing.best) this.annealing.resume(this.annealing.best);
   }
 
-  /** From now on dishes are drawn by their reduced costs; `typicalMinor` is the money of such a plan (minor units). */
-  steer(typicalMinor: number): void {
-    const perSitting = Math.max(1, typicalMinor) / Math.max(1, this.problem.sittings.length);
-    const scale = (perSitting * USUAL_SITTINGS) / USUAL_MINOR;
-    steerDraws(this.problem, this.annealing.candidates, estimateDishes(this.problem), scale);
-  }
-
   /** Takes note of the menu that `state` was brought to from outside. */
   note(): void {
     const { dishOf, tripMade } = this.state;
     this.annealing.resume({ costMinor: Number.POSITIVE_INFINITY, dishOf, tripMade });
   }
 
-  fall({ moves, hotMinor, coldMinor, typicalMinor, untilFound = false }: Fall): void {
+  fall({ moves, hotMinor, coldMinor, typicalMinor, untilFound = false, reorders = false }: Fall): void {
     const { annealing, state } = this;
     const scale = Math.max(1, typicalMinor ?? state.total() - state.violation) / USUAL_MINOR;
     const at = (done: number): number => scale * hotMinor * (coldMinor / hotMinor) ** (done / moves);
     for (let done = 0; done < moves; done += ROUND) {
       if (untilFound && annealing.best) break;
-      if (done > 0 && !annealing.best) {
-        state.setPenalties(this.harden(this.weight * Math.min(MOST, 1 + done / ROUND)));
-        annealing.weighAnew();
-      }
+      if (done > 0) this.weighAnew();
       const count = Math.min(ROUND, moves - done);
-      annealing.run(count, at(done), at(done + count));
+      annealing.run(count, at(done), at(done + count), reorders);
     }
+  }
+
+  private weighAnew(): void {
+    const { annealing, state, weights } = this;
+    if (!weights.adapt((kind) => state.isBroken(kind), annealing.best !== undefined)) return;
+    state.setPenalties(weights.penalties);
+    annealing.weighAnew();
   }
 
   /** The best menu that keeps the limits (the elastic ones apart); absent while none was found. */
