@@ -68,7 +68,7 @@ describe.skipIf(!hasBrowser)("the date on a pack", () => {
   });
 });
 
-/** Ticks lines and says of each that it must be used by that day, until one is needed later; that line. */
+/** Ticks lines and says of each that it must be used by that day, until one is needed later; that line, wherever the list has it. */
 async function findNeeded(lines: Locator, danger: Locator, date: string): Promise<Locator> {
   for (let at = 0; at < (await lines.count()); at++) {
     const line = lines.nth(at);
@@ -79,7 +79,9 @@ async function findNeeded(lines: Locator, danger: Locator, date: string): Promis
     await line.getByLabel(foundHere.dateKind).selectOption(foundHere.dateKinds.useBy);
     await line.getByRole("button", { name: packDate.note }).click();
     await tell.waitFor({ state: "detached" });
-    if ((await danger.count()) > 0) return line;
+    if ((await danger.count()) === 0) continue;
+    const label = (await line.locator(".tick-words > span").first().textContent()) ?? "";
+    return lines.filter({ hasText: label.replace(/^\d+ × /, "") }).first();
   }
   throw new Error("nothing that is bought is needed later");
 }

@@ -28,6 +28,8 @@ export const TodayReport = v.strictObject({
       ...DayJob.entries,
       /** Portions of what is left over or put by that the stores do not have, or not good; absent where all are there. */
       shortPortions: v.optional(amount),
+      /** True where all are short, as the cooking itself is still among these jobs. */
+      isToCook: v.optional(v.literal(true)),
     }),
   ),
   /** What to buy today: packs of planned trips that are not at home yet. */

@@ -15,7 +15,8 @@ import { toKeepNames } from "./toKeepNames.ts";
 export function todayCommand(ask: KeepAsk, terminal: Terminal): Promise<ExitCode> {
   return runKeep(ask, terminal, (open) => {
     const data = toTodayReport(open);
-    const news = tellNews(open, open.stateThen);
+    // What was told of days to come, too: it is what the plan would follow.
+    const news = tellNews(open, open.state);
     const lines = layToday({ ...terminal.page, data, news, names: toKeepNames(open, open.stateThen) });
     return { ok: true, value: { data, lines } };
   });
@@ -38,16 +39,17 @@ function toTodayReport(open: OpenKeep): TodayReport {
     kitchen: edited.name,
     currency: edited.currency,
     on: day,
-    jobs: told("job").map(({ job, shortPortions }) => ({
+    jobs: told("job").map(({ job, shortPortions, isToCook }) => ({
       ...job,
       ...(shortPortions !== undefined && { shortPortions }),
+      ...(isToCook && { isToCook }),
     })),
     toBuy,
     lastDay: told("last-day").map(({ line }) => toLine(line)),
     goneOff: told("gone-off").map(({ line }) => toLine(line)),
     useUp: soon.map(toLine),
     toCount: told("to-count").map(({ count: { lot, shortG, since } }) => ({ lot, shortG, since })),
-    news: countNews(open, state),
+    news: countNews(open, open.state),
     budget: budgetOf(edited, state, day),
   });
 }

@@ -75,7 +75,7 @@ export interface MendQuestion {
 
 /** Moves of the search near the old menu: enough for a week, few enough to wait for at the shelf. */
 const MOVES = 12_000;
-const FAR_MOVES = 20_000;
+const FAR_MOVES = 30_000;
 
 interface Ready {
   readonly menu: AcceptedMenu;

@@ -22,10 +22,20 @@ interface JobProps {
   readonly isLate?: boolean;
   /** Portions of it that the stores do not have; absent where all are there or it is cooked anew. */
   readonly shortPortions?: number | undefined;
+  /** True where its cooking is among the jobs of the day and comes first. */
+  readonly isToCook?: boolean | undefined;
 }
 
 /** One thing to do today, and what to tell of it when it is done. */
-export function Job({ job, week, together, day, isLate = false, shortPortions = 0 }: JobProps): ReactNode {
+export function Job({
+  job,
+  week,
+  together,
+  day,
+  isLate = false,
+  shortPortions = 0,
+  isToCook = false,
+}: JobProps): ReactNode {
   const { words, formats } = useWords();
   const { session, view } = useKitchen();
   const names = useNames();
@@ -60,7 +70,9 @@ export function Job({ job, week, together, day, isLate = false, shortPortions = 
       {shortPortions > 0 && !isNone && (
         <p className="small">{words.today.part(tellPortions(job.portions - shortPortions))}</p>
       )}
-      {isNone ? (
+      {isNone && isToCook ? (
+        <p className="small soft">{words.today.cookFirst}</p>
+      ) : isNone ? (
         <p className="small">
           {words.today.none} <Link href="/menu">{words.today.planRest}</Link>.
         </p>

@@ -52,12 +52,13 @@ export default function TodayScreen(): ReactNode {
                   <ToBuy due={due} />
                 </li>
               ))}
-              {jobs.map(({ job, isLate = false, shortPortions }) => (
+              {jobs.map(({ job, isLate = false, shortPortions, isToCook }) => (
                 <li key={`${job.kind} ${job.date} ${job.sitting} ${job.dish} ${"step" in job ? job.step : ""}`}>
                   <Job
                     job={job}
                     isLate={isLate}
                     shortPortions={shortPortions}
+                    isToCook={isToCook}
                     week={menu.week}
                     together={cookings.find(({ sitting }) => sitting === job.sitting)?.wanted ?? []}
                   />

@@ -51,6 +51,7 @@ export function Untold(): ReactNode {
                 week={each.week}
                 day={formats.day(each.job.date)}
                 shortPortions={each.shortPortions}
+                isToCook={each.isToCook}
               />
             </li>
           ))}

@@ -134,6 +134,7 @@ export const de: Words = {
     plannedFor: (day) => `Vorgesehen für ${day}`,
     late: "Das hätte anfangen müssen, bevor der Plan da war. Fang jetzt an und iss es später, oder nimm unter Speiseplan ein anderes Gericht.",
     none: "In den Vorräten ist nichts davon, das noch gut ist. Ist es gekocht, sag das zuerst; wenn nicht, sag unten, was stattdessen kam, oder",
+    cookFirst: "Das wird erst gekocht.",
     planRest: "plane die übrigen Tage neu",
     part: (portions) => `Davon ist nur noch so viel da: ${portions}. Mehr wird nicht als gegessen notiert.`,
     jobs: {

@@ -131,6 +131,7 @@ export const en = {
     plannedFor: (day: string) => `Planned for ${day}`,
     late: "This should have begun before the plan was made. Begin now and eat it later, or put another dish there under Menu.",
     none: "The stores have none of it that is still good. If it is cooked, say so first; if not, say below what came instead, or",
+    cookFirst: "It is cooked first.",
     planRest: "plan the rest of the days again",
     part: (portions: string) => `There is only this much of it: ${portions}. No more than that will be noted as eaten.`,
     jobs: {

@@ -12,8 +12,8 @@ test("of what is left over the page says where the stores have none of it or onl
     beforeMinutes: 0,
     portions: 2,
   } as const;
-  const lay = (shortPortions?: number): string =>
-    layJobs([{ kind: "take-out", ...job, shortPortions }], { width: 100, names }, job.date)
+  const lay = (shortPortions?: number, isToCook?: true): string =>
+    layJobs([{ kind: "take-out", ...job, shortPortions, isToCook }], { width: 100, names }, job.date)
       .join(" ")
       .replaceAll(/\s+/g, " ");
   expect(lay(2)).toContain(
@@ -21,4 +21,5 @@ test("of what is left over the page says where the stores have none of it or onl
   );
   expect(lay(1.5)).toContain("Only 0.5 portions of it in the stores.");
   expect(lay()).not.toContain("stores");
+  expect(lay(2, true)).not.toContain("stores");
 });

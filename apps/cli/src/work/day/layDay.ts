@@ -30,7 +30,11 @@ export function layDay(page: DayPage): string[] {
 }
 
 /** A job; by a kitchen's record also with how many of its portions the stores lack. */
-type Job = DayData["jobs"][number] & { readonly shortPortions?: number | undefined };
+type Job = DayData["jobs"][number] & {
+  readonly shortPortions?: number | undefined;
+  /** True where its cooking is among the jobs, so that it need not be said that it is not there. */
+  readonly isToCook?: true | undefined;
+};
 
 /** Jobs by time as a table: for which sitting, how long before, what. */
 export function layJobs(
@@ -76,8 +80,8 @@ function tellJob(job: Job, names: Names): string {
   }
 }
 
-function tellMissing({ portions = 0, shortPortions = 0 }: Job): string[] {
-  if (shortPortions <= 0) return [];
+function tellMissing({ portions = 0, shortPortions = 0, isToCook }: Job): string[] {
+  if (shortPortions <= 0 || isToCook) return [];
   if (shortPortions < portions) return [`Only ${tellPortions(portions - shortPortions)} of it in the stores.`];
   return [
     'The stores have none of it that is still good. Tell the cooking first with "halfloaf cooked", or what came instead with "halfloaf sitting".',

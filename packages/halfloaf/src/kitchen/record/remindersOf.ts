@@ -19,6 +19,8 @@ interface Standing<Job extends DayJob> {
    * it was not told as cooked or is gone, and telling it eaten would book nothing. Absent where all are there, and of other jobs.
    */
   readonly shortPortions?: number;
+  /** True where all of them are short, as the cooking itself is still among the jobs of that day. */
+  readonly isToCook?: true;
 }
 
 /** One thing that a person should be told on a day. */
@@ -57,10 +59,11 @@ export function remindersOf(
 ): Reminder[] {
   const jobsOn = askJobs(edited, state, tables, day, pace);
   const jobs = weeksAround(state, day).flatMap((week) => jobsOn(week, day));
+  const open = openJobs(state, jobs);
   const lines = useUpList(state, day, 0).filter(({ daysLeft }) => daysLeft !== undefined);
   return [
     ...openJobs(state, listLate(state, day, jobsOn)).map((job): Reminder => ({ kind: "job", job, isLate: true })),
-    ...openJobs(state, jobs).map((job): Reminder => ({ kind: "job", job, ...shortOf(state, job, day) })),
+    ...open.map((job): Reminder => ({ kind: "job", job, ...shortOf(state, job, open, day) })),
     ...lines.map((line): Reminder => ({ kind: line.daysLeft === 0 ? "last-day" : "gone-off", line })),
     ...[...state.toCount.values()].map((count): Reminder => ({ kind: "to-count", count })),
   ];
@@ -81,17 +84,28 @@ export function untoldJobs(
   return Array.from({ length: days }, (_, at) => addDays(day, at - days)).flatMap((date) => {
     const week = menuOn(state, date)?.week;
     if (week === undefined) return [];
-    return openJobs(state, jobsOn(week, date)).flatMap((job) =>
-      "portions" in job ? [{ week, job, ...shortOf(state, job, day) }] : [],
-    );
+    const open = openJobs(state, jobsOn(week, date));
+    return open.flatMap((job) => ("portions" in job ? [{ week, job, ...shortOf(state, job, open, day) }] : []));
   });
 }
 
-/** Where a dish that is served from the stores is short, by how much: on its day, or today where that is to come. */
-function shortOf(state: RecordState, job: DayJob, today: CivilDate): Pick<Standing<DayJob>, "shortPortions"> {
+/**
+ * Where a dish that is served from the stores is short, by how much: on its day, or today where that is to come. `open` are the
+ * jobs of that day that are still to be told.
+ */
+function shortOf(
+  state: RecordState,
+  job: DayJob,
+  open: readonly DayJob[],
+  today: CivilDate,
+): Omit<Standing<DayJob>, "job"> {
   if (!isServed(job)) return {};
   const shortPortions = portionsShort(state, job, job.date < today ? job.date : today);
-  return shortPortions > 0 ? { shortPortions } : {};
+  if (shortPortions <= 0) return {};
+  const isToCook =
+    shortPortions >= job.portions &&
+    open.some(({ kind, batch, dish }) => kind === "cook" && batch === job.batch && dish === job.dish);
+  return isToCook ? { shortPortions, isToCook } : { shortPortions };
 }
 
 type Served = Extract<DayJob, { readonly kind: "re-heat" | "take-out" }>;

@@ -343,6 +343,41 @@ describe("reminders", () => {
     expect(shortOf(pot(4, 0))).toBe(portions);
   });
 
+  test("what is left over from the same day is told to be cooked first for as long as its cooking is to come, today and untold", () => {
+    const left = week.sittings.find(({ leftover, batch }) => leftover && week.batches[batch] !== undefined);
+    const batch = week.batches[left?.batch ?? -1];
+    if (left === undefined || batch === undefined) throw new Error("nothing is left over");
+    const { date, dish, kind: sitting } = batch;
+    const kind = sitting === "evening" ? ("between" as const) : ("evening" as const);
+    const sameDay = {
+      ...week,
+      sittings: week.sittings.map((each) => (each === left ? { ...each, date, kind } : each)),
+    };
+    const accepted: EventBody = { kind: "menu-accepted", on: week.from, week: sameDay };
+    const cooked: EventBody = {
+      kind: "cooked",
+      on: date,
+      lot: "pot",
+      dish,
+      sitting,
+      portions: 9,
+      portionG: 300,
+      keeps: { fridgeDays: 2 },
+      uses: [],
+    };
+    const standing = (state: RecordLedger["state"]) =>
+      [...remindersOf(kitchen, state, tables, date), ...untoldJobs(kitchen, state, tables, addDays(date, 1))].flatMap(
+        (told) =>
+          "job" in told && told.job.kind !== "cook" && told.job.dish === dish && told.job.sitting === kind
+            ? [{ isToCook: told.isToCook, isShort: told.shortPortions !== undefined }]
+            : [],
+      );
+    const first = { isToCook: true, isShort: true };
+    expect(standing(stateOf(accepted))).toEqual([first, first]);
+    const there = { isToCook: undefined, isShort: false };
+    expect(standing(stateOf(accepted, cooked))).toEqual([there, there]);
+  });
+
   test("what should have begun before the week was accepted is told late on that day, unless an earlier menu told it", () => {
     const overnight = tables.dishes.find(({ method }) => method.some(({ ahead, kind }) => ahead && kind === "soak"));
     const [batch, ...others] = week.batches;

@@ -157,7 +157,8 @@ function findNear(given: Given, { seed, moves, farMoves }: Effort & { readonly f
   const { remainder, weekMinor, changeMinor } = given;
   const problem = withKeepCosts(remainder, changeMinor);
   const near = searchNear(problem, remainder.plan, { seed, moves, weekMinor });
-  return near.board || near.gaps.length > 0 ? near : searchFar(problem, remainder.plan, { seed, moves: farMoves });
+  if (near.board || near.gaps.length > 0) return near;
+  return searchFar(problem, remainder.plan, { seed, moves: farMoves, start: remainder.plan });
 }
 
 /** What a plan counts for: its money and the price of its changes, as far as they count. */

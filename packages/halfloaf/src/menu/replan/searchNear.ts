@@ -55,13 +55,13 @@ export function searchNear(problem: MenuProblem, menu: Menu, { seed, moves, week
   return { gaps, moves: search.moves, ...(leastBroken ? { leastBroken } : { board: standAtBest(search) }) };
 }
 
-/** A search from scratch, which leaves the menu behind; then it walks back what it can. */
+/** A search that leaves the menu behind, from scratch or from a menu that is given; then it walks back what it can. */
 export function searchFar(
   problem: MenuProblem,
   menu: Menu,
-  { seed, moves: most }: Pick<NearRules, "seed" | "moves">,
+  { seed, moves: most, start }: Pick<NearRules, "seed" | "moves"> & { readonly start?: Menu },
 ): NearSearch {
-  const far = new MenuSearch(problem, seed, { expectedMoves: most });
+  const far = new MenuSearch(problem, seed, { expectedMoves: most, ...(start && { start }) });
   let moves = 0;
   while (moves < most) moves = far.advance().moves;
   const [found, leastBroken] = [far.best(), far.leastBroken()];
