@@ -134,6 +134,8 @@ export interface MenuLot {
   readonly food: number;
   readonly massG: number;
   readonly opened: boolean;
+  /** First period it can be used in; absent = it is there from the start. */
+  readonly fromPeriod?: number;
   /** Last day it may be used (opened or not). */
   readonly lastDay: number;
   /** Opened life of an unopened lot where it differs from the food's own, as that of separate pieces does. */

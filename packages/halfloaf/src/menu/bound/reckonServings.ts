@@ -123,7 +123,7 @@ function tabulateAvailability(problem: MenuProblem): (food: number, period: numb
       if ((problem.periodDay[period] as number) <= lastDay) there[food * periods + period] = 1;
     }
   };
-  for (const { food, massG, lastDay } of problem.lots) if (massG > 0) mark(food, 0, lastDay);
+  for (const { food, massG, fromPeriod = 0, lastDay } of problem.lots) if (massG > 0) mark(food, fromPeriod, lastDay);
   for (const pack of problem.packs) {
     const unopenedDays = pack.unopenedDays ?? (problem.foods[pack.food]?.unopenedDays as number);
     for (const trip of problem.trips) {

@@ -41,7 +41,7 @@ function openStock(problem: MenuProblem, plan: ReadPlan): LotStory[] {
       food,
       massG: lot.massG,
       fromDay: 0,
-      fromPeriod: 0,
+      fromPeriod: lot.fromPeriod ?? 0,
       opened: lot.opened || firstDay !== undefined,
       lastDay: Math.min(lot.lastDay, keepsOpen),
       ...weighUses(lot.massG, uses),

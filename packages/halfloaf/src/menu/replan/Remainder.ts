@@ -85,7 +85,7 @@ function cutProblem({ problem, plan, today, bought: made = [] }: Given, past: Pa
       const fromDay = isTicked ? Math.max(pack.fromDay, today + 1) : pack.fromDay;
       return { ...pack, fromDay, limit: pack.limit - bought(at) };
     }),
-    trips: past.trips.map((at) => problem.trips[at] as MenuTrip),
+    trips: past.trips.map((at) => lighten(problem, at, past.purchases)),
     limits: cutLimits(problem, plan, past, today),
     ...(problem.wishes && { wishes: problem.wishes.map((wish) => countReady(wish, problem, plan, past)) }),
   };
@@ -97,6 +97,17 @@ function countReady(wish: MenuWish, { dishes }: MenuProblem, plan: MenuPlan, { c
     wish.dishes.includes(plan.batches[at]?.dish as number) ? [dishes.length + i] : [],
   );
   return { ...wish, dishes: [...wish.dishes, ...ready] };
+}
+
+/** A trip that carries what is bought on it already. */
+function lighten({ trips, packs }: MenuProblem, at: number, purchases: readonly Purchase[]): MenuTrip {
+  const trip = trips[at] as MenuTrip;
+  if (trip.carryG === undefined) return trip;
+  const boughtG = purchases.reduce(
+    (sum, { trip: on, pack, count }) => (on === at ? sum + count * (packs[pack] as MenuPack).massG : sum),
+    0,
+  );
+  return { ...trip, carryG: Math.max(0, trip.carryG - boughtG) };
 }
 
 function toReady(problem: MenuProblem, { dish }: PlannedBatch): MenuDish {

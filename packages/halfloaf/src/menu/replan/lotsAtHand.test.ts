@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { checkPlan } from "../check/index.ts";
 import type { MenuPlan } from "../plan.ts";
 import type { MenuDish, MenuProblem, MenuSitting } from "../problem.ts";
+import { WeekState } from "../search/WeekState.ts";
 import { lotsAtHand } from "./lotsAtHand.ts";
 import { toRemainder } from "./Remainder.ts";
 
@@ -80,6 +81,40 @@ describe("lots at hand", () => {
     expect(pieces?.lot).toMatchObject({ opened: false, openedDays: 5, lastDay: 5 });
     const remainder = toRemainder({ problem, plan, today: 1, losses: [] });
     expect(checkPlan(remainder.problem, remainder.plan).faults).toEqual([]);
+  });
+
+  it("that are bought today come home on their trip, which carries them, and are not there for what is cooked before", () => {
+    const at = (period: number): MenuSitting => ({ ...sitting(0), period });
+    const day: MenuProblem = {
+      ...problem,
+      days: 1,
+      periodDay: [0, 0],
+      sittings: [at(0), at(1)],
+      trips: [{ shop: 0, day: 0, period: 1, costMinor: 0, minutes: 0, carryG: 500 }],
+      limits: { ...problem.limits, handsOnMinutes: [9] },
+    };
+    const batches = [
+      { dish: 0, sittings: [0] },
+      { dish: 1, sittings: [1] },
+    ];
+    const { uses } = plan;
+    const bought: MenuPlan = { ...plan, batches, uses: uses.slice(0, 1) };
+    expect(checkPlan(day, bought).faults).toEqual([]);
+    const remainder = toRemainder({ problem: day, plan: bought, today: 0, losses: [], bought: [0] });
+    expect(remainder.problem.lots).toMatchObject([{ massG: 200, fromPeriod: 1 }]);
+    expect(remainder.problem.trips).toMatchObject([{ carryG: 300 }]);
+    expect(checkPlan(remainder.problem, remainder.plan).faults).toEqual([]);
+    const state = new WeekState(remainder.problem);
+    expect([0, 1].map((k) => state.mayCook(1, k))).toEqual([false, true]);
+    const early = {
+      ...remainder.plan,
+      batches: [batches[1], batches[0]].map((each, k) => ({ ...each, sittings: [k] })),
+    };
+    const faults = checkPlan(remainder.problem, {
+      ...early,
+      uses: remainder.plan.uses.map((use) => ({ ...use, batch: 0 })),
+    } as MenuPlan).faults;
+    expect(faults.map(({ code }) => code)).toContain("lot-early");
   });
 
   it("pieces that are begun keep by it too", () => {

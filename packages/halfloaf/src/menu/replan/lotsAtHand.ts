@@ -1,5 +1,5 @@
 import type { MenuPlan, Use } from "../plan.ts";
-import type { MenuFood, MenuLot, MenuPack, MenuProblem } from "../problem.ts";
+import type { MenuFood, MenuLot, MenuPack, MenuProblem, MenuTrip } from "../problem.ts";
 import { cookingDay } from "./cookedBefore.ts";
 import type { Loss, LotName } from "./MenuChange.ts";
 
@@ -19,8 +19,8 @@ export function keyOfLot(name: LotName): string {
 
 /**
  * The lots at hand when a day begins, if all went as planned but for the losses, each counted: stock and what was bought, on the trips
- * before or already on this day's (`made`, positions of purchases), each with its last day, opened where it was used from
- * before.
+ * before or already on this day's (`made`, positions of purchases), each with the period it comes home in, its last day, opened
+ * where it was used from before.
  */
 export function lotsAtHand(
   problem: MenuProblem,
@@ -32,9 +32,11 @@ export function lotsAtHand(
   const usesOf = groupUses(problem, plan, today);
   const stock = problem.lots.map((lot, at): LotAtHand => ({ name: { stock: at }, lot }));
   const bought = plan.purchases.flatMap(({ trip, pack, count }, purchase) => {
-    const day = problem.trips[trip]?.day ?? 0;
+    const { day, period } = problem.trips[trip] as MenuTrip;
     if (day >= today && !made.includes(purchase)) return [];
-    const lot = toLot(problem, problem.packs[pack] as MenuPack, day);
+    const bought = toLot(problem, problem.packs[pack] as MenuPack, day);
+    // What comes home today is not there for what is cooked before.
+    const lot = day >= today ? { ...bought, fromPeriod: period } : bought;
     return Array.from({ length: count }, (_, copy): LotAtHand => ({ name: { purchase, copy }, lot }));
   });
   return [...stock, ...bought].flatMap(({ name, lot }) => {

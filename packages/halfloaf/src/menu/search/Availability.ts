@@ -62,6 +62,7 @@ export class Availability {
       const trip = trips.tripFor(source, period);
       return trip >= 0 && day <= (this.problem.trips[trip] as MenuTrip).day + source.unopenedDays;
     });
-    return isSold || (this.lots[food] as readonly MenuLot[]).some((lot) => lot.lastDay >= day);
+    const lots = this.lots[food] as readonly MenuLot[];
+    return isSold || lots.some(({ fromPeriod = 0, lastDay }) => fromPeriod <= period && lastDay >= day);
   }
 }

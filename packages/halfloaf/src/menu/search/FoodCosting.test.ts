@@ -12,6 +12,14 @@ function evaluate(tiny: TinyFood): FoodCosting {
   return costing;
 }
 
+const CORNER: TinyFood = {
+  needsG: [100, 100, 0],
+  food: { openedDays: 9, unopenedDays: 9, wasteMinorPerG: 0, creditMinorPerG: 0, creditOpenedMinorPerG: 0 },
+  packs: [{ food: 0, shop: 0, massG: 100, priceMinor: 70, fromDay: 0, toDay: 9999, limit: 9999 }],
+  lots: [{ food: 0, massG: 200, fromPeriod: 1, lastDay: 9, opened: false, mustUse: false }],
+  trips: [[0, 0]],
+};
+
 function sum(values: readonly number[]): number {
   return values.reduce((total, value) => total + value, 0);
 }
@@ -173,5 +181,12 @@ describe("a food that goes off", () => {
     const costing = evaluate(tiny);
     expect(costing).toMatchObject({ missing: 1, till: 0, cost: 20 });
     expect(costing.unused).toBeCloseTo(0.3 + 0.2, 9);
+  });
+
+  it("takes nothing from a lot before the period in which it is there, also of a food that lasts", () => {
+    expect(evaluate(CORNER).cost).toBe(70);
+    const there = CORNER.lots.map(({ fromPeriod: _, ...lot }) => lot);
+    expect(evaluate({ ...CORNER, lots: there }).cost).toBe(0);
+    expect(evaluate({ ...CORNER, trips: [] }).missing).toBe(1);
   });
 });

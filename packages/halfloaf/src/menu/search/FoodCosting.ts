@@ -187,10 +187,11 @@ export class FoodCosting {
     let left = lot.massG;
     let lastDay = lot.lastDay;
     let opened = lot.opened;
+    const { fromPeriod = 0 } = lot;
     for (let i = 0; i < needs.count && left > DUST_G; i++) {
       const need = needs.massG[i] as number;
       const day = needs.day[i] as number;
-      if (need <= DUST_G || day > lastDay) continue;
+      if (need <= DUST_G || day > lastDay || (needs.period[i] as number) < fromPeriod) continue;
       if (!opened) {
         opened = true;
         lastDay = Math.min(lastDay, day + (lot.openedDays ?? facts.openedDays));

@@ -80,8 +80,8 @@ function lastsThroughout(problem: MenuProblem, food: number, packs: readonly Men
   );
 }
 
-function lastsToo({ lastDay, openedDays, mustUse }: MenuLot, days: number): boolean {
-  return lastDay >= days - 1 && (openedDays ?? days) >= days && !mustUse;
+function lastsToo({ fromPeriod = 0, lastDay, openedDays, mustUse }: MenuLot, days: number): boolean {
+  return fromPeriod === 0 && lastDay >= days - 1 && (openedDays ?? days) >= days && !mustUse;
 }
 
 function pricesPerG({ priceMinor, massG, offer }: MenuPack): number[] {

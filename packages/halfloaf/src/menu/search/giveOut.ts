@@ -86,7 +86,7 @@ function stockContainers(problem: MenuProblem, food: number): Container[] {
     .map(({ lot, stock }) => ({
       lot: { stock },
       left: lot.massG,
-      fromPeriod: 0,
+      fromPeriod: lot.fromPeriod ?? 0,
       lastDay: lot.lastDay,
       opened: lot.opened,
       openedDays: lot.openedDays ?? openedDays,

@@ -39,7 +39,8 @@ function tabulateSupply(problem: MenuProblem): (food: number, massG: number, sit
   const lotsOf = problem.foods.map((_, food) => problem.lots.filter((lot) => lot.food === food));
   return (food, massG, { period, day }) => {
     if ((firstTrip[food] as number) <= period) return true;
-    const stockG = (lotsOf[food] ?? []).reduce((sum, lot) => (lot.lastDay >= day ? sum + lot.massG : sum), 0);
+    const good = (lotsOf[food] ?? []).filter(({ fromPeriod = 0, lastDay }) => fromPeriod <= period && lastDay >= day);
+    const stockG = good.reduce((sum, lot) => sum + lot.massG, 0);
     return stockG >= massG - 1e-6;
   };
 }
