@@ -32,14 +32,15 @@ describe.skipIf(!hasBrowser)("another language", () => {
     const left: Record<string, string[]> = {};
     for (const screen of screens) {
       await goTo(page, screen, de);
-      expect(await languageOf(page)).toBe("de");
+      await expect.poll(() => languageOf(page)).toBe("de");
       const found = await page.evaluate(findTexts, english);
       if (found.length > 0) left[screen] = found;
     }
     expect(left).toEqual({});
     await speak(page, "en");
     await page.getByRole("heading", { level: 1, name: en.screens.kitchen, exact: true }).waitFor();
-    expect(await languageOf(page)).toBe("en");
+    // The page says its language a moment after its texts are in it.
+    await expect.poll(() => languageOf(page)).toBe("en");
     expect(errors).toEqual([]);
     await context.close();
   });

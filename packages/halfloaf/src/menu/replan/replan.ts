@@ -64,7 +64,7 @@ const WIDE_PRICE = 0.25;
  */
 const MANY_CHANGES = 3;
 const MUCH_DEARER = 0.02;
-const LEAST_SAVED = 0.3;
+const LEAST_SAVED = 1 / 3;
 
 /**
  * Plans a changed week again so that it keeps as much of the old plan as it can: the old plan as it is where it still
