@@ -130,7 +130,7 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
         ),
       );
     const [gone = ""] = await whose();
-    await openAt(page, "/prices");
+    await openAt(page, "/stores");
     await expect.poll(async () => (await whose()).filter((each) => each === gone).length).toBeGreaterThan(1);
     await openAt(page, "/kitchen");
     const { kitchen } = furtherEn;
