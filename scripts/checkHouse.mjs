@@ -1,5 +1,5 @@
 /**
- * The rules of the house: which file may import which, and what the library may never reach for.
+ * The rules of the house: which file may import which, what the library may never reach for, and what tests of a page wait for.
  *
  * `checkHouse(root)` reads every TypeScript source below `root` and gives one sentence for each breach.
  * Run as a script it checks this repository, prints the breaches and fails where there is one.
@@ -68,6 +68,22 @@ const BANNED_GLOBALS = new Set([
 ]);
 const BANNED_MEMBERS = new Set(["Math.random", "Temporal.Now"]);
 
+/** Where a real browser is asked, and what reads a part of a page as it stands at that moment. */
+const BROWSED = "e2e/app/";
+const ONE_LOOKS = new Set([
+  "allInnerTexts",
+  "allTextContents",
+  "count",
+  "getAttribute",
+  "innerText",
+  "inputValue",
+  "isChecked",
+  "isDisabled",
+  "isEnabled",
+  "isVisible",
+  "textContent",
+]);
+
 /** All breaches of the rules in the sources below `root`, each as "file:line rule". */
 export function checkHouse(root) {
   const files = new Map(listSources(root).map((path) => [path, readSource(root, path)]));
@@ -78,6 +94,9 @@ export function checkHouse(root) {
     for (const { line, specifier } of source.imports) {
       for (const rule of judgeImport(path, specifier, { files, apps, root })) breaches.push(`${path}:${line} ${rule}`);
     }
+    if (path.startsWith(BROWSED))
+      for (const { line, name } of source.oneLooks)
+        breaches.push(`${path}:${line} expects what one ${name}() sees (a page takes its time: use expect.poll)`);
     if (pureRoom(path)) for (const { line, name } of source.globals) breaches.push(`${path}:${line} uses ${name}`);
   }
   return [...breaches, ...findCycles(files)];
@@ -114,7 +133,12 @@ function readSource(root, path) {
     if (from) note(start, from.value);
   }
   const globals = [];
+  const oneLooks = [];
   new Visitor({
+    CallExpression({ start, callee, arguments: [first] }) {
+      const read = first?.type === "AwaitExpression" ? first.argument.callee?.property?.name : undefined;
+      if (callee.name === "expect" && ONE_LOOKS.has(read)) oneLooks.push({ line: lineAt(start), name: read });
+    },
     ImportExpression({ start, source }) {
       note(start, source.type === "Literal" ? String(source.value) : "(a computed path)");
     },
@@ -123,7 +147,7 @@ function readSource(root, path) {
     },
     ...collectGlobals((offset, name) => globals.push({ line: lineAt(offset), name })),
   }).visit(program);
-  return { imports, globals, errors: errors.map(({ message }) => message) };
+  return { imports, globals, oneLooks, errors: errors.map(({ message }) => message) };
 }
 
 /** Visitors that report each banned name where it is a value or a type, not where it is the name of a property. */
@@ -254,7 +278,7 @@ if (process.argv[1] === self) {
   const breaches = checkHouse(dirname(dirname(self)));
   for (const breach of breaches) console.error(breach);
   console.log(
-    breaches.length === 0 ? "Every import stands." : `${breaches.length} breaches of the rules of the house.`,
+    breaches.length === 0 ? "The house stands." : `${breaches.length} breaches of the rules of the house.`,
   );
   process.exitCode = breaches.length === 0 ? 0 : 1;
 }

@@ -18,7 +18,7 @@ function build(files) {
   write("packages/engine/package.json", "{}");
   write("apps/cli/package.json", "{}");
   for (const [path, text] of Object.entries(files)) {
-    write(/^(packages|apps)\//.test(path) ? path : `packages/halfloaf/src/${path}`, text);
+    write(/^(packages|apps|e2e)\//.test(path) ? path : `packages/halfloaf/src/${path}`, text);
   }
   return checkHouse(root).map((breach) => breach.replaceAll("packages/halfloaf/src/", ""));
 }
@@ -219,4 +219,20 @@ describe("rings", () => {
 
 test("a source that cannot be read is a breach", () => {
   expect(build({ "food/a.ts": "export const = 1;" })[0]).toMatch(/^food\/a\.ts cannot be read: /);
+});
+
+describe("what is expected of a page", () => {
+  const look = (text) => build({ "e2e/app/look.test.ts": text });
+
+  test("is waited for, as a page takes its time", () => {
+    expect(
+      look("expect(await page.locator('li').count()).toBe(0);\nexpect(await box.isChecked(), path).toBe(true);"),
+    ).toEqual([
+      "e2e/app/look.test.ts:1 expects what one count() sees (a page takes its time: use expect.poll)",
+      "e2e/app/look.test.ts:2 expects what one isChecked() sees (a page takes its time: use expect.poll)",
+    ]);
+    expect(look("await expect.poll(() => page.locator('li').count()).toBe(0);\nexpect(await read()).toBe(1);")).toEqual(
+      [],
+    );
+  });
 });

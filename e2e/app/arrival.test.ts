@@ -28,9 +28,9 @@ describe.skipIf(!hasBrowser)("going from page to page", () => {
       const title = await dish.locator(".dish-title").textContent();
       await dish.click();
       await page.getByRole("heading", { level: 1, name: title ?? "" }).waitFor();
-      expect(await top()).toBe(0);
+      await expect.poll(top).toBe(0);
       // The link that was touched is gone; the next press of the tabulator goes on within the page.
-      expect(await page.evaluate(() => document.activeElement?.id)).toBe("page");
+      await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("page");
       await page.goBack();
       await expect.poll(top).toBe(left);
       await context.close();

@@ -37,7 +37,7 @@ describe.skipIf(!hasBrowser)("the address of a calendar", () => {
     const part = page.getByRole("region", { name: sharing.calendars });
     await part.getByRole("button", { name: sharing.revoke }).click();
     await expect.poll(async () => (await fetch(address)).status).toBe(404);
-    expect(await page.getByLabel(sharing.calendarLink).count()).toBe(0);
+    await expect.poll(() => page.getByLabel(sharing.calendarLink).count()).toBe(0);
     expect(errors).toEqual([]);
     await context.close();
   });

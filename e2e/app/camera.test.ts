@@ -63,7 +63,7 @@ describe.skipIf(!hasBrowser)("a camera before a pack", () => {
     await page.getByRole("button", { name: scan.remember }).click();
     await page.locator(found, { hasText: label }).waitFor();
     await reloadPage(page);
-    expect(await page.locator(".buying-line.found").count()).toBe(0);
+    await expect.poll(() => page.locator(".buying-line.found").count()).toBe(0);
     await page.getByRole("button", { name: scan.open }).click();
     await page.getByRole("button", { name: scan.look }).click();
     await page.getByText(scan.found(label), { exact: true }).waitFor();

@@ -25,7 +25,7 @@ describe.skipIf(!hasBrowser)("a first use", () => {
       await page.getByRole("button", { name: title === first.steps.at(-1) ? first.done : furtherEn.next }).click();
     }
     await page.getByText(en.menu.legend).waitFor();
-    expect(await page.locator(".ribbons-station").count()).toBeGreaterThan(10);
+    await expect.poll(() => page.locator(".ribbons-station").count()).toBeGreaterThan(10);
     expect(errors).toEqual([]);
     await context.close();
   });

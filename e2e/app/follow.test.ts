@@ -29,13 +29,13 @@ describe.skipIf(!hasBrowser)("what comes out otherwise than planned", () => {
     await news.getByText(follow.news.gone(label), { exact: true }).waitFor();
     await news.getByRole("button", { name: mended.ask }).click();
     await news.getByRole("button", { name: mended.accept }).waitFor();
-    expect(await news.textContent()).toContain(label);
+    await expect.poll(() => news.textContent()).toContain(label);
     expect(await judgePage(page)).toEqual([]);
     await news.getByRole("button", { name: mended.accept }).click();
     await news.waitFor({ state: "detached" });
     await goTo(page, "buying");
     await page.locator(".buying-line").first().waitFor();
-    expect(await page.locator(".buying-line", { hasText: label }).count()).toBe(0);
+    await expect.poll(() => page.locator(".buying-line", { hasText: label }).count()).toBe(0);
     expect(errors).toEqual([]);
     await context.close();
   });
@@ -52,8 +52,8 @@ describe.skipIf(!hasBrowser)("what comes out otherwise than planned", () => {
     const sums = page.locator("section", { hasText: accounts.sums });
     await sums.getByRole("row", { name: accounts.ateOut }).getByText("€4.50").waitFor();
     const sitting = page.locator(".plate-line", { hasText: accounts.elsewhere("€4.50") });
-    expect(await sitting.textContent()).toContain(accounts.nobody);
-    expect(await sums.getByRole("row", { name: accounts.spent }).textContent()).toContain("€0.00");
+    await expect.poll(() => sitting.textContent()).toContain(accounts.nobody);
+    await expect.poll(() => sums.getByRole("row", { name: accounts.spent }).textContent()).toContain("€0.00");
     expect(await judgePage(page)).toEqual([]);
     await page.getByRole("link", { name: en.screens.today }).first().click();
     await page.getByRole("button", { name: en.today.undo }).click();

@@ -31,7 +31,7 @@ describe.skipIf(!hasBrowser)("foods of one's own and figures from elsewhere", ()
     await page.getByRole("button", { name: save, exact: true }).click();
     await page.getByText(foodForm.problems.allergens).waitFor();
     expect(await judgePage(page)).toEqual([]);
-    expect(await page.evaluate(listSmall, 48)).toEqual([]);
+    await expect.poll(() => page.evaluate(listSmall, 48)).toEqual([]);
     await tellCrackers(page);
     await page.getByRole("button", { name: save, exact: true }).click();
     await page.getByRole("heading", { level: 1, name: "Kelp crackers" }).waitFor();
@@ -58,7 +58,7 @@ describe.skipIf(!hasBrowser)("foods of one's own and figures from elsewhere", ()
     await page.getByText(foods.sources).click();
     await page.getByRole("link", { name: /^Kelp crackers/ }).click();
     await page.getByText(foods.usesOf.dish("Crackers on a plate")).waitFor();
-    expect(await page.getByRole("button", { name: foods.remove }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole("button", { name: foods.remove }).isDisabled()).toBe(true);
     await page.goBack();
     await page.getByRole("button", { name: dishes.removeOwn }).click();
     await openFoods(page);
@@ -85,10 +85,10 @@ describe.skipIf(!hasBrowser)("foods of one's own and figures from elsewhere", ()
       .locator("label.field")
       .filter({ hasText: /^Protein/ })
       .locator("select");
-    expect(await protein.inputValue()).toBe("Protein (g)");
-    expect(await page.getByLabel(foodRead.salt).isChecked()).toBe(true);
+    await expect.poll(() => protein.inputValue()).toBe("Protein (g)");
+    await expect.poll(() => page.getByLabel(foodRead.salt).isChecked()).toBe(true);
     expect(await judgePage(page)).toEqual([]);
-    expect(await page.evaluate(listSmall, 48)).toEqual([]);
+    await expect.poll(() => page.evaluate(listSmall, 48)).toEqual([]);
     await page.getByLabel(foodRead.ourFood).selectOption("oats-rolled");
     await page.getByRole("button", { name: /^Oats, rolled, dry/ }).click();
     await page.getByRole("row", { name: /^Protein .* 13.4 g$/ }).waitFor();

@@ -48,7 +48,7 @@ describe.skipIf(!hasBrowser)("a week that can't keep every limit", () => {
     await way.getByRole("button", { name: impossible.apply }).tap();
     await page.getByRole("button", { name: en.menu.accept }).tap();
     await page.getByRole("button", { name: en.menu.planAnew }).waitFor();
-    expect(await page.locator(".ribbons-station").count()).toBe(28);
+    await expect.poll(() => page.locator(".ribbons-station").count()).toBe(28);
     const [, till] = (await page.getByRole("main").textContent())?.match(/€([\d.]+) to pay at the tills/) ?? [];
     expect(Number(till) * 100).toBeLessThanOrEqual(set(impossible.limits.budget) ?? 2800);
     const part = await openLimits(page);
@@ -80,7 +80,7 @@ describe.skipIf(!hasBrowser)("a week that can't keep every limit", () => {
     await page.locator(".ribbons-station").first().waitFor();
     await goTo(page, "kitchen");
     const brief = page.locator("summary", { has: page.getByRole("heading", { name: kitchen.limits }) });
-    expect(await brief.textContent()).toContain(told);
+    await expect.poll(() => brief.textContent()).toContain(told);
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -35,14 +35,14 @@ describe.skipIf(!hasBrowser)("a kitchen kept in the browser", () => {
     await page.waitForTimeout(31_000);
     await boxOf(page).click();
     await page.getByRole("alert").getByText(en.opening.full).waitFor();
-    expect(await boxOf(page).isChecked()).toBe(true);
+    await expect.poll(() => boxOf(page).isChecked()).toBe(true);
     await goTo(page, "stores");
     await page.getByRole("alert").getByText(en.opening.full).waitFor();
     expect(await page.evaluate(mayLeave)).toBe(false);
     await devtools.send("Storage.overrideQuotaForOrigin", { origin });
     await page.getByRole("button", { name: en.opening.tryAgain }).click();
     await page.getByRole("alert").waitFor({ state: "detached" });
-    expect(await page.evaluate(mayLeave)).toBe(true);
+    await expect.poll(() => page.evaluate(mayLeave)).toBe(true);
     await openAt(page, "/buying");
     await expect.poll(() => boxOf(page).isChecked()).toBe(true);
     await context.close();

@@ -22,7 +22,7 @@ describe.skipIf(!hasBrowser)("a day lived on a laptop", () => {
     await planDays(page);
     await goTo(page, "today");
     await page.getByRole("heading", { name: en.today.next }).waitFor();
-    expect(await page.locator("section[aria-labelledby=jobs] li").count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator("section[aria-labelledby=jobs] li").count()).toBeGreaterThan(0);
   });
 
   test("a pack bought at another price is in the stores, and undo takes it back", async () => {
@@ -43,7 +43,7 @@ describe.skipIf(!hasBrowser)("a day lived on a laptop", () => {
       .filter({ hasText: /7\.77|15\.54|23\.31/ })
       .waitFor();
     await goTo(page, "stores");
-    expect(await lots.count()).toBeGreaterThan(before);
+    await expect.poll(() => lots.count()).toBeGreaterThan(before);
     await page.getByRole("button", { name: en.today.undo }).click();
     await expect.poll(() => lots.count()).toBe(before);
     await page.getByRole("button", { name: en.today.redo }).waitFor();
@@ -81,11 +81,11 @@ describe.skipIf(!hasBrowser)("a day lived on a laptop", () => {
     await next.waitFor();
     const text = await next.locator(".next-text").textContent();
     await reloadPage(page);
-    expect(await next.locator(".next-text").textContent()).toBe(text);
+    await expect.poll(() => next.locator(".next-text").textContent()).toBe(text);
     await goTo(page, "today");
     await page.getByRole("main").getByRole("link", { name: en.screens.work }).first().click();
     await page.getByText(en.work.kept).waitFor();
-    expect(await next.locator(".next-text").textContent()).toBe(text);
+    await expect.poll(() => next.locator(".next-text").textContent()).toBe(text);
     const finish = page.getByRole("button", { name: stove.toStores });
     for (let step = 0; step < 40 && !(await finish.isVisible()); step++) {
       const open = await page.getByRole("button", { name: en.work.done, exact: true }).count();
@@ -100,7 +100,7 @@ describe.skipIf(!hasBrowser)("a day lived on a laptop", () => {
     await goTo(page, "work");
     // What is next to cook today is chosen already.
     await expect.poll(() => page.getByRole("checkbox", { checked: true }).count()).toBeGreaterThan(0);
-    expect(await page.getByRole("button", { name: en.work.order }).isEnabled()).toBe(true);
+    await expect.poll(() => page.getByRole("button", { name: en.work.order }).isEnabled()).toBe(true);
   });
 
   test("nothing went wrong unnoticed", () => {

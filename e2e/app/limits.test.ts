@@ -35,7 +35,7 @@ describe.skipIf(!hasBrowser)("what a plan keeps to and weighs", () => {
     await page.getByLabel(kitchen.daysApart).fill("3");
     await page.getByLabel(en.sittings.evening, { exact: true }).check();
     expect(await judgePage(page)).toEqual([]);
-    expect(await page.evaluate(listSmall, 48)).toEqual([]);
+    await expect.poll(() => page.evaluate(listSmall, 48)).toEqual([]);
     await press(page, save);
     const told = [kitchen.ruleMost(2), kitchen.ruleApart(3), en.sittings.evening].join("; ");
     await page.getByText(told, { exact: true }).waitFor();
@@ -49,17 +49,17 @@ describe.skipIf(!hasBrowser)("what a plan keeps to and weighs", () => {
     await page.getByLabel(kitchen.vesselMinutes).fill("3.5");
     await page.getByLabel(kitchen.dislikePoint).fill("0.20");
     // Of a whole reference intake the kitchen's file says 4 and 12.
-    expect(await page.getByLabel(kitchen.shortFirst).inputValue()).toBe("0.40");
-    expect(await page.getByLabel(kitchen.shortRest).inputValue()).toBe("1.20");
+    await expect.poll(() => page.getByLabel(kitchen.shortFirst).inputValue()).toBe("0.40");
+    await expect.poll(() => page.getByLabel(kitchen.shortRest).inputValue()).toBe("1.20");
     await page.getByLabel(kitchen.shortRest).fill("0.75");
     await press(page, save);
     await page.getByText(saved, { exact: true }).waitFor();
     await goTo(page, "today");
     await goTo(page, "kitchen");
     await unfold(page, kitchen.worthTitle);
-    expect(await page.getByLabel(kitchen.vesselMinutes).inputValue()).toBe("3.5");
-    expect(await page.getByLabel(kitchen.dislikePoint).inputValue()).toBe("0.20");
-    expect(await page.getByLabel(kitchen.shortRest).inputValue()).toBe("0.75");
+    await expect.poll(() => page.getByLabel(kitchen.vesselMinutes).inputValue()).toBe("3.5");
+    await expect.poll(() => page.getByLabel(kitchen.dislikePoint).inputValue()).toBe("0.20");
+    await expect.poll(() => page.getByLabel(kitchen.shortRest).inputValue()).toBe("0.75");
     expect(await judgePage(page)).toEqual([]);
     expect(errors).toEqual([]);
     await context.close();
@@ -75,7 +75,7 @@ describe.skipIf(!hasBrowser)("what a plan keeps to and weighs", () => {
     await page.getByText(en.today.noMenu).waitFor();
     await goTo(page, "stores");
     const boxes = page.locator(".lot", { hasText: SOUP.title });
-    expect(await boxes.allTextContents()).toEqual([expect.stringContaining(lot.portions(3, "3"))]);
+    await expect.poll(() => boxes.allTextContents()).toEqual([expect.stringContaining(lot.portions(3, "3"))]);
 
     await goTo(page, "kitchen");
     await unfold(page, kitchen.puttingBy);
@@ -85,7 +85,7 @@ describe.skipIf(!hasBrowser)("what a plan keeps to and weighs", () => {
     await page.getByText(kitchen.boxOrder).waitFor();
     await page.getByLabel(kitchen.boxCounts.least).fill("1");
     expect(await judgePage(page)).toEqual([]);
-    expect(await page.evaluate(listSmall, 48)).toEqual([]);
+    await expect.poll(() => page.evaluate(listSmall, 48)).toEqual([]);
     await press(page, save);
     await page.getByText(kitchen.boxes(2, "2"), { exact: true }).waitFor();
 

@@ -43,9 +43,9 @@ describe.skipIf(!hasBrowser)("a plate moved to another sitting", () => {
     if (to === undefined) throw new Error("no sitting takes any of the plates");
     await page.keyboard.press("Escape");
     await page.getByRole("radio").first().waitFor({ state: "detached" });
-    expect(await button.evaluate((each) => each === document.activeElement)).toBe(true);
-    expect(await readPlates(page)).toEqual(before);
-    expect(await page.getByRole("button", { name: en.menu.accept }).count()).toBe(0);
+    await expect.poll(() => button.evaluate((each) => each === document.activeElement)).toBe(true);
+    await expect.poll(() => readPlates(page)).toEqual(before);
+    await expect.poll(() => page.getByRole("button", { name: en.menu.accept }).count()).toBe(0);
 
     await page.keyboard.press("Enter");
     await tabTo(page, page.getByRole("radio").first());
@@ -59,7 +59,7 @@ describe.skipIf(!hasBrowser)("a plate moved to another sitting", () => {
     await accept.waitFor({ state: "detached" });
     await reloadPage(page);
     await page.locator(".ribbons-station").first().waitFor();
-    expect(await readPlates(page)).toMatchObject({ [to]: before[from] });
+    await expect.poll(() => readPlates(page)).toMatchObject({ [to]: before[from] });
     expect(errors).toEqual([]);
     move = { from, to };
     await context.close();
@@ -75,14 +75,14 @@ describe.skipIf(!hasBrowser)("a plate moved to another sitting", () => {
     await page.keyboard.press("Escape");
     await told.waitFor({ state: "detached" });
     await page.mouse.up();
-    expect(await readPlates(page)).toEqual(before);
-    expect(await page.getByRole("button", { name: en.menu.accept }).count()).toBe(0);
+    await expect.poll(() => readPlates(page)).toEqual(before);
+    await expect.poll(() => page.getByRole("button", { name: en.menu.accept }).count()).toBe(0);
 
     await drag(page, from, to);
     await told.filter({ hasText: COST }).waitFor();
     await page.mouse.up();
     await page.getByRole("button", { name: en.menu.accept }).waitFor();
-    expect(await readPlates(page)).toMatchObject({ [to]: before[from] });
+    await expect.poll(() => readPlates(page)).toMatchObject({ [to]: before[from] });
     await page.getByRole("button", { name: en.menu.leave }).click();
     await expect.poll(() => readPlates(page)).toEqual(before);
     expect(errors).toEqual([]);
@@ -110,7 +110,7 @@ describe.skipIf(!hasBrowser)("a plate moved to another sitting", () => {
     await page.locator(".moving").filter({ hasText: COST }).waitFor();
     await put("touchEnd", []);
     await page.getByRole("button", { name: en.menu.accept }).waitFor();
-    expect(await readPlates(page)).toMatchObject({ [to]: before[from] });
+    await expect.poll(() => readPlates(page)).toMatchObject({ [to]: before[from] });
     expect(errors).toEqual([]);
     await context.close();
   });

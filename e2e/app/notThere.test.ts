@@ -29,7 +29,7 @@ describe.skipIf(!hasBrowser)("what is not at the shelf", () => {
       await line.getByRole("button", { name: shelf.leave }).click();
     }
     // What is not there is not paid at this till.
-    expect(await till.textContent()).not.toBe(before);
+    await expect.poll(() => till.textContent()).not.toBe(before);
     await reloadPage(page);
     await seeScreen(page);
     await missed(0).waitFor();
@@ -49,7 +49,7 @@ describe.skipIf(!hasBrowser)("what is not at the shelf", () => {
     await missed(1).waitFor();
     await lines.nth(1).getByRole("button", { name: shelf.isThere }).click();
     await missed(1).waitFor({ state: "detached" });
-    expect(await till.textContent()).toBe(before);
+    await expect.poll(() => till.textContent()).toBe(before);
     expect(errors).toEqual([]);
     await context.close();
   });

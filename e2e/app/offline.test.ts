@@ -32,14 +32,14 @@ describe.skipIf(!hasBrowser)("without a network", () => {
     for (const each of [page, other]) {
       await openAt(each, "/accounts");
       const spent = each.locator("section tr", { hasText: furtherEn.accounts.spent });
-      expect(await spent.getByRole("cell").textContent()).toBe(price);
+      await expect.poll(() => spent.getByRole("cell").textContent()).toBe(price);
       const eaten = each.locator("section tr", { hasText: furtherEn.accounts.eaten }).last();
-      expect(await eaten.getByRole("cell").textContent()).toMatch(/^-€(?!0\.00)/);
+      await expect.poll(() => eaten.getByRole("cell").textContent()).toMatch(/^-€(?!0\.00)/);
     }
     for (const screen of Object.keys(SCREENS)) await goTo(other, screen as keyof typeof SCREENS);
     await page.goto("/stores?from=elsewhere");
     await seeScreen(page);
-    expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe(en.screens.stores);
+    await expect.poll(() => page.getByRole("heading", { level: 1 }).textContent()).toBe(en.screens.stores);
     expect(errors).toEqual([]);
     await context.close();
   });

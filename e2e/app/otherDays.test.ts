@@ -34,7 +34,7 @@ describe.skipIf(!hasBrowser)("days that begin later", () => {
     await takePlan(page);
     const toCome = page.getByRole("button", { name: week.toCome(label ?? "") });
     await toCome.and(page.locator("[aria-pressed=true]")).waitFor();
-    expect(await page.locator(".ribbons-station").count()).toBeLessThan(8);
+    await expect.poll(() => page.locator(".ribbons-station").count()).toBeLessThan(8);
     expect(await judgePage(page)).toEqual([]);
     await toCome.click();
     await expect.poll(() => page.locator(".ribbons-station").count()).toBeGreaterThan(8);

@@ -27,7 +27,7 @@ describe.skipIf(!hasBrowser)("any dish of the kitchen", () => {
     const form = page.locator("form.want");
     await form.getByLabel(other.find).press("Escape");
     await form.waitFor({ state: "detached" });
-    expect(await button.evaluate((each) => each === document.activeElement)).toBe(true);
+    await expect.poll(() => button.evaluate((each) => each === document.activeElement)).toBe(true);
     await button.press("Enter");
 
     await form.getByLabel(other.find).fill("no dish is called so");
@@ -45,7 +45,7 @@ describe.skipIf(!hasBrowser)("any dish of the kitchen", () => {
     await page.locator(".why-absent input[type=radio]").first().check();
     const told = page.locator(".absent");
     await told.getByText(title).waitFor();
-    expect(await told.textContent()).toContain(other.served("").slice(0, -1));
+    await expect.poll(() => told.textContent()).toContain(other.served("").slice(0, -1));
     expect(await judgePage(page)).toEqual([]);
     expect(errors).toEqual([]);
     await context.close();

@@ -45,7 +45,7 @@ describe.skipIf(!hasBrowser)("the hands by the stove", () => {
     await page.getByRole("button", { name: stove.toStores }).click();
     const learn = page.getByLabel(new RegExp(finish.learn(2).split("2")[0] ?? ""));
     await learn.waitFor();
-    expect(await learn.isChecked()).toBe(true);
+    await expect.poll(() => learn.isChecked()).toBe(true);
     await page.getByRole("button", { name: finish.book }).click();
     await goTo(page, "kitchen");
     await page.locator("summary", { hasText: kitchen.pace }).click();

@@ -37,7 +37,7 @@ describe.skipIf(!hasBrowser)("the date on a pack", () => {
     await news.waitFor({ state: "detached" });
     await goTo(page, "buying");
     await line.getByRole("checkbox").waitFor();
-    expect(await danger.count()).toBe(0);
+    await expect.poll(() => danger.count()).toBe(0);
     await reloadPage(page);
     await seeScreen(page);
     await line.getByRole("button", { name: packDate.mustGo("").split(" .")[0] }).waitFor();
@@ -57,7 +57,7 @@ describe.skipIf(!hasBrowser)("the date on a pack", () => {
     expect(await judgePage(page)).toEqual([]);
     await lot.getByRole("button", { name: packDate.note }).press("Enter");
     await button.filter({ hasText: packDate.atItsBest("4 Mar 2050") }).waitFor();
-    expect(await button.evaluate((each) => each === document.activeElement)).toBe(true);
+    await expect.poll(() => button.evaluate((each) => each === document.activeElement)).toBe(true);
     await button.press("Enter");
     await lot.getByRole("button", { name: packDate.none }).press("Enter");
     await button.filter({ hasText: packDate.tell }).waitFor();

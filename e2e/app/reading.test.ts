@@ -34,17 +34,19 @@ describe.skipIf(!hasBrowser)("prices are read in", () => {
     await page.getByLabel(list.shop).selectOption({ label: SHOP });
     // What is wrong is told by line and column, and the rows are left out.
     const faults = page.locator("details", { has: page.getByRole("heading", { name: mapping.faults(2) }) });
-    expect(await faults.getByRole("listitem").allTextContents()).toEqual([
-      `${mapping.faultAt(6, "Price")}: "abc" ${list.faultWords.price}. ${mapping.rowLeftOut}`,
-      `${mapping.faultAt(7, "Article")}: ${list.faultWords.label}. ${mapping.rowLeftOut}`,
-    ]);
+    await expect
+      .poll(() => faults.getByRole("listitem").allTextContents())
+      .toEqual([
+        `${mapping.faultAt(6, "Price")}: "abc" ${list.faultWords.price}. ${mapping.rowLeftOut}`,
+        `${mapping.faultAt(7, "Article")}: ${list.faultWords.label}. ${mapping.rowLeftOut}`,
+      ]);
     await page.getByText(mapping.form).click();
-    expect(await page.getByLabel(mapping.delimiter).inputValue()).toBe(";");
-    expect(await page.getByLabel(mapping.decimal).inputValue()).toBe(",");
-    expect(await page.getByLabel(mapping.headerLine).inputValue()).toBe("2");
-    expect(await page.getByLabel(list.columns.label).inputValue()).toBe("Article");
+    await expect.poll(() => page.getByLabel(mapping.delimiter).inputValue()).toBe(";");
+    await expect.poll(() => page.getByLabel(mapping.decimal).inputValue()).toBe(",");
+    await expect.poll(() => page.getByLabel(mapping.headerLine).inputValue()).toBe("2");
+    await expect.poll(() => page.getByLabel(list.columns.label).inputValue()).toBe("Article");
     expect(await judgePage(page)).toEqual([]);
-    expect(await page.evaluate(listSmall, 48)).toEqual([]);
+    await expect.poll(() => page.evaluate(listSmall, 48)).toEqual([]);
     // One row is a pack by its label, one is said to be it, one becomes a new pack.
     await page.getByText(`${priced.counts(1, 2, 0)}.`).waitFor();
     const row = (name: string) => page.getByRole("listitem").filter({ hasText: name });
@@ -104,7 +106,7 @@ describe.skipIf(!hasBrowser)("prices are read in", () => {
     await read(`${SHOP}\n29.11.2026\nBY LVS 0.69\nTotal 9.99`);
     await line.getByText(priced.by.memory).waitFor();
     await page.locator("p.caution", { hasText: receipt.balance.apart }).waitFor();
-    expect(await page.getByRole("button", { name: priced.keep(1, 0, 0) }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole("button", { name: priced.keep(1, 0, 0) }).isDisabled()).toBe(true);
     await page.getByRole("button", { name: receipt.change }).click();
     await page.getByLabel(receipt.text).fill(`${SHOP}\n29.11.2026\nBY LVS 0.69\nTotal 0.69`);
     await page.getByRole("button", { name: source.read }).click();
@@ -117,7 +119,7 @@ describe.skipIf(!hasBrowser)("prices are read in", () => {
     await line.getByText(priced.leftOut, { exact: true }).waitFor();
     await line.getByRole("button", { name: priced.takeIn }).focus();
     await page.keyboard.press("Enter");
-    expect(await page.getByRole("button", { name: priced.keep(1, 0, 0) }).isEnabled()).toBe(true);
+    await expect.poll(() => page.getByRole("button", { name: priced.keep(1, 0, 0) }).isEnabled()).toBe(true);
     expect(errors).toEqual([]);
     await context.close();
   });
@@ -135,7 +137,7 @@ describe.skipIf(!hasBrowser)("prices are read in", () => {
       [...western],
     );
     await page.getByText(mapping.form).click();
-    expect(await page.getByLabel(list.columns.label).inputValue()).toBe("Käse");
+    await expect.poll(() => page.getByLabel(list.columns.label).inputValue()).toBe("Käse");
     await page.getByRole("button", { name: source.again }).click();
     const rows = Array.from({ length: 60_000 }, (_, at) => `Thing number ${at} of the list;${at % 90}.50`);
     await page

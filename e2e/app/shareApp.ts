@@ -82,7 +82,7 @@ export async function beginJoining(page: Page, link: string): Promise<void> {
 export async function seeJoined(page: Page): Promise<void> {
   await seeState(page, "together");
   await seeScreen(page);
-  expect(await page.getByText(en.today.noMenu).count()).toBe(0);
+  await expect.poll(() => page.getByText(en.today.noMenu).count()).toBe(0);
 }
 
 /** Says yes to whatever the page asks next. */

@@ -58,7 +58,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
     for (const page of [keeper.page, cook.page]) await seeTick(page, 0, true);
     await cook.page.getByText(sharing.tickedBy(sharing.otherDevice)).waitFor();
     // What another ticked is not for a cook to take back.
-    expect(await tick(cook.page, 0).isDisabled()).toBe(true);
+    await expect.poll(() => tick(cook.page, 0).isDisabled()).toBe(true);
     // What one does not find at the shelf, the other need not look for; either may find it.
     const missed = (page: Page) => page.locator(".buying-line").nth(2).getByText(furtherEn.shelf.notThere);
     await cook.page.locator(".buying-line").nth(2).getByRole("button", { name: furtherEn.shelf.kinds.gone }).click();
@@ -74,7 +74,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
     agree(second);
     await second.getByRole("button", { name: `${furtherEn.remove} Laptop` }).click();
     await cook.page.getByText(sharing.reasons.revoked ?? "").waitFor();
-    for (const at of [0, 1]) expect(await tick(cook.page, at).isChecked()).toBe(true);
+    for (const at of [0, 1]) await expect.poll(() => tick(cook.page, at).isChecked()).toBe(true);
     expect([...keeper.errors, ...cook.errors]).toEqual([]);
     await closeAll(keeper, cook);
   });
@@ -104,7 +104,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
       await seeState(page, "together");
       // Both uses stay, and what is wrong by them is told where the stores are.
       await page.getByRole("heading", { name: en.today.toCount }).waitFor();
-      expect(await page.locator("main").textContent()).not.toMatch(/[-−]\d+ g/);
+      await expect.poll(() => page.locator("main").textContent()).not.toMatch(/[-−]\d+ g/);
     }
     await keeper.page.getByLabel(en.stores.grams).first().fill("0");
     await keeper.page.getByRole("button", { name: en.stores.counted }).first().click();
@@ -113,7 +113,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
       await goTo(page, "buying");
       for (const at of [0, 1]) await seeTick(page, at, true);
     }
-    expect(await tellTill(keeper.page)).toBe(await tellTill(cook.page));
+    await expect.poll(() => tellTill(keeper.page)).toBe(await tellTill(cook.page));
     await closeAll(...apps);
     await second.stop();
   });
@@ -132,7 +132,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
     const second = await startLasting("returned.sqlite", first.port);
     await cook.page.getByText(sharing.roleHere.reader).first().waitFor();
     await cook.page.getByText("came back from the server").waitFor();
-    for (const at of [0, 1]) expect(await tick(keeper.page, at).isChecked()).toBe(false);
+    for (const at of [0, 1]) await expect.poll(() => tick(keeper.page, at).isChecked()).toBe(false);
     await openPart(cook.page);
     await cook.page
       .getByText(sharing.refusals.role ?? "")
@@ -157,7 +157,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
       await expect.poll(() => page.locator(".buying-line input:checked").count()).toBe(1);
     }
     await keeper.page.getByText(sharing.tickedBy(sharing.otherDevice)).waitFor();
-    expect(await tellTill(keeper.page)).toBe(await tellTill(cook.page));
+    await expect.poll(() => tellTill(keeper.page)).toBe(await tellTill(cook.page));
     await closeAll(keeper, cook);
     await second.stop();
   });
@@ -243,7 +243,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
     await goTo(keeper.page, "buying");
     await tick(again, 0).click();
     await seeTick(keeper.page, 0, true);
-    expect(await tellTill(again)).toBe(await tellTill(keeper.page));
+    await expect.poll(() => tellTill(again)).toBe(await tellTill(keeper.page));
     await closeAll(keeper, guest);
   });
 
@@ -267,7 +267,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
     await cook.page.getByText(sharing.reasons.storage ?? "").waitFor();
     await tick(cook.page, 1).click();
     await seeTick(cook.page, 1, true);
-    expect(await tick(keeper.page, 0).isChecked()).toBe(false);
+    await expect.poll(() => tick(keeper.page, 0).isChecked()).toBe(false);
     isFull = false;
     for (const at of [0, 1]) await seeTick(keeper.page, at, true);
     await cook.page.getByText(sharing.reasons.storage ?? "").waitFor({ state: "detached" });

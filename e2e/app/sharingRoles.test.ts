@@ -52,9 +52,9 @@ describe.skipIf(!hasBrowser)("what a device may do in a shared kitchen", () => {
       const touched = await visit(page, path);
       count += touched.count;
       refused.push(...touched.refused.map((each) => `${path}: ${each}`));
-      expect(await page.getByText(sharing.roleHere.reader).count(), path).toBeGreaterThan(0);
+      await expect.poll(() => page.getByText(sharing.roleHere.reader).count(), { message: path }).toBeGreaterThan(0);
       expect(await waiting(page), path).toBe(0);
-      expect(await page.getByText(furtherEn.saved, { exact: true }).count()).toBe(0);
+      await expect.poll(() => page.getByText(furtherEn.saved, { exact: true }).count()).toBe(0);
     }
     expect(refused).toEqual([]);
     expect(count).toBeGreaterThan(60);

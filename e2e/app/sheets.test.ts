@@ -40,7 +40,7 @@ describe.skipIf(!hasBrowser)("print or save", () => {
     expect(checked).toBeGreaterThan(20);
     const [overview] = readTables(html);
     const plates = overview?.sums[0]?.at(-1) ?? "none";
-    expect(await page.getByRole("main").textContent()).toContain(plates);
+    await expect.poll(() => page.getByRole("main").textContent()).toContain(plates);
   });
 
   test("the day sheet keeps WCAG 2.2 AA, has its own style under the server's policy, and is sent to print", async () => {
@@ -74,8 +74,8 @@ describe.skipIf(!hasBrowser)("print or save", () => {
     await page.getByLabel(sheets.claimOf.plate).fill("0.01");
     await page.getByRole("button", { name: sheets.weekSheet }).click();
     await page.getByRole("alert").getByText(sheets.refused).waitFor();
-    expect(await page.getByRole("alert").getByRole("listitem").count()).toBeGreaterThan(0);
-    expect(await page.locator("iframe").count()).toBe(0);
+    await expect.poll(() => page.getByRole("alert").getByRole("listitem").count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator("iframe").count()).toBe(0);
   });
 
   test("the ribbons are saved as a PNG that the browser draws, the days as a calendar", async () => {
@@ -92,7 +92,7 @@ describe.skipIf(!hasBrowser)("print or save", () => {
     expect(later).not.toBe(calendar);
     await reloadPage(page);
     await openFold(page, "menu");
-    expect(await page.getByLabel(en.sittings.evening, { exact: true }).inputValue()).toBe("20:15");
+    await expect.poll(() => page.getByLabel(en.sittings.evening, { exact: true }).inputValue()).toBe("20:15");
     expect(eventsOf(await save(page, sheets.calendar))).toEqual(eventsOf(later));
   });
 

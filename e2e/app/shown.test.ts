@@ -68,12 +68,12 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
     const text = await page.getByRole("main").textContent();
     const finish = await begin(page);
     await before().locator("h1").waitFor();
-    expect(await before().textContent()).toBe(text);
+    await expect.poll(() => before().textContent()).toBe(text);
     const early = await page.screenshot();
     await finish();
     await page.locator("[inert]").waitFor({ state: "detached" });
-    expect(await page.getByRole("main").textContent()).toBe(text);
-    expect((await page.screenshot()).equals(early)).toBe(true);
+    await expect.poll(() => page.getByRole("main").textContent()).toBe(text);
+    await expect.poll(async () => (await page.screenshot()).equals(early)).toBe(true);
   });
 
   test("keeps nothing with it of what else the device remembers", async () => {
@@ -117,7 +117,7 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
     await other.addInitScript(([key, kept]) => localStorage.setItem(key as string, kept as string), [KEY, stale]);
     const finish = await begin(other);
     await other.getByText(en.shell.loading).waitFor();
-    expect(await other.locator("[inert]").count()).toBe(0);
+    await expect.poll(() => other.locator("[inert]").count()).toBe(0);
     await finish();
     await other.close();
   });
@@ -130,7 +130,7 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
         ),
       );
     const [gone = ""] = await whose();
-    await openAt(page, "/stores");
+    await openAt(page, "/buying");
     await expect.poll(async () => (await whose()).filter((each) => each === gone).length).toBeGreaterThan(1);
     await openAt(page, "/kitchen");
     const { kitchen } = furtherEn;
@@ -144,6 +144,6 @@ describe.skipIf(!hasBrowser)("a start while the tables are still on their way", 
     page.once("dialog", (dialog) => void dialog.accept());
     await part.getByRole("button", { name: new RegExp(`^${kitchen.deleteForGood}`) }).click();
     await part.getByText(kitchen.removedKitchens).waitFor({ state: "detached" });
-    expect(await whose()).not.toContain(gone);
+    await expect.poll(whose).not.toContain(gone);
   });
 });

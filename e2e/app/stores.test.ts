@@ -36,7 +36,9 @@ describe.skipIf(!hasBrowser)("what is told of the stores", () => {
     await goTo(page, "accounts");
     const reasons = page.getByRole("table", { name: accounts.wasteWhy });
     await reasons.getByRole("row", { name: whyWasted.reasons.mishap }).waitFor();
-    expect(await reasons.getByRole("row", { name: whyWasted.reasons.spoilt }).textContent()).toMatch(/20\sg/);
+    await expect
+      .poll(() => reasons.getByRole("row", { name: whyWasted.reasons.spoilt }).textContent())
+      .toMatch(/20\sg/);
     expect(await judgePage(page)).toEqual([]);
     expect(errors).toEqual([]);
     await context.close();
@@ -54,7 +56,7 @@ describe.skipIf(!hasBrowser)("what is told of the stores", () => {
     // The next thing to tell is under the hand.
     await expect.poll(() => page.getByLabel(foundHere.grams).evaluate(isFocused)).toBe(true);
     await page.keyboard.type("250");
-    expect(await page.getByLabel(foundHere.grams).inputValue()).toBe("250");
+    await expect.poll(() => page.getByLabel(foundHere.grams).inputValue()).toBe("250");
     await page.getByLabel(foundHere.place).selectOption("dry-store");
     await page.getByLabel(foundHere.isOpen).press("Space");
     const [day = ""] = new Date(Date.now() + 40 * 86_400_000).toISOString().split("T");

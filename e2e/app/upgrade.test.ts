@@ -36,7 +36,7 @@ describe.skipIf(!hasBrowser)("an app that is newer than what was there", () => {
     await page.locator("details.lot", { hasText: "onion" }).waitFor({ state: "detached" });
     await reloadPage(page);
     await page.getByRole("heading", { level: 1, name: en.screens.stores }).waitFor();
-    expect(await page.locator("details.lot", { hasText: "onion" }).count()).toBe(0);
+    await expect.poll(() => page.locator("details.lot", { hasText: "onion" }).count()).toBe(0);
     const after = await saveBackup(page);
     expect(after.slice(0, -1)).toEqual(before);
     expect(after.at(-1)).toMatchObject({ kind: "wasted", on: "2026-12-08" });
@@ -55,7 +55,7 @@ describe.skipIf(!hasBrowser)("an app that is newer than what was there", () => {
     const box = (at: number) => page.locator(".buying-line").nth(at).getByRole("checkbox");
     await box(0).click();
     await expect.poll(() => box(0).isChecked()).toBe(true);
-    expect(await page.getByText(en.shell.newer).count()).toBe(0);
+    await expect.poll(() => page.getByText(en.shell.newer).count()).toBe(0);
     makeNewer(folder);
     await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
     await page.getByText(en.shell.newer).waitFor();
@@ -67,10 +67,10 @@ describe.skipIf(!hasBrowser)("an app that is newer than what was there", () => {
     expect(await page.evaluate(isNewer)).toBe(false);
     await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: en.shell.loadNewer }).click()]);
     await seeScreen(page);
-    expect(await page.evaluate(isNewer)).toBe(true);
+    await expect.poll(() => page.evaluate(isNewer)).toBe(true);
     await expect.poll(() => box(0).isChecked()).toBe(true);
-    expect(await box(1).isChecked()).toBe(true);
-    expect(await page.getByText(en.shell.newer).count()).toBe(0);
+    await expect.poll(() => box(1).isChecked()).toBe(true);
+    await expect.poll(() => page.getByText(en.shell.newer).count()).toBe(0);
     expect(errors).toEqual([]);
     await context.close();
     await served.close();

@@ -55,7 +55,7 @@ describe.skipIf(!hasBrowser)(
       await buy.click();
       await expect.poll(() => line.getByRole("checkbox").isChecked()).toBe(true);
       noted.paidMinor += count * priceMinor;
-      expect(await readMinor(page.locator(".till"))).toBe(noted.paidMinor);
+      await expect.poll(() => readMinor(page.locator(".till"))).toBe(noted.paidMinor);
 
       const gone = page.locator(".buying-line").last();
       const label = (await gone.locator(".tick-words > span").first().textContent())?.replace(/^\d+ × /, "");
@@ -63,7 +63,7 @@ describe.skipIf(!hasBrowser)(
       await gone.getByRole("button", { name: mended.accept }).click();
       await page.locator(".buying-line", { hasText: label ?? "" }).waitFor({ state: "detached" });
       noted.paidMinor += await tickAll(page);
-      expect(await readMinor(page.locator(".till"))).toBe(noted.paidMinor);
+      await expect.poll(() => readMinor(page.locator(".till"))).toBe(noted.paidMinor);
     });
 
     test("a dish is cooked by the stove step by step, over a reload, and its plate is eaten", async () => {
@@ -76,7 +76,7 @@ describe.skipIf(!hasBrowser)(
       const text = page.locator(".next-step .next-text");
       const first = await text.textContent();
       await reloadPage(page);
-      expect(await text.textContent()).toBe(first);
+      await expect.poll(() => text.textContent()).toBe(first);
       const finish = page.getByRole("button", { name: stove.toStores });
       const done = page.getByRole("button", { name: en.work.done, exact: true });
       await finish.waitFor();
@@ -167,11 +167,11 @@ describe.skipIf(!hasBrowser)(
       expect(line[accounts.carryOver]).toBe(leftMinor);
       const eatenMinor = noted.stockMinor + noted.paidMinor - noted.wastedMinor - leftMinor;
       expect(line[accounts.eaten]).toBe(0 - eatenMinor);
-      expect(await readPlates(page)).toBe(eatenMinor);
+      await expect.poll(() => readPlates(page)).toBe(eatenMinor);
       expect(noted.wastedMinor).toBeGreaterThan(0);
       expect(eatenMinor).toBeGreaterThan(500);
       const skipped = page.locator(".plate-line").filter({ hasText: "2 Mar" }).filter({ hasText: en.sittings.midday });
-      expect(await skipped.textContent()).toContain(accounts.nobody);
+      await expect.poll(() => skipped.textContent()).toContain(accounts.nobody);
     });
 
     test("what is kept, added up apart from the app, says the same; of every lot all that came in is accounted for", async () => {
@@ -210,8 +210,8 @@ describe.skipIf(!hasBrowser)(
       await page.getByText(saved, { exact: true }).waitFor();
       await goTo(page, "accounts");
       const told = page.locator("section", { hasText: accounts.energy }).locator("p").first();
-      expect(await told.textContent()).toContain(accounts.energyOf(drawn.kwh.toFixed(2), drawn.cookings));
-      expect(await readMinor(told)).toBe(drawn.costMinor);
+      await expect.poll(() => told.textContent()).toContain(accounts.energyOf(drawn.kwh.toFixed(2), drawn.cookings));
+      await expect.poll(() => readMinor(told)).toBe(drawn.costMinor);
       await page.getByText(accounts.energyEstimate).waitFor({ state: "detached" });
     });
 
@@ -278,7 +278,7 @@ async function skip(job: Locator): Promise<void> {
 async function tellUntold(page: Page, isAny: boolean): Promise<void> {
   const fold = page.locator("details", { has: page.getByRole("heading", { name: untold.title }) });
   if (!isAny) {
-    expect(await fold.count()).toBe(0);
+    await expect.poll(() => fold.count()).toBe(0);
     return;
   }
   await fold.locator("summary").click();

@@ -46,8 +46,8 @@ describe.skipIf(!hasBrowser)("what is wished for", () => {
     await takePlan(page);
     await reloadPage(page);
     await missed.waitFor();
-    expect(await missed.textContent()).toContain(wishes.manners.salad);
-    expect(await missed.textContent()).not.toContain(wishes.manners.soup);
+    await expect.poll(() => missed.textContent()).toContain(wishes.manners.salad);
+    await expect.poll(() => missed.textContent()).not.toContain(wishes.manners.soup);
     expect(await judgePage(page)).toEqual([]);
     expect(errors).toEqual([]);
     await context.close();
