@@ -277,8 +277,6 @@ const self = fileURLToPath(import.meta.url);
 if (process.argv[1] === self) {
   const breaches = checkHouse(dirname(dirname(self)));
   for (const breach of breaches) console.error(breach);
-  console.log(
-    breaches.length === 0 ? "The house stands." : `${breaches.length} breaches of the rules of the house.`,
-  );
+  console.log(breaches.length === 0 ? "The house stands." : `${breaches.length} breaches of the rules of the house.`);
   process.exitCode = breaches.length === 0 ? 0 : 1;
 }
