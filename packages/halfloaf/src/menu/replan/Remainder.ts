@@ -23,7 +23,7 @@ type Given = Pick<ChangedWeek, "problem" | "plan" | "today" | "losses" | "bought
  * family of the dish that it was, so that energy, components, uses and variety of the whole week still count. What was
  * bought before or is bought already is stock, its money
  * is off the budget; the trips before are gone. The first sitting of such a batch is over, so what is left of it takes the minutes
- * of a leftover.
+ * of a leftover. A trip that is begun, as something was bought on it already, costs nothing more and is made whatever follows.
  */
 export interface Remainder {
   readonly problem: MenuProblem;
@@ -33,13 +33,30 @@ export interface Remainder {
   readonly join: (plan: MenuPlan) => MenuPlan;
 }
 
-/** The remainder of a week from today on. */
-export function toRemainder(given: Given): Remainder {
+/**
+ * The remainder of a week from today on. The trips begun either go on, so that whoever makes them all has as many besides as
+ * the limit leaves, or they are over: then they are off the limit, and one that more is bought on counts once again. A plan that
+ * keeps the limit of the week is one of either remainder; absent = they go on where the old plan has more to buy on them.
+ */
+export function toRemainder(given: Given, goesOn: boolean = isShopping(given)): Remainder {
   if (given.today <= 0 && given.losses.length === 0 && (given.bought ?? []).length === 0) {
     return { problem: given.problem, plan: given.plan, join: (plan) => plan };
   }
-  const past = readPast(given);
+  const past = readPast(given, goesOn);
   return { problem: cutProblem(given, past), plan: cutPlan(given, past), join: (plan) => joinPlan(given, past, plan) };
+}
+
+/** The trips of a plan that are begun: something was bought on them, and they are not over. */
+export function tripsBegun({ problem, plan, today, bought = [] }: Given): readonly number[] {
+  const begun = new Set(bought.map((at) => plan.purchases[at]?.trip));
+  return plan.trips.filter((trip) => begun.has(trip) && (problem.trips[trip]?.day ?? 0) >= today);
+}
+
+/** True where a plan has more to buy on a trip that is begun. */
+export function isShopping(given: Given): boolean {
+  const { plan, bought = [] } = given;
+  const begun = tripsBegun(given);
+  return plan.purchases.some(({ trip }, at) => begun.includes(trip) && !bought.includes(at));
 }
 
 interface Past {
@@ -50,9 +67,15 @@ interface Past {
   readonly trips: readonly number[];
   readonly lots: ReturnType<typeof lotsAtHand>;
   readonly purchases: readonly Purchase[];
+  /** Trips of the plan that are over or begun, and of these the latter. */
+  readonly made: readonly number[];
+  readonly begun: readonly number[];
+  readonly goesOn: boolean;
 }
 
-function readPast({ problem, plan, today, losses, bought = [] }: Given): Past {
+function readPast(given: Given, goesOn: boolean): Past {
+  const { problem, plan, today, losses, bought = [] } = given;
+  const begun = tripsBegun(given);
   const cooked = cookedBefore(problem, plan, today);
   return {
     cooked: [...cooked],
@@ -60,6 +83,9 @@ function readPast({ problem, plan, today, losses, bought = [] }: Given): Past {
     trips: problem.trips.flatMap(({ day }, at) => (day < today ? [] : [at])),
     lots: lotsAtHand(problem, plan, today, losses, bought),
     purchases: plan.purchases.filter(({ trip }, at) => (problem.trips[trip]?.day ?? 0) < today || bought.includes(at)),
+    made: plan.trips.filter((trip) => (problem.trips[trip]?.day ?? 0) < today || begun.includes(trip)),
+    begun,
+    goesOn,
   };
 }
 
@@ -85,8 +111,8 @@ function cutProblem({ problem, plan, today, bought: made = [] }: Given, past: Pa
       const fromDay = isTicked ? Math.max(pack.fromDay, today + 1) : pack.fromDay;
       return { ...pack, fromDay, limit: pack.limit - bought(at) };
     }),
-    trips: past.trips.map((at) => lighten(problem, at, past.purchases)),
-    limits: cutLimits(problem, plan, past, today),
+    trips: past.trips.map((at) => lighten(problem, at, past)),
+    limits: cutLimits(problem, past),
     ...(problem.wishes && { wishes: problem.wishes.map((wish) => countReady(wish, problem, plan, past)) }),
   };
 }
@@ -99,9 +125,10 @@ function countReady(wish: MenuWish, { dishes }: MenuProblem, plan: MenuPlan, { c
   return { ...wish, dishes: [...wish.dishes, ...ready] };
 }
 
-/** A trip that carries what is bought on it already. */
-function lighten({ trips, packs }: MenuProblem, at: number, purchases: readonly Purchase[]): MenuTrip {
-  const trip = trips[at] as MenuTrip;
+/** A trip that is paid for where it is begun, and carries what is bought on it already. */
+function lighten({ trips, packs }: MenuProblem, at: number, { begun, purchases }: Past): MenuTrip {
+  const whole = trips[at] as MenuTrip;
+  const trip = begun.includes(at) ? { ...whole, costMinor: 0, minutes: 0 } : whole;
   if (trip.carryG === undefined) return trip;
   const boughtG = purchases.reduce(
     (sum, { trip: on, pack, count }) => (on === at ? sum + count * (packs[pack] as MenuPack).massG : sum),
@@ -127,14 +154,13 @@ function toReady(problem: MenuProblem, { dish }: PlannedBatch): MenuDish {
   };
 }
 
-function cutLimits(problem: MenuProblem, plan: MenuPlan, past: Past, today: number): MenuLimits {
-  const { limits, trips } = problem;
-  const made = plan.trips.filter((trip) => (trips[trip]?.day ?? 0) < today);
-  const paid = paidOf(problem, made, past.purchases);
+function cutLimits(problem: MenuProblem, { made, begun, goesOn, purchases }: Past): MenuLimits {
+  const { limits } = problem;
+  const paid = paidOf(problem, made, purchases);
   return {
     ...limits,
     ...(limits.budgetMinor !== undefined && { budgetMinor: limits.budgetMinor - paid }),
-    maxTrips: limits.maxTrips - made.length,
+    maxTrips: Math.max(0, limits.maxTrips - made.length + (goesOn ? begun.length : 0)),
   };
 }
 
@@ -151,9 +177,12 @@ function cutPlan({ problem, plan, today }: Given, past: Past): MenuPlan {
     const purchase = "stock" in name ? undefined : purchaseAt.get(name.purchase);
     return purchase === undefined || "stock" in name ? undefined : { purchase, copy: name.copy };
   };
+  // Where the trips begun are over, one that nothing more is bought on is not made again.
+  const isOver = (trip: number): boolean =>
+    !past.goesOn && past.begun.includes(trip) && !open.some((at) => plan.purchases[at]?.trip === trip);
   return {
     batches: plan.batches.map((batch, at) => ({ ...batch, dish: readyAt.get(at) ?? batch.dish })),
-    trips: plan.trips.flatMap((trip) => tripAt.get(trip) ?? []),
+    trips: plan.trips.flatMap((trip) => (isOver(trip) ? [] : (tripAt.get(trip) ?? []))),
     purchases: open.map((at) => {
       const purchase = plan.purchases[at] as Purchase;
       return { ...purchase, trip: tripAt.get(purchase.trip) as number };
@@ -166,7 +195,7 @@ function cutPlan({ problem, plan, today }: Given, past: Past): MenuPlan {
   };
 }
 
-function joinPlan({ problem, plan, today }: Given, past: Past, rest: MenuPlan): MenuPlan {
+function joinPlan({ problem, plan }: Given, past: Past, rest: MenuPlan): MenuPlan {
   const batchAt = new Map<number, number>();
   const over = past.cooked.map((at, i) => {
     batchAt.set(at, i);
@@ -189,9 +218,7 @@ function joinPlan({ problem, plan, today }: Given, past: Past, rest: MenuPlan): 
     const batch = freshAt.get(use.batch);
     return batch === undefined ? [] : [{ ...use, batch, lot: nameFresh(use.lot) }];
   });
-  const isMade = (trip: number): boolean =>
-    (problem.trips[trip]?.day ?? 0) < today || past.purchases.some((each) => each.trip === trip);
-  const made = plan.trips.filter(isMade);
+  const { made } = past;
   const toCome = rest.trips.map((trip) => past.trips[trip] as number).filter((trip) => !made.includes(trip));
   return {
     batches: [...over, ...fresh.map((at) => rest.batches[at] as PlannedBatch)],

@@ -3,7 +3,7 @@ import { EFFORTS } from "../search/efforts.ts";
 import type { Judge, JudgedFault, Verdict } from "./Judge.ts";
 import type { ChangedWeek } from "./MenuChange.ts";
 import { putBack, type SettledPlan } from "./putBack.ts";
-import { type Remainder, toRemainder } from "./Remainder.ts";
+import { isShopping, type Remainder, toRemainder, tripsBegun } from "./Remainder.ts";
 import type { SittingChange } from "./SittingChange.ts";
 import { type NearSearch, searchFar, searchNear } from "./searchNear.ts";
 import { withKeepCosts } from "./withKeepCosts.ts";
@@ -72,10 +72,19 @@ const LEAST_SAVED = 1 / 3;
  * its price, and walks back to it. Where much changes all the same, the week comes much dearer, a price fell, or skipped
  * portions save little, two more searches leave the old menu; a plan of theirs is taken where it saves more than what it
  * changes is worth, of which no more than five sittings count: the rest then holds no plan back that is cheaper by more. The
- * fewer days are left, the shorter the searches. The same input gives the same plan.
+ * fewer days are left, the shorter the searches. Where trips are begun and no plan is found in which they go on as the old plan has it
+ * (`toRemainder`), it is looked for the other way. The same input gives the same plan.
  */
-export function replan(week: Omit<ChangedWeek, "sittingBefore" | "packBefore">, options: ReplanOptions): ReplanOutcome {
-  const remainder = toRemainder(week);
+export function replan(week: UnplannedWeek, options: ReplanOptions): ReplanOutcome {
+  const outcome = replanRest(week, toRemainder(week), options);
+  if (outcome.kind === "planned" || outcome.gaps.length > 0 || tripsBegun(week).length === 0) return outcome;
+  const other = replanRest(week, toRemainder(week, !isShopping(week)), options);
+  return other.kind === "planned" ? { ...other, moves: outcome.moves + other.moves } : outcome;
+}
+
+type UnplannedWeek = Omit<ChangedWeek, "sittingBefore" | "packBefore">;
+
+function replanRest(week: UnplannedWeek, remainder: Remainder, options: ReplanOptions): ReplanOutcome {
   const { judge } = options;
   const { seed = 1, moves = USUAL_MOVES, wideMoves = WIDE * moves, farMoves = EFFORTS.quick } = options;
   const before = judge(week.problem, week.plan);
