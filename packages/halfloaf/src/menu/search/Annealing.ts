@@ -4,6 +4,7 @@ import { Candidates } from "./Candidates.ts";
 import { ChangeList } from "./ChangeList.ts";
 import type { TimeTogether } from "./CookedAtOnce.ts";
 import type { Penalties } from "./Penalties.ts";
+import { Reordering } from "./Reordering.ts";
 import type { Change, WeekState } from "./WeekState.ts";
 
 /** A menu as the search holds it: the dish of each sitting and the trips made. */
@@ -24,9 +25,8 @@ const TRIP = 0.965;
 /** While there is no plan, more depends on the trips. */
 const TRIP_WITHOUT_PLAN = 0.985;
 
-/** Shares of moves that bring the same servings into another order: three sittings in turn, two whole days; the rest, two sittings. */
-const IN_TURN = 0.2;
-const DAYS = 0.3;
+/** Of the exchanges of two sittings, so many are other moves of the servings there are. */
+const REORDER = 0.3;
 
 /** Share of the other moves that serve what is wished for, where anything is. */
 const WISHED = 0.05;
@@ -64,6 +64,7 @@ export class Annealing {
   private current = 0;
   private readonly K: number;
   private readonly changes = new ChangeList();
+  private readonly reordering: Reordering;
 
   private readonly problem: MenuProblem;
   readonly state: WeekState;
@@ -75,6 +76,7 @@ export class Annealing {
     this.rules = rules;
     this.random = createRandomSource(seed);
     this.candidates = new Candidates(problem, state);
+    this.reordering = new Reordering(problem, state, this.candidates, this.changes, this.random);
     this.K = problem.sittings.length;
   }
 
@@ -138,7 +140,7 @@ export class Annealing {
       if (trips.length === 0) return;
       next = this.state.toggleTripsWithin(trips, mostMinor);
     } else {
-      const changes = reorders ? this.proposeOrder(kind) : this.propose(kind);
+      const changes = reorders ? this.proposeOrder() : this.propose(kind);
       if (changes.length === 0) return;
       next = this.state.changeWithin(changes, mostMinor);
     }
@@ -193,8 +195,10 @@ export class Annealing {
       const dish = this.candidates.drawSharing(state.dishOf[this.pick(this.K)] as number, sitting, this.random);
       if (dish >= 0) this.put(sitting, dish);
     } else if (kind < COPY) this.put(sitting, state.dishOf[this.pick(this.K)] as number);
-    else if (kind < SWAP) this.exchange(sitting, this.pick(this.K));
-    else if (kind < EVERYWHERE) {
+    else if (kind < SWAP) {
+      if (this.random() < REORDER) this.reordering.propose();
+      else this.reordering.exchange(sitting, this.pick(this.K));
+    } else if (kind < EVERYWHERE) {
       const dish =
         this.random() < 0.7 ? this.candidates.draw(sitting, this.random) : (state.dishOf[this.pick(this.K)] as number);
       if (dish !== now && now >= 0)
@@ -215,47 +219,10 @@ export class Annealing {
   }
 
   /** The same servings in another order; empty = nothing. */
-  private proposeOrder(kind: number): readonly Change[] {
+  private proposeOrder(): readonly Change[] {
     this.changes.clear();
-    const sitting = this.pick(this.K);
-    if (kind < IN_TURN) this.turn(sitting, this.pickPeer(sitting), this.pickPeer(sitting));
-    else if (kind < DAYS) this.exchangeDays(this.pick(this.problem.days), this.pick(this.problem.days));
-    else this.exchange(sitting, this.pickPeer(sitting));
+    this.reordering.propose();
     return this.changes.list();
-  }
-
-  /** A sitting that may have a dish in common with this one. */
-  private pickPeer(sitting: number): number {
-    const peers = this.candidates.peersOf(sitting);
-    return peers[this.pick(peers.length)] as number;
-  }
-
-  /** Two sittings exchange their dishes; nothing unless both may be served so. */
-  private exchange(sitting: number, other: number): void {
-    const { state } = this;
-    const [dish, otherDish] = [state.dishOf[sitting] as number, state.dishOf[other] as number];
-    if (sitting === other || !state.mayServe(dish, other) || !state.mayServe(otherDish, sitting)) return;
-    this.put(sitting, otherDish);
-    this.put(other, dish);
-  }
-
-  /** The second sitting gets the dish of the first, the third that of the second, the first that of the third; nothing unless all may be served so. */
-  private turn(first: number, second: number, third: number): void {
-    const { dishOf } = this.state;
-    if (first === second || second === third || third === first) return;
-    const [a, b, c] = [dishOf[first] as number, dishOf[second] as number, dishOf[third] as number];
-    if (!this.state.mayServe(c, first) || !this.state.mayServe(a, second) || !this.state.mayServe(b, third)) return;
-    this.put(first, c);
-    this.put(second, a);
-    this.put(third, b);
-  }
-
-  /** The sittings of two days exchange their dishes in the order of the day, where they may be served there. */
-  private exchangeDays(day: number, other: number): void {
-    if (day === other) return;
-    const [some, others] = [this.candidates.sittingsOf(day), this.candidates.sittingsOf(other)];
-    for (let at = 0; at < Math.min(some.length, others.length); at++)
-      this.exchange(some[at] as number, others[at] as number);
   }
 
   private put(sitting: number, dish: number): void {

@@ -43,7 +43,7 @@ const SEEKING_ROUND = 8000;
 const PHASES = [
   { share: 0.57, isNew: true, hot: 80, cold: 4, reorders: false },
   { share: 0.33, isNew: false, hot: 30, cold: 3, reorders: false },
-  { share: 0.1, isNew: false, hot: 40, cold: 3, reorders: true },
+  { share: 0.1, isNew: false, hot: 80, cold: 3, reorders: true },
 ] as const;
 /** Money of a week for which temperatures and penalties are made; those of dearer weeks are raised. */
 const USUAL_MINOR = 5500;
