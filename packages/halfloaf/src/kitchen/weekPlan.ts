@@ -125,9 +125,10 @@ const LotAccount = v.strictObject({
 
 /**
  * A lot that came to hand besides what the plan bought: found, or bought besides its lists. It is among the lots of the stores, and
- * `paidMinor` is what a till said for it, 0 for what was found.
+ * `paidMinor` is what a till said for it, 0 for what was found. `planned` is the lot that it was to be on a trip, before which it
+ * was bought; absent = the plan knew nothing of it.
  */
-const LotBesides = v.strictObject({ stock: Lot, paidMinor: minor });
+const LotBesides = v.strictObject({ stock: Lot, paidMinor: minor, planned: v.optional(Id) });
 
 /** The sums of the plan: opening + till = plates + waste + carry-over. */
 const WeekAccounts = v.strictObject({

@@ -26,7 +26,7 @@ export { type EnergyWeight, stayAway, weighByDishes } from "./replan/changeAtten
 export { type ChangeOptions, type ChangeOutcome, changeProblem } from "./replan/changeProblem.ts";
 export type { UnfitChange, UnfitReason } from "./replan/findUnfitChanges.ts";
 export type { Judge, JudgedFault, Verdict } from "./replan/Judge.ts";
-export type { Absent, ChangedWeek, Loss, LotName, MenuChange } from "./replan/MenuChange.ts";
+export type { Absent, ChangedWeek, HeldPack, Loss, LotName, MenuChange } from "./replan/MenuChange.ts";
 export { paidOf } from "./replan/paidOf.ts";
 export { type KeepingPrice, priceKeeping } from "./replan/priceKeeping.ts";
 export { type Remainder, toRemainder } from "./replan/Remainder.ts";

@@ -23,8 +23,11 @@ export type WeekChange =
   | { readonly kind: "skip"; readonly at: SittingName }
   /** So many standard portions more are eaten, by people whose needs the kitchen does not know. */
   | { readonly kind: "guest"; readonly at: SittingName; readonly portions: number }
-  /** A lot came to hand besides what the week buys: found, or bought, for what a till said. It may be used from today on. */
-  | { readonly kind: "came"; readonly stock: Lot; readonly paidMinor: number }
+  /**
+   * A lot came to hand besides what the week buys: found, or bought, for what a till said. It may be used from today on. With
+   * `planned` it is a lot of the week, by its id there, that came before its trip: nothing of that line is to be bought any more.
+   */
+  | { readonly kind: "came"; readonly stock: Lot; readonly paidMinor: number; readonly planned?: string }
   /** The packs of this lot's kind, by its id in the week, are bought already on today's trip: they stay. */
   | { readonly kind: "bought"; readonly lot: string }
   /** A lot at hand, by its id in the week, can't be eaten any more: all that is left, so many grams, or from the day after one on. */

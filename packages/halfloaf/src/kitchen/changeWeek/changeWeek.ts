@@ -5,7 +5,7 @@ import type { Kitchen } from "../kitchen.ts";
 import type { Tables } from "../tables.ts";
 import type { KitchenProblem } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
-import { listCome, withBesides } from "./comeBesides.ts";
+import { holdEarly, listCome, withBesides } from "./comeBesides.ts";
 import { repricePacks } from "./repricePacks.ts";
 import { onDay, type RestoredWeek, restoreWeek, weekIssue } from "./restoreWeek.ts";
 import { reseat, weighSittings } from "./Seats.ts";
@@ -74,7 +74,8 @@ export function changeRestored(
   const { value } = outcome;
   const losses = [...before.losses, ...value.losses];
   const stated = restate(kitchen, before, value, changes, today);
-  return { ok: true, value: { before, stated, week: { ...value, losses, hasMore: come.length > 0 } } };
+  const held = holdEarly(before.week, stated, value.plan, today);
+  return { ok: true, value: { before, stated, week: { ...value, losses, held, hasMore: come.length > 0 } } };
 }
 
 function toIssue(at: number, reason: UnfitReason): Issue {

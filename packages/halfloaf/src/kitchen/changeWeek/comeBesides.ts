@@ -1,6 +1,8 @@
-import { type MenuPlan, type MenuProblem, paidOf } from "../../menu/index.ts";
-import type { Issue } from "../../quantity/index.ts";
+import { type HeldPack, type MenuPlan, type MenuProblem, paidOf } from "../../menu/index.ts";
+import { addDays, type CivilDate, daysBetween, type Issue } from "../../quantity/index.ts";
+import { lotsOfLine } from "../lotsOfLine.ts";
 import type { Tables } from "../tables.ts";
+import type { KitchenProblem } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import type { WeekChange } from "./WeekChange.ts";
 
@@ -15,8 +17,9 @@ export function listCome(
   const issues: Issue[] = [];
   for (const [at, change] of changes.entries()) {
     if (change.kind !== "came") continue;
-    const { stock, paidMinor } = change;
-    if (foods.has(stock.food)) come.push({ stock, paidMinor });
+    const { kind: _, ...one } = change;
+    const { stock } = one;
+    if (foods.has(stock.food)) come.push(one);
     else
       issues.push({
         code: "food-unknown",
@@ -28,12 +31,67 @@ export function listCome(
   return { come, issues };
 }
 
-/** A week that knows of what came besides; the same week where it knows of all already. */
+/**
+ * A week that knows of what came besides; the same week where it knows of all already. What came before its trip is taken of the
+ * lots at hand and bought no more, and a trip that has nothing else to bring is not made.
+ */
 export function withBesides(week: WeekPlan, come: readonly Besides[]): WeekPlan {
   const { besides = [], lots } = week;
   const known = new Set([...besides.map(({ stock }) => stock.id), ...lots.map(({ id }) => id)]);
   const fresh = come.filter(({ stock }) => !known.has(stock.id));
-  return fresh.length === 0 ? week : { ...week, besides: [...besides, ...fresh] };
+  if (fresh.length === 0) return week;
+  const early = fresh.flatMap(({ stock, planned }) => (planned === undefined ? [] : [[planned, stock.id] as const]));
+  return takeEarly({ ...week, besides: [...besides, ...fresh] }, new Map(early));
+}
+
+/** A week whose lots of these names are others at hand: the lines that were to bring them are gone, whole. */
+function takeEarly(week: WeekPlan, early: ReadonlyMap<string, string>): WeekPlan {
+  const gone = new Set<string>();
+  const trips = week.trips.flatMap((trip) => {
+    const lines = trip.lines.filter((line) => {
+      const names = lotsOfLine(week, trip.date, line);
+      const isEarly = names.some((name) => early.has(name));
+      for (const name of isEarly ? names : []) gone.add(name);
+      return !isEarly;
+    });
+    return lines.length === 0 && trip.lines.length > 0 ? [] : [{ ...trip, lines }];
+  });
+  const batches = week.batches.map((batch) => ({
+    ...batch,
+    uses: batch.uses.flatMap((use) => {
+      const lot = early.get(use.lot);
+      if (lot !== undefined) return [{ ...use, lot }];
+      return gone.has(use.lot) ? [] : [use];
+    }),
+  }));
+  return { ...week, trips, batches, lots: week.lots.filter(({ id }) => !gone.has(id)) };
+}
+
+/**
+ * The packs of what came before its trip: of none of them is more bought until the day of that trip is over, unless the plan itself does
+ * before. A week has one name for the packs that it buys on a day, and that one is taken.
+ */
+export function holdEarly(
+  { besides = [], from, days }: Pick<WeekPlan, "besides" | "from" | "days">,
+  { problem, packs }: Pick<KitchenProblem, "problem" | "packs">,
+  plan: MenuPlan,
+  today: CivilDate,
+): HeldPack[] {
+  const first = daysBetween(from, today);
+  const names = besides.flatMap(({ planned }) => planned ?? []);
+  return packs.flatMap((facts, pack): HeldPack[] => {
+    const heldDays = Array.from({ length: days }, (_, day) => day).filter((day) => {
+      const [name = ""] = lotsOfLine({ from }, addDays(from, day), { pack: facts.id, count: 1 });
+      const stem = name.slice(0, -1);
+      return day >= first && names.some((each) => each.startsWith(stem));
+    });
+    const untilDay = Math.max(-1, ...heldDays);
+    const buys = plan.purchases.some(({ pack: bought, trip }) => {
+      const day = problem.trips[trip]?.day ?? 0;
+      return packs[bought]?.id === facts.id && day >= first && day <= untilDay;
+    });
+    return untilDay < 0 || buys ? [] : [{ pack, untilDay }];
+  });
 }
 
 /**

@@ -1,3 +1,4 @@
+export { lotsOfLine } from "../lotsOfLine.ts";
 export {
   type AccountLine,
   accountsBy,
@@ -71,5 +72,5 @@ export { settleTwins, toCanonicalText } from "./settleTwins.ts";
 export { compareStamps, nextStamp, type Stamp } from "./stamp.ts";
 export { toKitchen } from "./toKitchen.ts";
 export { type UseUpLine, useUpList } from "./useUpList.ts";
-export { lotsOfLine, weekChanges } from "./weekChanges.ts";
+export { weekChanges } from "./weekChanges.ts";
 export { type LotInDanger, lotsInDanger, weekNews } from "./weekNews.ts";

@@ -6,6 +6,7 @@ import { addDays, daysBetween } from "../../quantity/index.ts";
 import { changeWeek } from "../changeWeek/changeWeek.ts";
 import { writeWeek } from "../changeWeek/writeWeek.ts";
 import type { DayJob } from "../cooking/jobsOfDay.ts";
+import { lotsOfLine } from "../lotsOfLine.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { planAccepted, tables } from "./acceptedWeek.testing.ts";
 import { eat } from "./act/eat.ts";
@@ -18,7 +19,7 @@ import { portionsAtHand } from "./portionsAtHand.ts";
 import { RecordLedger } from "./RecordLedger.ts";
 import { remindersOf, untoldJobs } from "./remindersOf.ts";
 import { useUpList } from "./useUpList.ts";
-import { lotsOfLine, weekChanges } from "./weekChanges.ts";
+import { weekChanges } from "./weekChanges.ts";
 import { lotsInDanger, weekNews } from "./weekNews.ts";
 
 const { kitchen, week, stateOf } = planAccepted();

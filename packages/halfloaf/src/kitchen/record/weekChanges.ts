@@ -1,26 +1,31 @@
-import { addDays, type CivilDate, daysBetween } from "../../quantity/index.ts";
+import { addDays, type CivilDate } from "../../quantity/index.ts";
 import { MASS_TOLERANCE_G } from "../../stores/index.ts";
 import type { WeekChange } from "../changeWeek/WeekChange.ts";
+import { lotsOfLine } from "../lotsOfLine.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { besidesWeek, lossesIn } from "./besidesWeek.ts";
+import { boughtEarly } from "./boughtEarly.ts";
 import { keyOfPlanned, keyOfSitting, type RecordState } from "./recordState.ts";
 
 /**
  * What came out otherwise than an accepted week took it to be, for `changeWeek`: sittings at which somebody does not eat
  * here or guests do, packs at other prices or not at the shelf, lots that went off, are missing, never came home or
- * have an earlier day on their label, lots that came besides. What was
+ * have an earlier day on their label, lots that came besides or before their trip. What was
  * bought or cooked today stays as it is. Lots have their names of the week. `today` is the first day that is not over; sittings
  * before it are past and not changed. Some of it the week may take account of already: `weekNews` are the rest.
  */
 export function weekChanges(state: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {
+  // What is told of these is told of the lots that they became.
+  const early = boughtEarly(state, week, today);
+  const later = { ...week, lots: week.lots.filter(({ id }) => !early.has(id)) };
   return [
     ...sittingChanges(state, week, today),
     ...doneToday(state, week, today),
     ...priceChanges(state, week, today),
     ...besidesWeek(state, week, today),
     ...missingChanges(state, week, today),
-    ...lossChanges(state, week),
-    ...labelChanges(state, week),
+    ...lossChanges(state, later),
+    ...labelChanges(state, later),
   ];
 }
 
@@ -134,14 +139,4 @@ function labelChanges({ lots, planned }: RecordState, week: WeekPlan): WeekChang
     const isEarly = keeps.on < keepsUntil && keeps.on < lastDay;
     return isEarly ? [{ kind: "off", lot: id, lastDate: keeps.on }] : [];
   });
-}
-
-/** The names that a week has for the packs of a line of a trip, one a pack. */
-export function lotsOfLine(
-  week: Pick<WeekPlan, "from">,
-  date: CivilDate,
-  { pack, count }: Pick<WeekPlan["trips"][number]["lines"][number], "pack" | "count">,
-): string[] {
-  const day = daysBetween(week.from, date) + 1;
-  return Array.from({ length: count }, (_, copy) => `${pack}-day-${day}-${copy + 1}`);
 }

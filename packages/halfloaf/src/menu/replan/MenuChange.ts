@@ -40,6 +40,12 @@ export interface Loss {
   readonly lastDay?: number;
 }
 
+/** A pack of which no more is bought until a day is over. */
+export interface HeldPack {
+  readonly pack: number;
+  readonly untilDay: number;
+}
+
 /** A week after changes, with the old plan in its indices; the plan need not keep the limits any more. */
 export interface ChangedWeek {
   readonly problem: MenuProblem;
@@ -49,6 +55,8 @@ export interface ChangedWeek {
   readonly losses: readonly Loss[];
   /** Positions in the plan of purchases on or after today that are made already; absent = none is. */
   readonly bought?: readonly number[];
+  /** Packs of which no more is bought for some days; absent = none. */
+  readonly held?: readonly HeldPack[];
   /** True where something is cheaper than before, so that a plan that still stands may be bettered. */
   readonly isCheaper: boolean;
   /** True where there is stock that the old plan knew nothing of, so that less may have to be bought; absent = there is none. */

@@ -14,7 +14,7 @@ import { keyOfLot, lotsAtHand } from "./lotsAtHand.ts";
 import type { ChangedWeek, LotName } from "./MenuChange.ts";
 import { paidOf } from "./paidOf.ts";
 
-type Given = Pick<ChangedWeek, "problem" | "plan" | "today" | "losses" | "bought">;
+type Given = Pick<ChangedWeek, "problem" | "plan" | "today" | "losses" | "bought" | "held">;
 
 /**
  * What of a week can still be planned, as a problem of its own over the same days and sittings.
@@ -39,11 +39,16 @@ export interface Remainder {
  * keeps the limit of the week is one of either remainder; absent = they go on where the old plan has more to buy on them.
  */
 export function toRemainder(given: Given, goesOn: boolean = isShopping(given)): Remainder {
-  if (given.today <= 0 && given.losses.length === 0 && (given.bought ?? []).length === 0) {
+  if (given.today <= 0 && given.losses.length === 0 && listSold(given).length === 0) {
     return { problem: given.problem, plan: given.plan, join: (plan) => plan };
   }
   const past = readPast(given, goesOn);
   return { problem: cutProblem(given, past), plan: cutPlan(given, past), join: (plan) => joinPlan(given, past, plan) };
+}
+
+/** What keeps the packs of a week from being bought as before. */
+function listSold({ bought = [], held = [] }: Given): readonly unknown[] {
+  return [...bought, ...held];
 }
 
 /** The trips of a plan that are begun: something was bought on them, and they are not over. */
@@ -89,7 +94,7 @@ function readPast(given: Given, goesOn: boolean): Past {
   };
 }
 
-function cutProblem({ problem, plan, today, bought: made = [] }: Given, past: Past): MenuProblem {
+function cutProblem({ problem, plan, today, bought: made = [], held = [] }: Given, past: Past): MenuProblem {
   const ready = past.cooked.map((at) => toReady(problem, plan.batches[at] as PlannedBatch));
   const readyAt = new Map<number, number>();
   past.cooked.forEach((at, i) => {
@@ -108,7 +113,8 @@ function cutProblem({ problem, plan, today, bought: made = [] }: Given, past: Pa
     packs: problem.packs.map((pack, at): MenuPack => {
       // A list has one line for a pack, and who has ticked it does not buy more of it that day: it would end alike, too.
       const isTicked = made.some((purchase) => plan.purchases[purchase]?.pack === at);
-      const fromDay = isTicked ? Math.max(pack.fromDay, today + 1) : pack.fromDay;
+      const heldUntil = held.flatMap((each) => (each.pack === at ? [each.untilDay] : []));
+      const fromDay = Math.max(pack.fromDay, isTicked ? today + 1 : 0, ...heldUntil.map((day) => day + 1));
       return { ...pack, fromDay, limit: pack.limit - bought(at) };
     }),
     trips: past.trips.map((at) => lighten(problem, at, past)),
