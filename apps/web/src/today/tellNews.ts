@@ -33,6 +33,8 @@ export function tellNews(change: WeekChange, { week, packOf, names, words, furth
       return tellLoss(change);
     case "came":
       return news.came(names.food(change.stock.food), formats.mass(change.stock.massG));
+    case "went":
+      return formats.day(change.date);
     default:
       return names.dish(change.kind === "bought" ? change.lot : change.dish);
   }

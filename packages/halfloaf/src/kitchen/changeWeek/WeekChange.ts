@@ -28,6 +28,8 @@ export type WeekChange =
    * `planned` it is a lot of the week, by its id there, that came before its trip: nothing of that line is to be bought any more.
    */
   | { readonly kind: "came"; readonly stock: Lot; readonly paidMinor: number; readonly planned?: string }
+  /** A trip was made that day that the week has not, which leaves one less of the most trips. */
+  | { readonly kind: "went"; readonly date: CivilDate }
   /** The packs of this lot's kind, by its id in the week, are bought already on today's trip: they stay. */
   | { readonly kind: "bought"; readonly lot: string }
   /** A lot at hand, by its id in the week, can't be eaten any more: all that is left, so many grams, or from the day after one on. */

@@ -95,6 +95,18 @@ export function holdEarly(
 }
 
 /**
+ * A week's problem with the trips made besides off the most trips, as far as the plan leaves them: those it has still to make are never
+ * in question.
+ */
+export function countBesides(problem: MenuProblem, plan: MenuPlan, changes: readonly WeekChange[]): MenuProblem {
+  const count = new Set(changes.flatMap((change) => (change.kind === "went" ? [change.date] : []))).size;
+  if (count === 0) return problem;
+  const { maxTrips } = problem.limits;
+  const left = Math.min(maxTrips, Math.max(maxTrips - count, plan.trips.length));
+  return { ...problem, limits: { ...problem.limits, maxTrips: left } };
+}
+
+/**
  * A week's problem with what was paid besides off its budget, as far as the plan leaves it: what is spent can't be unspent, so
  * it alone makes no plan impossible that was possible.
  */

@@ -51,7 +51,8 @@ function translate(change: WeekChange, context: Context): readonly MenuChange[] 
       return allOf(stated.problem.dishes, change.dish).map((dish) => ({ kind: "refuse", dish }));
     }
     case "came":
-      // The stated week has it among its lots already.
+    case "went":
+      // The stated week has the one among its lots already, and the other off its limit.
       return [];
     case "want":
       return wish(change, context);

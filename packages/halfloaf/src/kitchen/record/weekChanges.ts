@@ -6,11 +6,12 @@ import type { WeekPlan } from "../weekPlan.ts";
 import { besidesWeek, lossesIn } from "./besidesWeek.ts";
 import { boughtEarly } from "./boughtEarly.ts";
 import { keyOfPlanned, keyOfSitting, type RecordState } from "./recordState.ts";
+import { tripsBesides } from "./tripsBesides.ts";
 
 /**
  * What came out otherwise than an accepted week took it to be, for `changeWeek`: sittings at which somebody does not eat
  * here or guests do, packs at other prices or not at the shelf, lots that went off, are missing, never came home or
- * have an earlier day on their label, lots that came besides or before their trip. What was
+ * have an earlier day on their label, lots that came besides or before their trip, trips made besides. What was
  * bought or cooked today stays as it is. Lots have their names of the week. `today` is the first day that is not over; sittings
  * before it are past and not changed. Some of it the week may take account of already: `weekNews` are the rest.
  */
@@ -26,6 +27,7 @@ export function weekChanges(state: RecordState, week: WeekPlan, today: CivilDate
     ...missingChanges(state, week, today),
     ...lossChanges(state, later),
     ...labelChanges(state, later),
+    ...tripsBesides(state, week, today).map((date) => ({ kind: "went" as const, date })),
   ];
 }
 
