@@ -1,4 +1,4 @@
-import type { WeekChange, WeekPlan } from "halfloaf/kitchen";
+import { limitChanges, type WeekChange, type WeekPlan } from "halfloaf/kitchen";
 import { kitchenOfMenu, menuOn, weekChanges } from "halfloaf/kitchen/record";
 import type { CivilDate } from "halfloaf/quantity";
 import type { OpenKitchen } from "../input/openKitchen.ts";
@@ -8,7 +8,7 @@ import { tellNoWeekThen } from "../words/keepFaultWords.ts";
 import { openKeep } from "./openKeep.ts";
 import { closeAfter } from "./runKeep.ts";
 
-/** The week that rules a day, the kitchen as it was when the week was planned, and what came out otherwise since. */
+/** The week that rules a day, the kitchen as it was when the week was planned, and what came out otherwise since, its limits too. */
 export interface AcceptedWeek {
   readonly week: WeekPlan;
   readonly opened: OpenKitchen;
@@ -24,7 +24,7 @@ export async function openAccepted(folder: string, today: CivilDate, terminal: T
     if (menu === undefined) return refuse(tellNoWeekThen(today));
     const rows = { events: kept.events.events, edits: kept.edits.all() };
     const kitchen = kitchenOfMenu(menu, state.menus, rows, tables);
-    const changes = weekChanges(state, menu.week, today);
+    const changes = [...weekChanges(state, menu.week, today), ...limitChanges(kitchen, edited)];
     return { ok: true, value: { week: menu.week, opened: { name: edited.name, kitchen, tables }, changes } };
   });
 }

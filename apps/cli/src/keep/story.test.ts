@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { WeekPlan } from "halfloaf/kitchen";
@@ -109,6 +109,13 @@ test("the plan follows what was told: the accepted week is mended, accepted agai
   for (const words of ["the plan stands as it was", "AT HAND BESIDES", "onion, 3 kg: "])
     expect(again.printed).toContain(words);
   expect([seats({ week }), week.besides]).toEqual([["joren"], report.week.besides]);
+  // The limits of the kitchen as it is now are those of the rest of the week.
+  const kitchen = JSON.parse((await third("kitchen --kitchen mended")).printed);
+  kitchen.limits.budgetMinor += 700;
+  writeFileSync(join(folder, "now.json"), JSON.stringify(kitchen));
+  expect((await third("kitchen --set now.json --kitchen mended")).code).toBe(0);
+  const after = v.parse(MendReport, JSON.parse((await third("mend mended --json")).printed));
+  expect(after.week.accounts.budgetMinor).toBe((week.accounts.budgetMinor ?? 0) + 700);
   const late = await runnerIn(folder, addDays(FIRST, 30))("mend mended");
   expect([late.code, late.talked]).toEqual([2, expect.stringContaining("No accepted week holds")]);
 });

@@ -4,6 +4,7 @@ import {
   type ChangedKitchenWeek,
   changeRestored,
   type Kitchen,
+  limitChanges,
   type RestoredWeek,
   replanWeek,
   restoreWeek,
@@ -106,7 +107,9 @@ export class WeekMender {
     if (!ready.ok) return { kind: "unfit", codes: ready.issues.map(({ code }) => code) };
     const { menu, kitchen, tables, restored } = ready.value;
     const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, restored, changes, day);
-    const followed = followWeek(change, asked, known);
+    const now = this.#open?.kept.kitchen();
+    const limits = now?.ok ? limitChanges(kitchen, now.value.kitchen) : [];
+    const followed = followWeek(change, asked, [...known, ...limits]);
     if (!followed.ok) return { kind: "unfit", codes: followed.issues.map(({ code }) => code) };
     const options = { judge: checkPlan, farMoves: FAR_MOVES, ...(!isPatient && { moves: MOVES, wideMoves: 0 }) };
     const { changed, outcome } = replanWeek(kitchen, tables, followed.value.changed, options);

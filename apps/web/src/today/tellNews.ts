@@ -1,4 +1,5 @@
-import type { WeekChange, WeekPlan } from "halfloaf/kitchen";
+import type { WeekPlan } from "halfloaf/kitchen";
+import type { WeekNews } from "halfloaf/kitchen/record";
 import type { Names } from "../kitchen/useNames.ts";
 import type { Words } from "../words/en.ts";
 import type { Formats } from "../words/Formats.ts";
@@ -16,7 +17,7 @@ export interface NewsTelling {
 }
 
 /** One thing that came out otherwise than a week took it to be, in words. */
-export function tellNews(change: WeekChange, { week, packOf, names, words, further, formats }: NewsTelling): string {
+export function tellNews(change: WeekNews, { week, packOf, names, words, further, formats }: NewsTelling): string {
   const { news } = further.follow;
   switch (change.kind) {
     case "price":
@@ -33,17 +34,15 @@ export function tellNews(change: WeekChange, { week, packOf, names, words, furth
       return tellLoss(change);
     case "came":
       return news.came(names.food(change.stock.food), formats.mass(change.stock.massG));
-    case "went":
-      return formats.day(change.date);
-    default:
-      return names.dish(change.kind === "bought" ? change.lot : change.dish);
+    case "refuse":
+      return names.dish(change.dish);
   }
 
-  function tellAt({ at: { date, kind } }: Extract<WeekChange, { kind: "skip" | "guest" }>): string {
+  function tellAt({ at: { date, kind } }: Extract<WeekNews, { kind: "skip" | "guest" }>): string {
     return `${formats.day(date)}, ${words.sittings[kind]}`;
   }
 
-  function tellLoss({ lot, massG, lastDate }: Extract<WeekChange, { kind: "off" }>): string {
+  function tellLoss({ lot, massG, lastDate }: Extract<WeekNews, { kind: "off" }>): string {
     const food = week.lots.find(({ id }) => id === lot)?.food;
     const what = food === undefined ? lot : names.food(food);
     if (lastDate !== undefined) return news.ends(what, formats.day(lastDate));

@@ -1,5 +1,6 @@
 export { accountLots, type LotThrough } from "./accountLots.ts";
 export { type ChangedKitchenWeek, changeRestored, changeWeek } from "./changeWeek/changeWeek.ts";
+export { limitChanges } from "./changeWeek/limitRest.ts";
 export { type ReplannedWeek, replanWeek } from "./changeWeek/replanWeek.ts";
 export { onDay, type RestoredWeek, restoreWeek } from "./changeWeek/restoreWeek.ts";
 export type { SittingName, WeekChange } from "./changeWeek/WeekChange.ts";

@@ -1,6 +1,7 @@
 import type { CivilDate } from "../../quantity/index.ts";
 import type { Lot } from "../../stores/index.ts";
 import type { SittingKind } from "../datedSittings.ts";
+import type { Kitchen } from "../kitchen.ts";
 
 /** Some sittings of a day: those of a kind, or of these the one that an eater sits at. */
 export interface SittingName {
@@ -30,6 +31,8 @@ export type WeekChange =
   | { readonly kind: "came"; readonly stock: Lot; readonly paidMinor: number; readonly planned?: string }
   /** A trip was made that day that the week has not, which leaves one less of the most trips. */
   | { readonly kind: "went"; readonly date: CivilDate }
+  /** Minutes, budget and most trips of the kitchen as they are now, which the rest of the week goes by from today on. */
+  | { readonly kind: "limits"; readonly now: Pick<Kitchen, "limits" | "sittings"> }
   /** The packs of this lot's kind, by its id in the week, are bought already on today's trip: they stay. */
   | { readonly kind: "bought"; readonly lot: string }
   /** A lot at hand, by its id in the week, can't be eaten any more: all that is left, so many grams, or from the day after one on. */

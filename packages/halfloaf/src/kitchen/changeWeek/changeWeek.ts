@@ -5,7 +5,8 @@ import type { Kitchen } from "../kitchen.ts";
 import type { Tables } from "../tables.ts";
 import type { KitchenProblem } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
-import { countBesides, holdEarly, listCome, withBesides } from "./comeBesides.ts";
+import { holdEarly, listCome, withBesides } from "./comeBesides.ts";
+import { limitRest } from "./limitRest.ts";
 import { repricePacks } from "./repricePacks.ts";
 import { onDay, type RestoredWeek, restoreWeek, weekIssue } from "./restoreWeek.ts";
 import { reseat, weighSittings } from "./Seats.ts";
@@ -66,7 +67,7 @@ export function changeRestored(
   const day = daysBetween(before.stated.from, today);
   const list = asked.value.flatMap(({ menu }) => menu);
   const energyWeight = weighSittings(kitchen, before.stated.sittings);
-  const problem = countBesides(before.stated.problem, before.plan, changes);
+  const problem = limitRest(kitchen, before, changes, today);
   const outcome = changeProblem(problem, before.plan, list, { today: day, energyWeight });
   if (!outcome.ok) {
     const owner = asked.value.flatMap(({ menu, at }) => menu.map(() => at));

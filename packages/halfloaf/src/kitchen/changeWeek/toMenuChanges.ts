@@ -52,7 +52,8 @@ function translate(change: WeekChange, context: Context): readonly MenuChange[] 
     }
     case "came":
     case "went":
-      // The stated week has the one among its lots already, and the other off its limit.
+    case "limits":
+      // The stated week has the first among its lots already, and the others in its limits.
       return [];
     case "want":
       return wish(change, context);

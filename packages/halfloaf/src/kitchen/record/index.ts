@@ -73,4 +73,4 @@ export { compareStamps, nextStamp, type Stamp } from "./stamp.ts";
 export { toKitchen } from "./toKitchen.ts";
 export { type UseUpLine, useUpList } from "./useUpList.ts";
 export { weekChanges } from "./weekChanges.ts";
-export { type LotInDanger, lotsInDanger, weekNews } from "./weekNews.ts";
+export { type LotInDanger, lotsInDanger, type WeekNews, weekNews } from "./weekNews.ts";

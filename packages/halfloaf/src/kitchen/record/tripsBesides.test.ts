@@ -64,7 +64,7 @@ test("leaves one less of the most trips when the week is planned again, and is n
   const whole = toMenuProblem(kitchen, tables, week.from, week.days).problem.limits.maxTrips;
   expect(mostTrips(stateOf(), first)).toBe(whole);
   expect(mostTrips(stateOf(buy(first, "a")), first)).toBe(Math.max(whole - 1, week.trips.length));
-  expect(weekNews(stateOf(buy(first, "a")), week, first).filter(({ kind }) => kind === "went")).toEqual([]);
+  expect(weekNews(stateOf(buy(first, "a")), week, first).map(({ kind }): string => kind)).not.toContain("went");
 });
 
 test("trips besides are off the most trips, which are never less than the plan has nor more than they were", () => {

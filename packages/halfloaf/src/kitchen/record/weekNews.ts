@@ -18,13 +18,16 @@ export interface LotInDanger {
   readonly batches: readonly Batch[];
 }
 
+/** A change that is news: what was done, and limits that somebody set, are none. */
+export type WeekNews = Exclude<WeekChange, { kind: "bought" | "want" | "went" | "limits" }>;
+
 /**
  * Of `weekChanges` what an accepted week takes no account of yet, so that it is worth planning again: what is done as planned is
  * none, before its day or on it, nor is a trip besides, nor is a pack that was not there and that no trip to come is to bring, nor a lot that never came or ends early and that
  * nothing is to be cooked of by then.
  */
-export function weekNews(state: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {
-  return weekChanges(state, week, today).filter((change) => {
+export function weekNews(state: RecordState, week: WeekPlan, today: CivilDate): WeekNews[] {
+  return weekChanges(state, week, today).filter((change): change is WeekNews => {
     if (change.kind === "bought" || change.kind === "want" || change.kind === "went") return false;
     if (change.kind === "came") return change.planned === undefined;
     if (change.kind === "gone") return isToBuy(change.pack, state, week, today);

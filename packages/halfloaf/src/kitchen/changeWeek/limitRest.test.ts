@@ -1,0 +1,91 @@
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../menu/check/index.ts";
+import { replan } from "../../menu/index.ts";
+import { addDays, type CivilDate, weekday } from "../../quantity/index.ts";
+import type { Kitchen } from "../kitchen.ts";
+import { planAccepted, tables } from "../record/acceptedWeek.testing.ts";
+import type { WeekPlan } from "../weekPlan.ts";
+import { changeWeek } from "./changeWeek.ts";
+import { limitChanges } from "./limitRest.ts";
+import { writeWeek } from "./writeWeek.ts";
+
+const { kitchen, week } = planAccepted();
+const today = addDays(week.from, 2);
+
+const spentOn = ({ batches }: WeekPlan, date: CivilDate): number =>
+  batches.reduce((sum, each) => (each.date === date ? sum + each.handsOnMinutes : sum), 0);
+
+/** The kitchen's minutes of each weekday, with some of them others. */
+const minutesWith = (others: ReadonlyMap<CivilDate, number>): number[] => {
+  const { handsOnMinutes } = kitchen.limits;
+  const all = Array.isArray(handsOnMinutes) ? [...handsOnMinutes] : Array<number>(7).fill(handsOnMinutes);
+  for (const [date, minutes] of others) all[weekday(date) - 1] = minutes;
+  return all;
+};
+
+function change(limits: Partial<Kitchen["limits"]>, on: CivilDate = today, sittings = kitchen.sittings) {
+  const now = { limits: { ...kitchen.limits, ...limits }, sittings };
+  const changed = changeWeek(kitchen, tables, week, limitChanges(kitchen, now), on);
+  if (!changed.ok) throw new Error(JSON.stringify(changed.issues));
+  return changed.value;
+}
+
+describe("limits that were changed after a week was accepted", () => {
+  test("are no change where they are as they were", () => {
+    expect(limitChanges(kitchen, structuredClone(kitchen))).toEqual([]);
+    expect(limitChanges(kitchen, { ...kitchen, limits: { ...kitchen.limits, tripsPerWeek: 9 } })).toHaveLength(1);
+  });
+
+  test("hold for what is left of the week, and what is over stays as it was however many minutes it took", () => {
+    const days = Array.from({ length: week.days }, (_, day) => addDays(week.from, day));
+    const busiest = days
+      .filter((date) => date > today)
+      .sort((a, b) => spentOn(week, b) - spentOn(week, a))[0] as CivilDate;
+    const few = 0.8 * spentOn(week, busiest);
+    const changed = change({
+      handsOnMinutes: minutesWith(
+        new Map([
+          [busiest, few],
+          [week.from, 0],
+        ]),
+      ),
+    });
+    const faults = checkPlan(changed.week.problem, changed.week.plan).faults.map(({ code, path }) => [code, path[2]]);
+    expect(faults).toEqual([["hands-on", days.indexOf(busiest)]]);
+    const outcome = replan(changed.week, { judge: checkPlan, moves: 1500, wideMoves: 0, farMoves: 20_000 });
+    if (outcome.kind !== "planned") throw new Error("no menu was found");
+    const mended = writeWeek(kitchen, tables, changed, outcome.plan, { seed: 1, moves: 1500, moneyMinor: 0 });
+    expect(spentOn(mended, busiest)).toBeLessThanOrEqual(few);
+    for (const date of days.filter((each) => each < today))
+      expect(mended.batches.filter((batch) => batch.date === date)).toEqual(
+        week.batches.filter((batch) => batch.date === date),
+      );
+  });
+
+  test("take budget and trips as they are now, and never less than what is spent", () => {
+    const limits = ({ week: { problem } }: ReturnType<typeof change>) => problem.limits;
+    expect(limits(change({ budgetMinor: 99_000, tripsPerWeek: 5 }))).toMatchObject({
+      budgetMinor: 99_000,
+      maxTrips: 5,
+    });
+    const { budgetMinor: _, ...unbound } = kitchen.limits;
+    const free = changeWeek(kitchen, tables, week, limitChanges(kitchen, { ...kitchen, limits: unbound }), today);
+    expect(free.ok && free.value.week.problem.limits).not.toHaveProperty("budgetMinor");
+    const over = week.trips.filter(({ date }) => date < today);
+    const least = limits(change({ budgetMinor: 0, tripsPerWeek: 1 }));
+    expect(least.maxTrips).toBe(Math.max(1, over.length));
+    expect(least.budgetMinor).toBeGreaterThanOrEqual(
+      over.reduce((sum, { tillMinor, fareMinor }) => sum + tillMinor + fareMinor, 0),
+    );
+  });
+
+  test("give each sitting to come the minutes that it has now", () => {
+    const sittings = kitchen.sittings.map((sitting) => ({ ...sitting, minutes: sitting.minutes + 7 }));
+    const [then, now] = [change({}), change({}, today, sittings)];
+    const differ = now.stated.sittings.map(({ date, putBy }, k) => {
+      const minutes = [then, now].map(({ week: { problem } }) => problem.sittings[k]?.minutes ?? 0) as [number, number];
+      return [date < today || putBy ? 0 : 7, minutes[1] - minutes[0]];
+    });
+    for (const [expected, seen] of differ) expect(seen).toBe(expected);
+  });
+});
