@@ -39,16 +39,12 @@ export interface Remainder {
  * keeps the limit of the week is one of either remainder; absent = they go on where the old plan has more to buy on them.
  */
 export function toRemainder(given: Given, goesOn: boolean = isShopping(given)): Remainder {
-  if (given.today <= 0 && given.losses.length === 0 && listSold(given).length === 0) {
+  const { losses, bought = [], held = [] } = given;
+  if (given.today <= 0 && losses.length + bought.length + held.length === 0) {
     return { problem: given.problem, plan: given.plan, join: (plan) => plan };
   }
   const past = readPast(given, goesOn);
   return { problem: cutProblem(given, past), plan: cutPlan(given, past), join: (plan) => joinPlan(given, past, plan) };
-}
-
-/** What keeps the packs of a week from being bought as before. */
-function listSold({ bought = [], held = [] }: Given): readonly unknown[] {
-  return [...bought, ...held];
 }
 
 /** The trips of a plan that are begun: something was bought on them, and they are not over. */
