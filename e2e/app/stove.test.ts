@@ -30,6 +30,21 @@ describe.skipIf(!hasBrowser)("by the stove", () => {
   });
   afterAll(() => browser?.close());
 
+  test("what to measure out stands there before the cook begins, and with the step that takes it first", async () => {
+    const { page } = app;
+    await page.goto("/work?dish=creamy-macaroni-broccoli-cheddar&portions=6");
+    const main = page.getByRole("main");
+    await main.getByRole("heading", { name: furtherEn.dishes.makings }).waitFor();
+    await expect
+      .poll(() => main.getByRole("listitem").filter({ hasText: "broccoli" }).first().innerText())
+      .toMatch(/^750 g /);
+    await page.getByRole("button", { name: en.work.begin }).click();
+    await expect.poll(() => page.locator(".next-step .taken").textContent()).toMatch(/^750 g \S*broccoli$/);
+    await page.getByText(en.work.allSteps).click();
+    await page.getByText("1.05 L of water").waitFor();
+    await page.getByRole("button", { name: en.work.end }).click();
+  });
+
   test("the screen is kept awake once the cook begins", async () => {
     const { page } = app;
     await page.goto("/work?dish=red-lentil-cumin-soup-pitta&portions=2");

@@ -6,6 +6,8 @@ import type { Names } from "../words/Names.ts";
 /** An order of work to be laid out as a page. */
 export interface WorkPage extends Page {
   readonly sheet: WorkSheet;
+  /** What goes into each dish for its portions, by place, one line a making. */
+  readonly makings: readonly (readonly string[])[];
   readonly kitchen: string;
   readonly names: Pick<Names, "food">;
   readonly tooLong: TooLong | undefined;

@@ -5,6 +5,7 @@ import { letterOf } from "halfloaf/sheet";
 import { harmless } from "../output/harmless.ts";
 import { layTable, wrap, wrapBehind } from "../output/layout.ts";
 import { tellTaken } from "../words/takenWords.ts";
+import { layMakings } from "./layMakings.ts";
 import { layRetimed } from "./layRetimed.ts";
 import { layStated } from "./layStated.ts";
 import { layCaution, laySteps, tellCaution } from "./laySteps.ts";
@@ -17,6 +18,7 @@ export function layWork(page: WorkPage): string[] {
     layTitle,
     layRetimed,
     layTooLong,
+    layMakings,
     layTimeline,
     layAhead,
     laySteps,

@@ -29,6 +29,13 @@ async function run(words: string, width = 80) {
 }
 
 describe("the page", () => {
+  test("measures out what is cooked, the water of the steps too, not what the dish is written for", async () => {
+    const { printed } = await run("creamy-macaroni-broccoli-cheddar --portions 6");
+    expect(printed).toMatch(/\nMAKINGS\n\n {2}- 510 g pasta \(white\), short shapes\n/);
+    expect(printed).toMatch(/\n {2}- 900 ml semi-skimmed milk\n/);
+    expect(printed).toContain("1.05 L of water");
+  });
+
   test("has the picture, the steps with clock times and cautions, what waits, what comes after", async () => {
     const { code, printed } = await run(`${CHICKEN} ${LENTILS} --serve 19:00`);
     expect(code).toBe(0);

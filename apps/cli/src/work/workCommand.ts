@@ -3,16 +3,18 @@ import { sheetCatalogueEn } from "@halfloaf/words/en/sheets";
 import {
   type CookingOutcome,
   compareStated,
+  type DishToCook,
   findTooLong,
   observeSteps,
   retime,
+  scaleSheet,
   solveCooking,
   stopAfter,
   type TimedCooking,
   toWorkProblem,
   toWorkSheet,
 } from "halfloaf/kitchen";
-import { timelineSvg } from "halfloaf/sheet";
+import { timelineSvg, toIngredient } from "halfloaf/sheet";
 import { refuseInput } from "../commands/refuseInput.ts";
 import { EXIT, type ExitCode } from "../exitCodes.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
@@ -119,7 +121,11 @@ function show(
   const serveAt = wish.serve === undefined ? undefined : wish.serve + timed.plan.serveMinutes - wasServeMinutes;
   const minutes = wish.minutes ?? atHandMinutes;
   return {
-    sheet: toWorkSheet(timed, serveAt),
+    sheet: scaleSheet(
+      toWorkSheet(timed, serveAt),
+      dishes.map(({ dish }) => dish),
+    ),
+    makings: dishes.map((toCook) => tellMakings(toCook, opened)),
     kitchen: opened.kitchen.name,
     names: toNames(opened.kitchen, opened.tables),
     tooLong: minutes === undefined || again !== undefined ? undefined : findTooLong(timed, minutes),
@@ -127,6 +133,16 @@ function show(
     pace: pace.learned,
     retimed: again && happened && { kind: again.kind, nowMinutes: happened.nowMinutes, wasServeMinutes },
   };
+}
+
+/** What goes into a dish, one line a making, with the food that was chosen for each. */
+function tellMakings({ dish, portions, choose }: DishToCook, { kitchen, tables }: OpenWork["opened"]): string[] {
+  return dish.makings.flatMap((making) => {
+    const chosen = choose === undefined ? making : choose(making);
+    if (chosen === undefined) return [];
+    const alone = { ...making, ...chosen, alternatives: [] };
+    return [toIngredient(alone, tables.foods, kitchen.english, portions / dish.portions)];
+  });
 }
 
 function tellNone(

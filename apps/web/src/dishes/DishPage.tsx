@@ -1,4 +1,4 @@
-import { type Dish, minutesOf } from "halfloaf/dish";
+import { type Dish, minutesOf, scaleVolumes } from "halfloaf/dish";
 import { lazy, type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
@@ -149,7 +149,7 @@ function Method({ dish, portions }: { readonly dish: Dish; readonly portions: nu
       <ol className="step-list">
         {dish.method.map(({ id, text, minutes, hands, tempC, kit, ahead }) => (
           <li key={id}>
-            {text}
+            {scaleVolumes(text, portions / dish.portions, (value) => formats.number(value, 2))}
             <div className="small soft">
               {formats.minutes(minutes.fixed + minutes.perPortion * portions)}
               {handsOf[hands]}

@@ -2,10 +2,14 @@ import type { SheetLine, StepLine, WorkSheet } from "halfloaf/kitchen";
 import type { ReactNode } from "react";
 import { useFurther } from "../words/useFurther.ts";
 import { Cautions } from "./Cautions.tsx";
+import { Taken } from "./Makings.tsx";
+import type { Measured } from "./useMeasured.ts";
 
 interface NextStepProps {
   readonly sheet: WorkSheet;
   readonly line: StepLine;
+  /** What it is the first to take. */
+  readonly taken: readonly Measured[];
   /** Whose it is, where two cook. */
   readonly cook?: number;
   /** Minutes since the cooking began. */
@@ -18,7 +22,7 @@ interface NextStepProps {
 const LONG = 60;
 
 /** The next thing for the hands, readable from where the pan stands, with what must be minded just there. */
-export function NextStep({ sheet, line, cook, now, isFirst, onTell }: NextStepProps): ReactNode {
+export function NextStep({ sheet, line, taken, cook, now, isFirst, onTell }: NextStepProps): ReactNode {
   const { words, further, formats } = useFurther("work");
   const wait = Math.ceil(line.startMinutes - now);
   const behind = Math.floor(now - line.startMinutes);
@@ -33,6 +37,7 @@ export function NextStep({ sheet, line, cook, now, isFirst, onTell }: NextStepPr
         {behind >= 2 && `, ${further.stove.behind(behind)}`}
       </p>
       <p className={line.text.length > LONG ? "next-text" : "next-text short"}>{line.text}</p>
+      <Taken taken={taken} />
       <p className="soft">
         {formats.minutes(Math.max(1, Math.round(line.endMinutes - line.startMinutes)))}
         {line.tempC !== undefined && `, ${formats.number(line.tempC, 0)} °C`}

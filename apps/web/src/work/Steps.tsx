@@ -1,15 +1,17 @@
-import type { StepLine, WorkSheet } from "halfloaf/kitchen";
+import type { StepLine } from "halfloaf/kitchen";
 import type { ReactNode } from "react";
 import { useFurther } from "../words/useFurther.ts";
 import { CautionText } from "./CautionText.tsx";
+import { Taken } from "./Makings.tsx";
+import type { MeasuredSheet } from "./useMeasured.ts";
 
 interface StepsProps {
-  readonly sheet: WorkSheet;
+  readonly measured: MeasuredSheet;
   readonly open: readonly StepLine[];
 }
 
-/** Every step in the order of its start, with its cautions and whether it is done. */
-export function Steps({ sheet, open }: StepsProps): ReactNode {
+/** Every step in the order of its start, with what it takes, its cautions and whether it is done. */
+export function Steps({ measured: { sheet, takenAt }, open }: StepsProps): ReactNode {
   const { words, further, formats } = useFurther("work");
   return (
     <details>
@@ -18,6 +20,7 @@ export function Steps({ sheet, open }: StepsProps): ReactNode {
         {sheet.ahead.map(({ dish, step, text }) => (
           <li key={`ahead ${dish} ${step}`}>
             {words.work.ahead} {text}
+            <Taken taken={takenAt({ dish, step })} />
           </li>
         ))}
         {sheet.lines.map((line) => {
@@ -36,6 +39,7 @@ export function Steps({ sheet, open }: StepsProps): ReactNode {
                 line.cooks.length > 0 &&
                 ` – ${line.cooks.map(further.stove.cook).join(" + ")}`}
               {isDone && ` (${words.work.isDone})`}
+              {line.kind === "step" && <Taken taken={takenAt(line)} />}
               {line.kind === "step" &&
                 line.cautions.map((caution) => (
                   <div key={`${caution.code} ${caution.text}`} className="small caution">

@@ -8,12 +8,14 @@ import type { Cooks, StepTold } from "../thinking/Thinker.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { BeginAt } from "./BeginAt.tsx";
 import { cookingRun, minutesSince, type Running, type RunningTimer, timersOf } from "./CookingRun.ts";
+import { Makings } from "./Makings.tsx";
 import { NextStep } from "./NextStep.tsx";
 import { nextSteps } from "./nextSteps.ts";
 import { readyToRing } from "./ring.ts";
 import { Steps } from "./Steps.tsx";
 import { Timeline } from "./Timeline.tsx";
 import { Timers } from "./Timers.tsx";
+import { useMeasured } from "./useMeasured.ts";
 import { useNow } from "./useNow.ts";
 import { useStoveKitchen } from "./useStoveKitchen.ts";
 import { useWakeLock } from "./useWakeLock.ts";
@@ -25,7 +27,9 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
   const { words, further, formats } = useFurther("work");
   const kitchen = useStoveKitchen();
   const names = useNames();
-  const { sheet, begunMs, told } = running;
+  const { begunMs, told } = running;
+  const measured = useMeasured(running.sheet);
+  const { sheet } = measured;
   const nowMs = useNow(begunMs !== undefined);
   const now = begunMs === undefined ? 0 : minutesSince(begunMs, Math.max(nowMs, begunMs));
   useWakeLock(begunMs !== undefined);
@@ -33,7 +37,7 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
   const isTold = (line: StepLine): StepTold | undefined =>
     told.find(({ dish, step }) => dish === line.dish && step === line.step);
   const open = steps.filter((line) => isTold(line)?.doneMinutes === undefined);
-  const timers = timersOf(running);
+  const timers = timersOf({ ...running, sheet });
   const { cooks = 1 } = running;
   const next = nextSteps(
     open.filter((line) => !timers.some((timer) => timer.line === line)),
@@ -81,6 +85,7 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
             key={cook}
             sheet={sheet}
             line={line}
+            taken={measured.takenAt(line)}
             {...(cooks > 1 && { cook })}
             now={now}
             isFirst={told.length === 0 && at === 0}
@@ -99,6 +104,7 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
           <p className="next-text short">{further.stove.allDone}</p>
         </section>
       )}
+      {!isDone && <Makings measured={measured} isFolded={begunMs !== undefined} />}
       {!isDone && <Timeline sheet={sheet} now={begunMs === undefined ? undefined : now} />}
       {begunMs !== undefined && (
         <div className="row">
@@ -119,7 +125,7 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
           </button>
         </div>
       )}
-      <Steps sheet={sheet} open={open} />
+      <Steps measured={measured} open={open} />
     </div>
   );
 

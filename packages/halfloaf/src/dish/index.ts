@@ -28,4 +28,6 @@ export {
 export { type DishMinutes, type KitchenHands, type LinearMinutes, linearMinutes, minutesOf } from "./minutes.ts";
 export { type DishNutrients, type NutrientAmount, nutrientsOfDish, type Retain } from "./nutrients.ts";
 export { applyRetention, parseRetentionTable, type RetentionRow, type RetentionTable } from "./retention.ts";
+export { scaleAmount } from "./scaleAmount.ts";
+export { scaleVolumes } from "./scaleVolumes.ts";
 export { markAhead, orderSteps, type StepOrder } from "./stepOrder.ts";

@@ -32,6 +32,7 @@ export {
   toPace,
 } from "./cooking/pace.ts";
 export { type Retimed, retime } from "./cooking/retime.ts";
+export { scaleSheet } from "./cooking/scaleSheet.ts";
 export { type SettledWeek, settleTogether } from "./cooking/settleTogether.ts";
 export { sittingKitchen } from "./cooking/sittingKitchen.ts";
 export { type SittingMinutes, sittingMinutes } from "./cooking/sittingMinutes.ts";

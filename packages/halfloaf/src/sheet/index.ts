@@ -36,6 +36,7 @@ export { dayHtml, type SheetOptions } from "./day/dayHtml.ts";
 export { toDaySheet } from "./day/toDaySheet.ts";
 export { dishToJsonLd, type JsonLdOptions, toJsonLdText } from "./dishToJsonLd.ts";
 export { PAPERS, type Paper } from "./html/sheetCss.ts";
+export { toIngredient } from "./jsonLdSupply.ts";
 export type { LessonCooking, LessonPack, LessonPlate, LessonSheet } from "./lesson/LessonSheet.ts";
 export { lessonHtml } from "./lesson/lessonHtml.ts";
 export { dayLesson, dishLesson } from "./lesson/toLessonSheet.ts";

@@ -1,4 +1,4 @@
-import type { Making } from "../dish/index.ts";
+import { type Making, scaleAmount } from "../dish/index.ts";
 import type { FoodTable } from "../food/index.ts";
 import { UNITS_IN_TRADE } from "./commonCodes.ts";
 import { type JsonLd, ownProperty } from "./ownProperty.ts";
@@ -6,11 +6,13 @@ import { type JsonLd, ownProperty } from "./ownProperty.ts";
 type English = "british" | "american";
 type Chosen = Pick<Making, "food" | "amount" | "as">;
 
-/** A making as a line to be read: amount, food, how it is made ready, what may stand in for it. */
-export function toIngredient(making: Making, foods: FoodTable, english: English): string {
-  const others = making.alternatives.map((each) => `or ${toPhrase(each, foods, english)}`);
+/** A making as a line to be read: amount, so many times as written, food, how it is made ready, what may stand in for it. */
+export function toIngredient(making: Making, foods: FoodTable, english: English, times = 1): string {
+  const phrase = (chosen: Chosen): string =>
+    toPhrase({ ...chosen, amount: scaleAmount(chosen.amount, times) }, foods, english);
+  const others = making.alternatives.map((each) => `or ${phrase(each)}`);
   return [
-    [toPhrase(making, foods, english), ...others].join(" "),
+    [phrase(making), ...others].join(" "),
     ...(making.cut === undefined ? [] : [making.cut]),
     ...(making.amount === "to-taste" ? ["to taste"] : []),
     ...(making.optional ? ["optional"] : []),

@@ -31,6 +31,15 @@ describe("a lesson", () => {
     }
   });
 
+  test("measures out what is cooked, not what the dish is written for", () => {
+    const dish = dishes.find(({ id }) => id === "creamy-macaroni-broccoli-cheddar");
+    if (dish === undefined) throw new Error("the dish is gone");
+    const [cooking] = dishLesson({ ...source, dish, portions: 6 }).cookings;
+    expect(dish.portions).toBe(2);
+    expect(cooking?.makings[0]).toMatch(/^510 g white pasta|^510 g pasta/);
+    expect(cooking?.steps.map(({ text }) => text).join(" ")).toContain("1.05 L of water");
+  });
+
   test("shows what was eaten on the day at what it cost", () => {
     for (const { date, cookings: own } of lessons) {
       if (date === undefined) continue;

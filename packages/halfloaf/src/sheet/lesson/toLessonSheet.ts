@@ -1,4 +1,4 @@
-import type { Dish } from "../../dish/index.ts";
+import { type Dish, scaleVolumes } from "../../dish/index.ts";
 import type { WeekPlan } from "../../kitchen/index.ts";
 import type { CivilDate } from "../../quantity/index.ts";
 import { splitByLargestRemainder } from "../../quantity/index.ts";
@@ -145,10 +145,11 @@ function methodOf(
   { kitchen, tables }: Pick<WeekSource, "kitchen" | "tables">,
   portions: number,
 ): Pick<LessonCooking, "makings" | "steps"> {
+  const times = portions / dish.portions;
   return {
-    makings: dish.makings.map((making) => toIngredient(making, tables.foods, kitchen.english)),
+    makings: dish.makings.map((making) => toIngredient(making, tables.foods, kitchen.english, times)),
     steps: dish.method.map(({ text, minutes, hands, ahead }) => ({
-      text,
+      text: scaleVolumes(text, times),
       minutes: wholeMinutes(minutes.fixed + minutes.perPortion * portions),
       isHandsFree: hands === "none",
       ahead,

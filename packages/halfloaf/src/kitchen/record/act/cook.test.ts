@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Choose } from "../../../dish/index.ts";
 import { day, foods, milk } from "../../../stores/stores.testing.ts";
 import { makeKitchen } from "../../kitchen.testing.ts";
 import { fromKitchen } from "../parseRecord.ts";
 import { deeds, live, skews } from "../record.testing.ts";
 import { toKitchen } from "../toKitchen.ts";
 import { boughtOf, ledgerOf, penFor, pudding } from "./acts.testing.ts";
-import { cook } from "./cook.ts";
+import { cook, listTakenMakings } from "./cook.ts";
 
 const rice = boughtOf("rice-1", { food: "rice", place: "dry-store", costMinor: 60 });
 const boxedMilk = boughtOf("box-milk", { massG: 1000 });
@@ -91,6 +92,25 @@ describe("cooking out of the stores", () => {
     expect(cooked.uses.map(({ lot, massG }) => [lot, massG])).toEqual([
       ["m", 400],
       ["tin", 120],
+    ]);
+  });
+
+  test("what is to be measured out is what the cooking takes, or what was chosen for it", () => {
+    const ledger = ledgerOf(boughtOf("m"), { ...rice, massG: 50 }, beans);
+    const wish = { dish: pudding, portions: 2, on: day(1) };
+    const taken = (choose?: Choose) =>
+      listTakenMakings(ledger.state, foods, { ...wish, choose }).map(({ making, chosen }) => [
+        making.food,
+        chosen.food,
+      ]);
+    expect(taken()).toEqual([
+      ["milk", "milk"],
+      ["rice", "beans-tinned"],
+    ]);
+    expect(taken((making) => making)).toEqual([
+      ["milk", "milk"],
+      ["rice", "rice"],
+      ["beans-tinned", "beans-tinned"],
     ]);
   });
 

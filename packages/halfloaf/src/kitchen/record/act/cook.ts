@@ -1,4 +1,4 @@
-import { type Choose, type ChosenFood, type Dish, makingsOf } from "../../../dish/index.ts";
+import { type Choose, type ChosenFood, type Dish, type Making, makingsOf } from "../../../dish/index.ts";
 import type { Food, FoodTable } from "../../../food/index.ts";
 import type { CivilDate } from "../../../quantity/index.ts";
 import { isGoneOff, type LotState, MASS_TOLERANCE_G, type Movement, take } from "../../../stores/index.ts";
@@ -126,6 +126,22 @@ function listWanted(
   }
   for (const [food, massG] of Object.entries(really)) wanted.set(food, massG);
   return wanted;
+}
+
+/**
+ * What stands for each making of a cooking, in the order of the dish: what was chosen, else what the stores have enough of that
+ * day; what is left out is not there.
+ */
+export function listTakenMakings(
+  state: RecordState,
+  foods: FoodTable,
+  { dish, portions, on, choose }: Pick<CookWish, "dish" | "portions" | "on"> & { readonly choose?: Choose | undefined },
+): readonly { readonly making: Making; readonly chosen: ChosenFood }[] {
+  const chooses = choose ?? chooseFromStores(state, foods, { dish, portions, on });
+  return dish.makings.flatMap((making) => {
+    const chosen = chooses(making);
+    return chosen === undefined ? [] : [{ making, chosen }];
+  });
 }
 
 /** The first food of each making that the stores had enough of that day, its own food where none was; no optional ones. */
