@@ -28,6 +28,15 @@ export function loadStarterDishes(): StarterFile[] {
   return loadFolder("dishes");
 }
 
+/**
+ * What the starter dishes say in German, of all files of them, with the phrases they share; not checked yet. Throws where a file
+ * cannot be read.
+ */
+export function loadDishTextsDe(): { readonly dishes: Readonly<Record<string, unknown>>; readonly phrases: unknown } {
+  const texts = loadStarterDishes().map(({ name }) => JSON.parse(readText("dishes/de", `${name}.json`)) as object);
+  return { dishes: Object.assign({}, ...texts), phrases: JSON.parse(readText("dishes/de", "phrases.json")) };
+}
+
 /** The demo kitchens, one entry a file, in the order of their names. Throws where a file cannot be read. */
 export function loadDemoKitchens(): StarterFile[] {
   return loadFolder("kitchens");

@@ -1,10 +1,14 @@
+import { loadDishTextsDe, loadStarterDishes } from "@halfloaf/data";
 import { en } from "@halfloaf/web/words";
 import { de } from "@halfloaf/web/words/de";
 import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, openApp, reloadPage, SCREENS, SIZES, seeScreen } from "./openApp.ts";
+import { goTo, openApp, openAt, reloadPage, SCREENS, SIZES, seeScreen } from "./openApp.ts";
+
+const TITLES = loadStarterDishes().flatMap(({ content }) => (content as { title: string }[]).map(({ title }) => title));
+const DISH = "two-bean-lentil-chilli";
 
 const screens = Object.keys(SCREENS) as (keyof typeof SCREENS)[];
 
@@ -33,6 +37,8 @@ describe.skipIf(!hasBrowser)("another language", () => {
     for (const screen of screens) {
       await goTo(page, screen, de);
       await expect.poll(() => languageOf(page)).toBe("de");
+      // The starter dishes are told in another language a moment after the words of the app.
+      await expect.poll(() => page.evaluate(findWithin, TITLES)).toEqual([]);
       const found = await page.evaluate(findTexts, english);
       if (found.length > 0) left[screen] = found;
     }
@@ -41,6 +47,30 @@ describe.skipIf(!hasBrowser)("another language", () => {
     await page.getByRole("heading", { level: 1, name: en.screens.kitchen, exact: true }).waitFor();
     // The page says its language a moment after its texts are in it.
     await expect.poll(() => languageOf(page)).toBe("en");
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  test("is that of the starter dishes, too, and of one that is cooked already", async () => {
+    const { page, context, errors } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
+    const english = loadStarterDishes()
+      .flatMap(({ content }) => content as { id: string; title: string; method: { text: string }[] }[])
+      .find(({ id }) => id === DISH);
+    const german = loadDishTextsDe().dishes[DISH] as { title: string; steps: Record<string, string> };
+    await openAt(page, `/work?dish=${DISH}&portions=2`);
+    const next = page.locator(".timeline");
+    await next.waitFor();
+    const step = (text: string | undefined) => page.getByText(text ?? "no such step").first();
+    await page.getByText(en.work.allSteps).click();
+    await step(english?.method[0]?.text).waitFor();
+    await goTo(page, "kitchen");
+    await speak(page, "de");
+    await goTo(page, "work", de);
+    await page.getByText(de.work.allSteps).click();
+    await step(Object.values(german.steps)[0]).waitFor();
+    await openAt(page, `/dishes/${DISH}`);
+    await page.getByRole("heading", { level: 1, name: german.title }).waitFor();
+    for (const text of Object.values(german.steps)) await step(text).waitFor();
     expect(errors).toEqual([]);
     await context.close();
   });
@@ -67,6 +97,11 @@ function listSentences(texts: object): string[] {
         ? [text]
         : [],
   );
+}
+
+/** Which of the texts stand on the page, within others as well. */
+function findWithin(texts: readonly string[]): string[] {
+  return texts.filter((text) => document.body.textContent?.includes(text));
 }
 
 /** Which of the texts stand on the page, to be seen or to be heard. */

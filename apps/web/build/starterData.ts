@@ -1,6 +1,8 @@
 import { createHash } from "node:crypto";
-import { loadDemoKitchens, loadStarterShops, loadStarterTables } from "@halfloaf/data";
+import { loadDemoKitchens, loadDishTextsDe, loadStarterShops, loadStarterTables } from "@halfloaf/data";
+import { DishTexts } from "halfloaf/dish";
 import { parseTables } from "halfloaf/kitchen";
+import { parseWith } from "halfloaf/quantity";
 import type { Plugin } from "vite";
 import type { StarterName } from "../src/kitchen/fetchStarter.ts";
 import type { BeginningsFile, DishesFile, FoodsFile } from "../src/kitchen/loadStarter.ts";
@@ -8,12 +10,13 @@ import type { BeginningsFile, DishesFile, FoodsFile } from "../src/kitchen/loadS
 const FILES: Readonly<Record<StarterName, () => string>> = {
   "foods.json": () => JSON.stringify(toTableFiles().foods),
   "dishes.json": () => JSON.stringify(toTableFiles().dishes),
+  "dishes.de.json": () => JSON.stringify(toTextsDe()),
   "beginnings.json": writeBeginnings,
 };
 
 /**
- * Puts the starter tables beside the app as two files, the demo kitchens and the shops of a new kitchen as another that only a
- * new kitchen needs. They are checked here, once and for all; a fault ends the build.
+ * Puts the starter tables beside the app as two files, what their dishes say in German as another that is read where German is
+ * spoken, the demo kitchens and the shops of a new kitchen as one that only a new kitchen needs. They are checked here, once and for all; a fault ends the build.
  */
 export function starterData(): Plugin {
   return {
@@ -42,8 +45,17 @@ export function toTableFiles(): { readonly foods: FoodsFile; readonly dishes: Di
   return { foods: { foods: [...foods.values()] }, dishes: { dishes, retention, references, safety } };
 }
 
+function toTextsDe(): DishTexts {
+  const read = parseWith(DishTexts, loadDishTextsDe());
+  if (!read.ok) throw new Error(`the texts of the dishes are faulty: ${JSON.stringify(read.issues.slice(0, 5))}`);
+  return read.value;
+}
+
 function digestTables(): string {
-  return createHash("sha256").update(JSON.stringify(toTableFiles())).digest("hex").slice(0, 16);
+  return createHash("sha256")
+    .update(JSON.stringify([toTableFiles(), toTextsDe()]))
+    .digest("hex")
+    .slice(0, 16);
 }
 
 function writeBeginnings(): string {

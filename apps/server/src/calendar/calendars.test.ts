@@ -1,3 +1,4 @@
+import { loadDishTextsDe } from "@halfloaf/data";
 import type { Membership } from "@halfloaf/keep/sync";
 import { fromKitchen } from "halfloaf/kitchen/record";
 import { findWeek } from "halfloaf/sheet/testing";
@@ -29,7 +30,7 @@ async function settle(host: TestHost) {
   await phone.sync.settled();
   return { keeper, phone };
 }
-const make = async (member: Membership) => answered(await desk.makeCalendar(member, MANNER));
+const make = async (member: Membership, manner = MANNER) => answered(await desk.makeCalendar(member, manner));
 
 describe("The address of a calendar", () => {
   // One server for all that is drawn, since each starts a thread of its own for that.
@@ -54,6 +55,14 @@ describe("The address of a calendar", () => {
     await phone.kept.add([{ kind: "menu-accepted", on: week.from, week }]);
     await phone.sync.settled();
     expect(summaries(await (await fetch(address)).text())).toEqual(summaries(text));
+  });
+
+  it("tells the starter dishes in German where it is written in German", async () => {
+    const { keeper } = await settle(host);
+    const { address } = await make(keeper, { ...MANNER, language: "de-AT" });
+    const told = (await (await fetch(address)).text()).replaceAll("\r\n ", "");
+    const texts = loadDishTextsDe().dishes as Readonly<Record<string, { readonly title: string }>>;
+    for (const { dish } of week.batches) expect(told).toContain(texts[dish]?.title.replaceAll(",", "\\,"));
   });
 
   it("is empty while there is no week, and changes once one is accepted", async () => {

@@ -8,6 +8,8 @@ import {
   useState,
   useSyncExternalStore,
 } from "react";
+import { findLanguage } from "../words/languages.ts";
+import { useWords } from "../words/WordsContext.tsx";
 import { type Device, readDevice, writeDevice } from "./device.ts";
 import { fetchStarter } from "./fetchStarter.ts";
 import type { KitchenSession, KitchenView, OpeningFault } from "./KitchenSession.ts";
@@ -50,6 +52,7 @@ export function KitchenProvider({ children }: { readonly children: ReactNode }):
       void session?.close();
     };
   }, [id, name, by]);
+  useTables(found);
   const opening = useOpeningOf(id, found);
   const kitchens = useMemo(() => {
     const change = (next: Device): void => {
@@ -64,6 +67,21 @@ export function KitchenProvider({ children }: { readonly children: ReactNode }):
     return { opening, make, device, change };
   }, [opening, device]);
   return <KitchensContext value={kitchens}>{children}</KitchensContext>;
+}
+
+/** Tells an open kitchen its starter dishes in the language in use. */
+function useTables(found: KitchenSession | OpeningFault | undefined): void {
+  const { language } = useWords();
+  useEffect(() => {
+    if (found === undefined || "ok" in found) return undefined;
+    let isWanted = true;
+    void loadSessionParts()
+      .then(([, , { loadTablesIn }]) => loadTablesIn(language))
+      .then((tables) => isWanted && found.speak(tables));
+    return () => {
+      isWanted = false;
+    };
+  }, [found, language]);
 }
 
 function useOpeningOf(id: string | undefined, found: KitchenSession | OpeningFault | undefined): Opening {
@@ -84,7 +102,9 @@ function subscribeToNothing(): () => void {
 /** Begins to load what opening a kitchen takes, before the first component asks for it. */
 export async function beginOpening(): Promise<void> {
   try {
-    await Promise.all([fetchStarter("foods.json"), fetchStarter("dishes.json"), loadSessionParts()]);
+    const language = findLanguage();
+    const texts = language === "en" ? [] : [fetchStarter(`dishes.${language}.json`)];
+    await Promise.all([fetchStarter("foods.json"), fetchStarter("dishes.json"), ...texts, loadSessionParts()]);
   } catch {
     // Whoever opens the kitchen is told of it.
   }
@@ -99,8 +119,8 @@ async function openSession(
   { name, by }: Pick<Device, "name"> & { readonly by: string | undefined },
   expected: boolean,
 ): Promise<KitchenSession | OpeningFault> {
-  const [{ KitchenSession }, { guardOf }, { loadTables }] = await loadSessionParts();
-  const session = await KitchenSession.open(id, { starter: loadTables(), device: name, by, expected });
+  const [{ KitchenSession }, { guardOf }, { loadTablesIn }] = await loadSessionParts();
+  const session = await KitchenSession.open(id, { starter: loadTablesIn(findLanguage()), device: name, by, expected });
   if (!("ok" in session)) session.guard(guardOf(id));
   return session;
 }

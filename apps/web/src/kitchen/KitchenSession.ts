@@ -48,7 +48,7 @@ export class KitchenSession {
   /** Name of its database. */
   readonly id: string;
   readonly kept: KeptKitchen;
-  readonly #starter: Tables;
+  #starter: Tables;
   readonly #hearers = new Set<() => void>();
   readonly #unwatch: () => void;
   #view: KitchenView | undefined;
@@ -132,6 +132,13 @@ export class KitchenSession {
   /** True where such a row may be written here. */
   mayWrite(row: RowAsked): boolean {
     return this.#guard?.(row, (id) => this.kept.isOwn(id)) ?? true;
+  }
+
+  /** Sets the starter tables in the language in use. */
+  speak(starter: Tables): void {
+    if (starter === this.#starter) return;
+    this.#starter = starter;
+    this.#changed();
   }
 
   subscribe = (hearer: () => void): (() => void) => {

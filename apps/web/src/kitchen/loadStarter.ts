@@ -1,7 +1,8 @@
-import { applyRetention, parseRetentionTable, type RetentionTable } from "halfloaf/dish";
+import { applyRetention, type DishTexts, layDishTexts, parseRetentionTable, type RetentionTable } from "halfloaf/dish";
 import type { Food } from "halfloaf/food";
 import type { Tables } from "halfloaf/kitchen";
 import type { Pack, Shop } from "halfloaf/price";
+import type { Language } from "../words/languages.ts";
 import { fetchStarter } from "./fetchStarter.ts";
 
 /** The tables that come with the app, and the kitchens to try it with. */
@@ -35,6 +36,7 @@ export interface BeginningsFile {
 }
 
 let loadingTables: Promise<Tables> | undefined;
+const loadingTold = new Map<Language, Promise<Tables>>();
 let loadingStarter: Promise<Starter> | undefined;
 
 /** Loads the starter tables once; a failure is not remembered, so that it can be tried again. */
@@ -46,6 +48,20 @@ export function loadTables(): Promise<Tables> {
       throw error;
     });
   return loadingTables;
+}
+
+/** Loads the starter tables with their dishes in a language, once for each; likewise. Only what is shown needs them. */
+export function loadTablesIn(language: Language): Promise<Tables> {
+  if (language === "en") return loadTables();
+  const known = loadingTold.get(language);
+  if (known !== undefined) return known;
+  const fresh = Promise.all([loadTables(), fetchStarter(`dishes.${language}.json`)]).then(([tables, texts]) => ({
+    ...tables,
+    dishes: layDishTexts(tables.dishes, texts as DishTexts),
+  }));
+  loadingTold.set(language, fresh);
+  fresh.catch(() => loadingTold.delete(language));
+  return fresh;
 }
 
 /** Loads all that a new kitchen begins with, likewise. */

@@ -1,4 +1,5 @@
 import { type Dish, minutesOf, nutrientsOfDish, withoutOptional } from "halfloaf/dish";
+import { retellSheet } from "halfloaf/kitchen";
 import {
   type CardSource,
   cardHtml,
@@ -41,7 +42,9 @@ export default function DishSheets({ dish, portions }: DishSheetsProps): ReactNo
   const fileOf = (what: string): string => nameFile(`${what} ${dish.id}`);
   const drawTimeline = async (): Promise<string | undefined> => {
     const told = await startThinker().order(kitchen, [{ dish: dish.id, portions }], 1);
-    return told.kind === "sheet" ? timelineSvg(told.sheet, catalogue.timeline(told.sheet)) : undefined;
+    if (told.kind !== "sheet") return undefined;
+    const sheet = retellSheet(told.sheet, tables.dishes);
+    return timelineSvg(sheet, catalogue.timeline(sheet));
   };
   const makeCard = async (): Promise<Made> => {
     const timeline = await drawTimeline();

@@ -1,14 +1,15 @@
-import { type ReactNode, useSyncExternalStore } from "react";
+import type { ReactNode } from "react";
 import { Link } from "wouter";
 import { useWords } from "../words/WordsContext.tsx";
-import { cookingRun, timersOf } from "./CookingRun.ts";
+import { timersOf } from "./CookingRun.ts";
+import { useCooking } from "./useCooking.ts";
 import { useNow } from "./useNow.ts";
 import "./cookingBar.css";
 
 /** What goes on by itself while another screen is open, and the way back to the stove; nothing while nothing is cooked. */
 export default function CookingBar(): ReactNode {
   const { words } = useWords();
-  const running = useSyncExternalStore(cookingRun.subscribe, () => cookingRun.running);
+  const running = useCooking();
   const isCooking = running?.begunMs !== undefined;
   const nowMs = useNow(isCooking);
   if (!isCooking) return null;

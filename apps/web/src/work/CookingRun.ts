@@ -1,4 +1,5 @@
-import type { StepLine, WorkSheet } from "halfloaf/kitchen";
+import type { Dish } from "halfloaf/dish";
+import { retellSheet, type StepLine, type WorkSheet } from "halfloaf/kitchen";
 import type { Cooks, DishWanted, StepTold } from "../thinking/Thinker.ts";
 import { COOKING_KEY } from "./cookingKey.ts";
 import { ring } from "./ring.ts";
@@ -30,6 +31,7 @@ const RING_EVERY_MS = 30_000;
 /** The one cooking of this device, its timers, and who wants to hear of it. */
 class CookingRun {
   #running: Running | undefined;
+  #dishes: readonly Dish[] | undefined;
   readonly #hearers = new Set<() => void>();
   readonly #rung = new Map<string, { readonly times: number; readonly atMs: number }>();
   #watch: ReturnType<typeof setInterval> | undefined;
@@ -47,7 +49,18 @@ class CookingRun {
     return this.#running;
   }
 
-  set(running: Running | undefined): void {
+  /** Tells the cooking from now on as these dishes tell it: it is worked out in the language they were written in. */
+  speak(dishes: readonly Dish[]): void {
+    if (dishes === this.#dishes) return;
+    this.#dishes = dishes;
+    const running = this.#running;
+    if (running === undefined) return;
+    const isAsTold = JSON.stringify(retellSheet(running.sheet, dishes)) === JSON.stringify(running.sheet);
+    if (!isAsTold) this.set(running);
+  }
+
+  set(given: Running | undefined): void {
+    const running = this.#dishes && given ? { ...given, sheet: retellSheet(given.sheet, this.#dishes) } : given;
     this.#running = running;
     try {
       if (running === undefined) localStorage.removeItem(COOKING_KEY);

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useState, useSyncExternalStore } from "react";
+import { type ReactNode, useEffect, useState } from "react";
 import { useSearchParams } from "wouter";
 import { useNames } from "../kitchen/useNames.ts";
 import { startThinker } from "../thinking/startThinker.ts";
@@ -8,6 +8,7 @@ import { ChooseDishes } from "./ChooseDishes.tsx";
 import { cookingRun } from "./CookingRun.ts";
 import { Finish } from "./Finish.tsx";
 import { Stove } from "./Stove.tsx";
+import { useCooking } from "./useCooking.ts";
 import { useStoveKitchen } from "./useStoveKitchen.ts";
 import { parseWorkSearch } from "./workPath.ts";
 import "../kitchen/fields/fields.css";
@@ -19,7 +20,7 @@ export default function WorkScreen(): ReactNode {
   const kitchen = useStoveKitchen();
   const names = useNames();
   const [search, setSearch] = useSearchParams();
-  const running = useSyncExternalStore(cookingRun.subscribe, () => cookingRun.running);
+  const running = useCooking();
   const parts: Readonly<Record<string, string>> = further.stove.parts;
   const tellKit = (kit: string): string => parts[kit] ?? kit;
   const [refused, setRefused] = useState<Exclude<OrderTold, { kind: "sheet" }>>();

@@ -16,6 +16,7 @@ export { checkDish } from "./checkDish.ts";
 export { type CostingCard, type CostingLine, type CostingOptions, costingCard } from "./costing.ts";
 export { type Diet, type DishDiet, dietOf, suitsDiet } from "./dietOf.ts";
 export { Dish, KIT_PARTS, type KitPart, MANNERS, Making, SITTING_KINDS, STEP_KINDS, Step } from "./dish.ts";
+export { DishTexts, layDishTexts } from "./dishTexts.ts";
 export {
   isTravelling,
   type KitNeeded,

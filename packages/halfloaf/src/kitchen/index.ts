@@ -31,6 +31,8 @@ export {
   stepMinutes,
   toPace,
 } from "./cooking/pace.ts";
+export { retellCautions } from "./cooking/retellCautions.ts";
+export { retellSheet } from "./cooking/retellSheet.ts";
 export { type Retimed, retime } from "./cooking/retime.ts";
 export { scaleSheet } from "./cooking/scaleSheet.ts";
 export { type SettledWeek, settleTogether } from "./cooking/settleTogether.ts";

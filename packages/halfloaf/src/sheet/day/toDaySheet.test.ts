@@ -1,4 +1,7 @@
+import { loadDishTextsDe } from "@halfloaf/data";
+import * as v from "valibot";
 import { describe, expect, test } from "vitest";
+import { DishTexts, layDishTexts } from "../../dish/index.ts";
 import { addDays } from "../../quantity/index.ts";
 import { findWeek } from "../sheet.testing.ts";
 import { toWeekSheet } from "../week/toWeekSheet.ts";
@@ -65,4 +68,18 @@ test("a day outside the week has no sittings and costs nothing", () => {
   const source = findWeek("one-ring", { days: 2, moves: 2000 });
   const day = toDaySheet(source, addDays(source.week.from, 5));
   expect([day.sittings, day.platesMinor, day.trips]).toEqual([[], 0, []]);
+});
+
+test("what the authors of dishes caution is told in the language of the dishes, whatever the week was kept in", () => {
+  const source = findWeek("six-flat", { days: 2, moves: 1500 });
+  const dishes = layDishTexts(source.tables.dishes, v.parse(DishTexts, loadDishTextsDe()));
+  const authored = new Set(dishes.flatMap(({ cautions }) => cautions));
+  const told = toWeekSheet({ ...source, tables: { ...source.tables, dishes } }).days.flatMap(
+    ({ cautions }) => cautions,
+  );
+  const said = toWeekSheet(source).days.flatMap(({ cautions }) => cautions);
+  const own = told.filter(({ code }) => code === "dish");
+  expect(own.filter(({ text }) => !authored.has(text))).toEqual([]);
+  expect(own.length).toBeGreaterThan(0);
+  expect(told.map(({ code }) => code)).toEqual(said.map(({ code }) => code));
 });

@@ -1,5 +1,5 @@
 import type { Dish } from "../../dish/index.ts";
-import type { WeekPlan } from "../../kitchen/index.ts";
+import { retellCautions, type WeekPlan } from "../../kitchen/index.ts";
 import type { CivilDate } from "../../quantity/index.ts";
 import type { WeekSource } from "../WeekSource.ts";
 import type { DayPlate, DaySheet, DaySittingLine, DayTrip, SheetCaution } from "./DaySheet.ts";
@@ -95,8 +95,9 @@ function toTrip({ names }: Pick<WeekSource, "names">, trip: WeekPlan["trips"][nu
 }
 
 /** The cautions of some dishes of a week; the one that goes for everything is said by the page itself. */
-export function cautionsOfDishes({ week, names }: WeekSource, dishes: ReadonlySet<string>): SheetCaution[] {
-  const said = week.cautions.filter(({ code }) => code !== "label-first");
+export function cautionsOfDishes({ week, names, tables }: WeekSource, dishes: ReadonlySet<string>): SheetCaution[] {
+  const authored = (id: string) => tables.dishes.find((dish) => dish.id === id)?.cautions;
+  const said = retellCautions(week.cautions, authored).filter(({ code }) => code !== "label-first");
   return said.flatMap(({ code, text, authority, dishes: about }) => {
     const here = [...new Set(about)].filter((id) => dishes.has(id));
     if (here.length === 0) return [];
