@@ -5,18 +5,20 @@ import { parseTables } from "halfloaf/kitchen";
 import { parseWith } from "halfloaf/quantity";
 import type { Plugin } from "vite";
 import type { StarterName } from "../src/kitchen/fetchStarter.ts";
-import type { BeginningsFile, DishesFile, FoodsFile } from "../src/kitchen/loadStarter.ts";
+import type { BeginningsFile, DishesFile, FoodNames, FoodsFile } from "../src/kitchen/loadStarter.ts";
 
 const FILES: Readonly<Record<StarterName, () => string>> = {
   "foods.json": () => JSON.stringify(toTableFiles().foods),
+  "foods.de.json": () => JSON.stringify(toTableFiles().namesDe),
   "dishes.json": () => JSON.stringify(toTableFiles().dishes),
   "dishes.de.json": () => JSON.stringify(toTextsDe()),
   "beginnings.json": writeBeginnings,
 };
 
 /**
- * Puts the starter tables beside the app as two files, what their dishes say in German as another that is read where German is
- * spoken, the demo kitchens and the shops of a new kitchen as one that only a new kitchen needs. They are checked here, once and for all; a fault ends the build.
+ * Puts the starter tables beside the app as two files, what their dishes and foods are called in German as two more that are read
+ * where German is spoken (names of foods also where foods are searched for), the demo kitchens and the shops of a new kitchen as one
+ * that only a new kitchen needs. They are checked here, once and for all; a fault ends the build.
  */
 export function starterData(): Plugin {
   return {
@@ -37,12 +39,21 @@ export function starterData(): Plugin {
 }
 
 /** The tables as the app reads them: checked already, which takes longer on a phone than all else of a start. */
-export function toTableFiles(): { readonly foods: FoodsFile; readonly dishes: DishesFile } {
+export function toTableFiles(): {
+  readonly foods: FoodsFile;
+  readonly namesDe: FoodNames;
+  readonly dishes: DishesFile;
+} {
   const { retention, ...files } = loadStarterTables();
   const read = parseTables({ retention, ...files });
   if (!read.ok) throw new Error(`the starter tables are faulty: ${JSON.stringify(read.issues.slice(0, 5))}`);
   const { foods, dishes, references, safety } = read.value;
-  return { foods: { foods: [...foods.values()] }, dishes: { dishes, retention, references, safety } };
+  const all = [...foods.values()];
+  return {
+    foods: { foods: all.map(({ names: { german: _, ...names }, ...food }) => ({ ...food, names })) },
+    namesDe: Object.fromEntries(all.map(({ id, names: { german = [] } }) => [id, german])),
+    dishes: { dishes, retention, references, safety },
+  };
 }
 
 function toTextsDe(): DishTexts {

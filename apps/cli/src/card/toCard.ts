@@ -1,5 +1,5 @@
 import { type Choose, type CostingCard, type Dish, dietOf, minutesOf, nutrientsOfDish } from "halfloaf/dish";
-import { type Food, NUTRIENT_NAMES, type Nutrient } from "halfloaf/food";
+import { type Food, foodName, NUTRIENT_NAMES, type Nutrient } from "halfloaf/food";
 import {
   allergensCosted,
   cautionsCosted,
@@ -95,7 +95,7 @@ function toSources({ makings }: Pick<Dish, "makings">, source: CardSource): Card
 type NamedFood = CardData["optional"][number];
 
 function nameFood(food: string, { kitchen, tables }: CardSource): NamedFood {
-  return { food, name: tables.foods.get(food)?.names[kitchen.english][0] ?? food };
+  return { food, name: foodName(tables.foods.get(food), kitchen.english) ?? food };
 }
 
 function known({ amount, knownShare }: { readonly amount: number | undefined; readonly knownShare: number }) {

@@ -1,4 +1,5 @@
 import { InvalidArgumentError } from "commander";
+import { findFoodCalled } from "halfloaf/food";
 import { firstExpiredFirstOut, type LotState } from "halfloaf/stores";
 import { type Found, refuse } from "../words/Fault.ts";
 import { tellTooMuch, tellUnknownThing } from "../words/keepFaultWords.ts";
@@ -53,10 +54,8 @@ export function findItem(name: string, { state, tables, kitchen }: OpenKeep): Fo
   const wanted = name.trim().toLowerCase();
   const lot = state.lots.get(wanted);
   if (lot !== undefined) return { ok: true, value: { kind: "lot", lot } };
-  for (const food of tables.foods.values()) {
-    const isIt = food.id === wanted || food.names[kitchen.english].some((each) => each.toLowerCase() === wanted);
-    if (isIt) return { ok: true, value: { kind: "food", food: food.id } };
-  }
+  const food = findFoodCalled(tables.foods, name, kitchen.english);
+  if (food !== undefined) return { ok: true, value: { kind: "food", food: food.id } };
   const dish = tables.dishes.find(({ id, title }) => id === wanted || title.toLowerCase() === wanted);
   if (dish !== undefined) return { ok: true, value: { kind: "dish", dish: dish.id } };
   const lots = firstExpiredFirstOut(state.lots.values());

@@ -1,3 +1,4 @@
+import { findFoodCalled } from "halfloaf/food";
 import { type EventBody, type PriceHistory, priceHistory } from "halfloaf/kitchen/record";
 import { judgePriceAge, latestPrices, unitPrice } from "halfloaf/price";
 import * as v from "valibot";
@@ -78,13 +79,7 @@ function listSeen({ seen, sizes, at, shop }: PricesAsk, open: OpenKeep): Found<E
 
 function showPrices(ask: PricesAsk, open: OpenKeep, { page }: Terminal): Found<{ data: object; lines: string[] }> {
   const { edited, tables, kitchen, stateThen } = open;
-  const wanted = ask.food?.trim().toLowerCase();
-  const food =
-    wanted === undefined
-      ? undefined
-      : [...tables.foods.values()].find(
-          ({ id, names }) => id === wanted || names[kitchen.english].some((name) => name.toLowerCase() === wanted),
-        );
+  const food = ask.food === undefined ? undefined : findFoodCalled(tables.foods, ask.food, kitchen.english);
   if (ask.food !== undefined && food === undefined)
     return refuse(
       tellUnknownThing(

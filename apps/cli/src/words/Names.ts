@@ -1,3 +1,4 @@
+import { foodName } from "halfloaf/food";
 import type { Kitchen, Tables } from "halfloaf/kitchen";
 import { harmless } from "../output/harmless.ts";
 
@@ -21,7 +22,7 @@ export function toNames(
   return {
     dish: (id) => look(dishes.get(id), id),
     // Cooked portions go by the name of their dish.
-    food: (id) => look(tables.foods.get(id)?.names[kitchen.english][0] ?? dishes.get(id), id),
+    food: (id) => look(foodName(tables.foods.get(id), kitchen.english) ?? dishes.get(id), id),
     eater: (id) => look(eaters.get(id), id),
     shop: (id) => look(shops.get(id), id),
   };

@@ -1,3 +1,4 @@
+import { foodName } from "halfloaf/food";
 import { type Tables, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import {
   type AcceptedMenu,
@@ -66,7 +67,7 @@ function listEntries(
   const ruling = new Map(days.map((day) => [day, menuOn(state, day)]));
   const menus = new Set([...ruling.values()].filter((menu): menu is AcceptedMenu => menu !== undefined));
   return [...kitchensOfMenus([...menus], state.menus, rows, tables)].flatMap(([menu, kitchen]) => {
-    const source: WeekSource = { week: menu.week, kitchen, tables, names: toNames(kitchen, tables) };
+    const source: WeekSource = { week: menu.week, kitchen, tables, names: toNames(kitchen, tables, manner.language) };
     // What is begun on the evening before belongs to the week even where that evening is in none.
     return toCalendar(source, speech).filter(({ date }) => (ruling.get(date) ?? menu) === menu);
   });
@@ -94,12 +95,16 @@ function todayIn(zone: string, nowMs: number): CivilDate {
   return new Date(local * MINUTE_MS).toISOString().slice(0, 10) as CivilDate;
 }
 
-function toNames({ english, eaters, shops }: WeekSource["kitchen"], { foods, dishes }: Tables): WeekSource["names"] {
+function toNames(
+  { english, eaters, shops }: WeekSource["kitchen"],
+  { foods, dishes }: Tables,
+  language: string,
+): WeekSource["names"] {
   const titles = new Map(dishes.map(({ id, title }) => [id, title]));
   const named = new Map([...eaters, ...shops].map(({ id, name }) => [id, name]));
   return {
     dish: (id) => titles.get(id) ?? id,
-    food: (id) => foods.get(id)?.names[english][0] ?? titles.get(id) ?? id,
+    food: (id) => foodName(foods.get(id), english, language) ?? titles.get(id) ?? id,
     eater: (id) => named.get(id) ?? id,
     shop: (id) => named.get(id) ?? id,
   };

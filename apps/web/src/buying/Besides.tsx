@@ -1,9 +1,11 @@
+import { isFound, namesOf, toSearchText } from "halfloaf/food";
 import { tickPacks } from "halfloaf/kitchen/record";
 import type { Pack } from "halfloaf/price";
 import { type ReactNode, useMemo, useState } from "react";
 import { NumberField } from "../kitchen/fields/NumberField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNamedFoods } from "../kitchen/useNamedFoods.ts";
 import { useNames } from "../kitchen/useNames.ts";
 import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { useFurther } from "../words/useFurther.ts";
@@ -25,6 +27,7 @@ const OFFERED = 6;
 export function Besides({ shop, fareMinor, scanned }: BesidesProps): ReactNode {
   const { further, formats } = useFurther("buying");
   const { session, view } = useKitchen();
+  const foods = useNamedFoods();
   const names = useNames();
   const [text, setText] = useState("");
   const [count, setCount] = useState<number | undefined>(1);
@@ -37,10 +40,12 @@ export function Besides({ shop, fareMinor, scanned }: BesidesProps): ReactNode {
         boughtOn === day && pack !== undefined && packs.get(pack) === shop && !planned.has(id),
     );
   }, [state, kitchen.packs, day, shop]);
-  const asked = text.trim().toLowerCase();
+  const asked = text.trim();
   const found = kitchen.packs.filter((pack) => {
-    const words = `${pack.label} ${names.food(pack.food)}`.toLowerCase();
-    return pack.shop === shop && asked.length > 1 && words.includes(asked);
+    if (pack.shop !== shop || asked.length < 2) return false;
+    const food = foods.get(pack.food);
+    const words = [pack.label, ...(food === undefined ? [pack.food] : namesOf(food))];
+    return isFound(toSearchText(words.join(" ")), asked);
   });
   const offered = asked === "" && scanned !== undefined ? [scanned] : found.slice(0, OFFERED);
   const mayBuy = useMayWrite("bought");

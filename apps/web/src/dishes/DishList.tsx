@@ -1,5 +1,5 @@
 import { type Diet, type Dish, suitsDiet } from "halfloaf/dish";
-import { DIETS } from "halfloaf/food";
+import { DIETS, isFound } from "halfloaf/food";
 import { type ReactNode, useDeferredValue, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
@@ -28,12 +28,15 @@ const OPEN: Sieve = { text: "", minutes: "any", diet: "any", noHeat: false, free
 
 /** All dishes, to be searched and sifted. */
 export function DishList(): ReactNode {
-  const { further, words } = useFurther("dishes");
+  const { further, words, formats } = useFurther("dishes");
   const { view } = useKitchen();
   const { kitchen, tables, day } = view;
   const [sieve, setSieve] = useState(OPEN);
   const factsOf = useMemo(() => dishFacts(kitchen, tables.foods, day), [tables.foods, kitchen, day]);
-  const dishes = useMemo(() => tables.dishes.toSorted((a, b) => (a.title < b.title ? -1 : 1)), [tables.dishes]);
+  const dishes = useMemo(
+    () => tables.dishes.toSorted((a, b) => formats.compare(a.title, b.title)),
+    [tables.dishes, formats],
+  );
   // What is typed shows at once; the list follows as soon as there is time.
   const asked = useDeferredValue(sieve);
   const found = useMemo(
@@ -77,9 +80,8 @@ export function DishList(): ReactNode {
 }
 
 function passes({ words, minutes, diet, hasHeat, freezes, isOwn }: DishFacts, sieve: Sieve): boolean {
-  const asked = sieve.text.toLowerCase().split(/\s+/);
   return (
-    asked.every((word) => words.includes(word)) &&
+    isFound(words, sieve.text.trim()) &&
     (sieve.minutes === "any" || minutes <= Number(sieve.minutes)) &&
     (sieve.diet === "any" || (diet !== undefined && suitsDiet(diet, sieve.diet))) &&
     !(sieve.noHeat && hasHeat) &&

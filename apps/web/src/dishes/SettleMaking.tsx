@@ -63,7 +63,7 @@ interface ChoosingProps extends Pick<SettleMakingProps, "making" | "choice" | "o
 }
 
 function Choosing({ making, food, choice, onChoice }: ChoosingProps): ReactNode {
-  const { further } = useFurther("dishes");
+  const { further, formats } = useFurther("dishes");
   const { view } = useKitchen();
   const names = useNames();
   const field = useId();
@@ -71,7 +71,7 @@ function Choosing({ making, food, choice, onChoice }: ChoosingProps): ReactNode 
   const near = [...new Set([...making.offers, ...(making.food === undefined ? [] : [making.food.value])])];
   const others = [...view.tables.foods.keys()]
     .map((id) => [id, names.food(id)] as const)
-    .sort((a, b) => (a[1] < b[1] ? -1 : 1));
+    .sort((a, b) => formats.compare(a[1], b[1]));
   const setGrams = (massG: number | undefined): void => {
     const { amount: _, ...rest } = chosen;
     onChoice(massG === undefined || !(massG > 0) ? rest : { ...rest, amount: { value: massG, unit: "g" } });

@@ -1,11 +1,11 @@
 import { type CostingCard, type Diet, type Dish, dietOf, minutesOf, needsHeat } from "halfloaf/dish";
-import type { FoodTable } from "halfloaf/food";
+import { type FoodTable, namesOf, toSearchText } from "halfloaf/food";
 import { costDish, foodPrices, type Kitchen } from "halfloaf/kitchen";
 import type { CivilDate } from "halfloaf/quantity";
 
 /** What the list of dishes says of one and sifts by. */
 export interface DishFacts {
-  /** Title and names of the makings in lower case, to search in. */
+  /** Title and all names of the makings, to search in (`isFound`). */
   readonly words: string;
   /** From the first step to the plate, for one portion each. */
   readonly minutes: number;
@@ -36,11 +36,17 @@ export function dishFacts(kitchen: Kitchen, foods: FoodTable, day: CivilDate): (
   const hands = { rings: Math.max(1, kitchen.kit.rings), cooks: 1 };
   const own = new Set(kitchen.dishes.map(({ id }) => id));
   const known = new Map<Dish, DishFacts>();
+  const words = new Map<string, string>();
+  const wordsOf = (id: string): string => {
+    const food = foods.get(id);
+    const said = words.get(id) ?? toSearchText(food === undefined ? id : namesOf(food).join(" "));
+    words.set(id, said);
+    return said;
+  };
   const find = (dish: Dish): DishFacts => {
     const diet = dietOf(dish, foods).reachable;
-    const names = dish.makings.map(({ food }) => foods.get(food)?.names[kitchen.english][0] ?? food);
     return {
-      words: [dish.title, ...names].join(" ").toLowerCase(),
+      words: [toSearchText(dish.title), ...dish.makings.map(({ food }) => wordsOf(food))].join(" "),
       minutes: minutesOf(dish, portions, hands).elapsed,
       ...(diet !== undefined && { diet }),
       hasHeat: needsHeat(dish),

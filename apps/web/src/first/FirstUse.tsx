@@ -64,7 +64,7 @@ function Demos(): ReactNode {
     setBusy(false);
   };
   const makeDemo = async (name: string): Promise<boolean> => {
-    const { kitchens } = await loadStarter();
+    const { kitchens } = await loadStarter("en");
     const content = kitchens.find((kitchen) => kitchen.name === name)?.content as { startsOn: string };
     return make(moveDates(content, daysBetween(content.startsOn, today())));
   };

@@ -1,3 +1,4 @@
+import { foodName } from "halfloaf/food";
 import { type ReactNode, useMemo } from "react";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { MoneyField } from "../kitchen/fields/MoneyField.tsx";
@@ -44,7 +45,7 @@ export function MoneyPage({ answers, onChange, starter }: PageProps & { readonly
           {starter.shops.cupboard.map(({ food }) => (
             <TickField
               key={food}
-              label={starter.tables.foods.get(food)?.names[english][0] ?? food}
+              label={foodName(starter.tables.foods.get(food), english, language) ?? food}
               isTicked={cupboard.includes(food)}
               onChange={(isThere) => tick(food, isThere)}
             />

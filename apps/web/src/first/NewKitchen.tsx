@@ -19,9 +19,9 @@ const PAGES = ["who", "kit", "money", "time"] as const;
 
 /** Four questions, one a page; then the kitchen is made and its first week planned. */
 export default function NewKitchen({ onLeave }: { readonly onLeave: () => void }): ReactNode {
-  const { further } = useFurther("first");
+  const { further, language } = useFurther("first");
   const { first } = further;
-  const starter = use(loadStarter());
+  const starter = use(loadStarter(language));
   const [answers, setAnswers] = useState(() => {
     const usual = starter.shops.cupboard.filter((each) => each.usual).map(({ food }) => food);
     return usualAnswers(navigator.language, first.person(1), usual);

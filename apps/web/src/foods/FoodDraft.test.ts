@@ -3,6 +3,8 @@ import { parseWith } from "halfloaf/quantity";
 import { describe, expect, test } from "vitest";
 import { type FoodDraft, findProblems, NEW_FOOD, toDraft, toOwnFood } from "./FoodDraft.ts";
 
+const BRITISH = { english: "british", language: "en" } as const;
+
 const KELP: FoodDraft = {
   ...NEW_FOOD,
   name: "kelp crackers",
@@ -20,7 +22,7 @@ const KELP: FoodDraft = {
 
 describe("an own food is written down", () => {
   test("as a food that keeps its schema: allergens of both laws, salt as sodium, what follows from figures with how", () => {
-    const food = toOwnFood(KELP, "kelp-crackers", "british");
+    const food = toOwnFood(KELP, "kelp-crackers", BRITISH);
     expect(parseWith(OwnFood, food)).toEqual({ ok: true, value: food });
     expect(food.allergens).toEqual({ eu: ["gluten", "sesame"], us: ["wheat", "sesame"] });
     expect(food.composition).toMatchObject({ sodiumMg: 600, carbohydrateByDifferenceG: 64 });
@@ -30,16 +32,16 @@ describe("an own food is written down", () => {
   });
 
   test("and comes back to its form as it was said; what is changed there changes what follows from it", () => {
-    const food = toOwnFood(KELP, "kelp-crackers", "british");
-    const draft = toDraft(food, "british");
+    const food = toOwnFood(KELP, "kelp-crackers", BRITISH);
+    const draft = toDraft(food, BRITISH);
     expect(draft).toEqual(KELP);
-    const changed = toOwnFood({ ...draft, figures: { ...draft.figures, energyKcal: 400 } }, food.id, "british", food);
+    const changed = toOwnFood({ ...draft, figures: { ...draft.figures, energyKcal: 400 } }, food.id, BRITISH, food);
     expect(changed.composition.energyKj).toBeCloseTo(400 * 4.184);
   });
 
   test("a food that a file brought keeps what its form does not show", () => {
     const filed: OwnFood = {
-      ...toOwnFood(KELP, "kelp-crackers", "british"),
+      ...toOwnFood(KELP, "kelp-crackers", BRITISH),
       names: { british: ["kelp crackers", "seaweed biscuits"], american: ["kelp chips"] },
       note: "of the harbour bakery",
       pieces: [
@@ -49,15 +51,29 @@ describe("an own food is written down", () => {
       energyFactors: { proteinKcalPerG: 4, fatKcalPerG: 9, carbohydrateKcalPerG: 4 },
       allergens: { eu: [], us: ["wheat", "milk"] },
     };
-    const draft = toDraft(filed, "british");
+    const draft = toDraft(filed, BRITISH);
     expect(draft.allergens).toEqual(["gluten", "milk"]);
-    const again = toOwnFood({ ...draft, name: "kelp toasts", pieceG: 9 }, filed.id, "british", filed);
+    const again = toOwnFood({ ...draft, name: "kelp toasts", pieceG: 9 }, filed.id, BRITISH, filed);
     expect(again.names).toEqual({ british: ["kelp toasts", "seaweed biscuits"], american: ["kelp chips"] });
     expect(again.note).toBe("of the harbour bakery");
     expect(again.pieces.map(({ massG }) => massG)).toEqual([9, 14]);
     expect(again.energyFactors).toEqual(filed.energyFactors);
     expect(again.allergens).toEqual({ eu: ["gluten", "milk"], us: ["milk", "wheat"] });
     expect(parseWith(OwnFood, again).ok).toBe(true);
+  });
+
+  test("its form shows and changes the name of the language in use, where the food has one in it", () => {
+    const german = { english: "british", language: "de" } as const;
+    const own = toOwnFood(KELP, "kelp-crackers", german);
+    expect(own.names).toEqual({ british: ["kelp crackers"], american: ["kelp crackers"] });
+    expect(toDraft(own, german).name).toBe("kelp crackers");
+    const filed: OwnFood = { ...own, names: { ...own.names, german: ["Tangkekse", "Algenkekse"] } };
+    expect(toDraft(filed, german).name).toBe("Tangkekse");
+    expect(toOwnFood({ ...KELP, name: "Tangcracker" }, own.id, german, filed).names).toEqual({
+      british: ["kelp crackers"],
+      american: ["kelp crackers"],
+      german: ["Tangcracker", "Algenkekse"],
+    });
   });
 
   test("not before all is said that can hurt; everything that is missing is told at once", () => {

@@ -1,5 +1,14 @@
 import { composeDerived } from "@halfloaf/reading";
-import { EU_ALLERGENS, type Nutrient, type OwnFood, PLACES, type Place, US_ALLERGENS } from "halfloaf/food";
+import {
+  type English,
+  EU_ALLERGENS,
+  foodName,
+  type Nutrient,
+  type OwnFood,
+  PLACES,
+  type Place,
+  US_ALLERGENS,
+} from "halfloaf/food";
 import { SALT_PER_SODIUM } from "halfloaf/intake";
 
 type EuAllergen = (typeof EU_ALLERGENS)[number];
@@ -63,7 +72,7 @@ const US_OF: Readonly<Partial<Record<EuAllergen, UsAllergen>>> = {
 const MG_PER_G = 1000;
 
 /** An own food as its form shows it; what was only reckoned from other figures is left out. */
-export function toDraft(food: OwnFood, english: "british" | "american"): FoodDraft {
+export function toDraft(food: OwnFood, { english, language }: Speech): FoodDraft {
   const { eu, us } = food.allergens;
   const known = new Set<string>(us);
   const allergens = EU_ALLERGENS.filter(
@@ -75,7 +84,7 @@ export function toDraft(food: OwnFood, english: "british" | "american"): FoodDra
   );
   const { sodiumMg } = food.composition;
   return {
-    name: food.names[english][0] ?? "",
+    name: foodName(food, english, language) ?? "",
     source: food.source,
     group: food.group,
     vegetableOrFruit: food.vegetableOrFruit,
@@ -134,8 +143,15 @@ export function findProblems(draft: FoodDraft): FoodProblem[] {
 /** Refuse is below this; of what is all refuse nothing is eaten. */
 export const MOST_REFUSE_PCT = 100;
 
+/** In what the name of a food is shown. */
+export interface Speech {
+  readonly english: English;
+  /** As BCP 47 names it. */
+  readonly language: string;
+}
+
 /** The food of a sound draft, under an id; what its form does not show stays as it was before. */
-export function toOwnFood(draft: FoodDraft, id: string, english: "british" | "american", before?: OwnFood): OwnFood {
+export function toOwnFood(draft: FoodDraft, id: string, speech: Speech, before?: OwnFood): OwnFood {
   const name = draft.name.trim();
   const source = draft.source.trim();
   const given: Partial<Record<Nutrient, number>> = {};
@@ -151,7 +167,7 @@ export function toOwnFood(draft: FoodDraft, id: string, english: "british" | "am
     ...kept,
     id,
     group: draft.group as OwnFood["group"],
-    names: rename(name, english, before),
+    names: rename(name, speech, before),
     diet: draft.diet as OwnFood["diet"],
     vegetableOrFruit: draft.vegetableOrFruit,
     hygiene: draft.hygiene as OwnFood["hygiene"],
@@ -171,16 +187,13 @@ export function toOwnFood(draft: FoodDraft, id: string, english: "british" | "am
   };
 }
 
-/** The first name in both kinds of English, but where the other one was another already. */
-function rename(name: string, english: "british" | "american", before?: OwnFood): OwnFood["names"] {
+/** The name that is shown, and with it each first name that was the same before. */
+function rename(name: string, { english, language }: Speech, before?: OwnFood): OwnFood["names"] {
   if (before === undefined) return { british: [name], american: [name] };
-  const was = before.names[english][0];
-  const first = (names: readonly string[], isShown: boolean): string[] =>
-    isShown || names[0] === was ? [name, ...names.slice(1)] : [...names];
-  return {
-    british: first(before.names.british, english === "british"),
-    american: first(before.names.american, english === "american"),
-  };
+  const was = foodName(before, english, language);
+  const first = (names: readonly string[]): string[] => (names[0] === was ? [name, ...names.slice(1)] : [...names]);
+  const { british, american, german } = before.names;
+  return { british: first(british), american: first(american), ...(german && { german: first(german) }) };
 }
 
 /** The size that is meant where none is named; further sizes stay. */

@@ -2,6 +2,8 @@ import { NO_FINDINGS, withFindings } from "@halfloaf/reading";
 import {
   DIETS,
   EU_ALLERGENS,
+  findFoodCalled,
+  foodName,
   HYGIENE_CLASSES,
   NUTRIENT_NAMES,
   type Nutrient,
@@ -57,23 +59,21 @@ export default function FoodForm({ id }: { readonly id?: string }): ReactNode {
 }
 
 function Fields({ before }: { readonly before: OwnFood | undefined }): ReactNode {
-  const { further } = useFurther("foods");
+  const { further, language } = useFurther("foods");
   const { view } = useKitchen();
   const [, go] = useLocation();
-  const { english } = view.edited;
+  const speech = { english: view.edited.english, language };
   const { foodForm: words } = further;
   const [draft, setDraft] = useState<FoodDraft>(() =>
-    before === undefined ? { ...NEW_FOOD, source: words.sourceUsual } : toDraft(before, english),
+    before === undefined ? { ...NEW_FOOD, source: words.sourceUsual } : toDraft(before, speech),
   );
   // What is missing is told once somebody wants to save, and from then on as it is filled in.
   const [wasAsked, setAsked] = useState(false);
   const { issues, save } = useSaving();
   const tellProblem = useProblemWords();
   const problems = findProblems(draft);
-  const isTaken =
-    before === undefined &&
-    [...view.tables.foods.values()].some(({ names }) => names[english][0] === draft.name.trim().toLowerCase());
-  const sound = problems.length === 0 ? toOwnFood(draft, before?.id ?? "new", english, before) : undefined;
+  const isTaken = before === undefined && findFoodCalled(view.tables.foods, draft.name, speech.english) !== undefined;
+  const sound = problems.length === 0 ? toOwnFood(draft, before?.id ?? "new", speech, before) : undefined;
   const keep = (event: FormEvent): void => {
     event.preventDefault();
     setAsked(true);
@@ -87,7 +87,9 @@ function Fields({ before }: { readonly before: OwnFood | undefined }): ReactNode
       <Link href={before === undefined ? "/dishes/foods" : `/dishes/foods/${before.id}`} className="way-back">
         {further.cancel}
       </Link>
-      <h1>{before === undefined ? words.title : words.change(before.names[english][0] ?? before.id)}</h1>
+      <h1>
+        {before === undefined ? words.title : words.change(foodName(before, speech.english, language) ?? before.id)}
+      </h1>
       <p className="soft">{words.about}</p>
       <Facts draft={draft} onDraft={setDraft} />
       {isTaken && <p className="small soft">{words.nameTaken(draft.name.trim())}</p>}

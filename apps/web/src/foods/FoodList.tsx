@@ -1,9 +1,10 @@
-import { formatOwnFoods, NO_OWN_FOODS } from "halfloaf/food";
+import { formatOwnFoods, isFound, NO_OWN_FOODS, namesOf, toSearchText } from "halfloaf/food";
 import { type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNamedFoods } from "../kitchen/useNamedFoods.ts";
 import { useNames } from "../kitchen/useNames.ts";
 import { choicesOf } from "../mapping/CsvFields.tsx";
 import { Allowed } from "../sharing/Allowed.tsx";
@@ -20,8 +21,9 @@ type Which = "all" | "ours";
 
 /** All foods, this kitchen's own and changed ones first. */
 export function FoodList(): ReactNode {
-  const { further, words } = useFurther("foods", "dishes");
+  const { further, words, formats } = useFurther("foods", "dishes");
   const { view } = useKitchen();
+  const named = useNamedFoods();
   const names = useNames();
   const [text, setText] = useState("");
   const [which, setWhich] = useState<Which>("all");
@@ -30,17 +32,16 @@ export function FoodList(): ReactNode {
   const { foods: texts } = further;
   const all = useMemo(() => {
     const ours = new Set([...foods.map(({ id }) => id), ...overrides.map(({ food }) => food)]);
-    return [...view.tables.foods.values()]
+    return [...named.values()]
       .map((food) => ({
         id: food.id,
         name: names.food(food.id),
         isOurs: ours.has(food.id),
-        words: [...food.names.british, ...food.names.american].join(" ").toLowerCase(),
+        words: toSearchText(namesOf(food).join(" ")),
       }))
-      .sort((a, b) => Number(b.isOurs) - Number(a.isOurs) || a.name.localeCompare(b.name));
-  }, [view.tables.foods, foods, overrides, names]);
-  const asked = text.trim().toLowerCase();
-  const found = all.filter((food) => (which === "all" || food.isOurs) && food.words.includes(asked));
+      .sort((a, b) => Number(b.isOurs) - Number(a.isOurs) || formats.compare(a.name, b.name));
+  }, [named, foods, overrides, names, formats]);
+  const found = all.filter((food) => (which === "all" || food.isOurs) && isFound(food.words, text.trim()));
   const hasOurs = foods.length + overrides.length > 0;
   const save = (): void =>
     saveFile("halfloaf-foods.json", formatOwnFoods({ ...NO_OWN_FOODS, foods, overrides }), "application/json");

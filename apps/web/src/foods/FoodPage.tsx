@@ -29,7 +29,7 @@ export function FoodPage({ id }: { readonly id: string }): ReactNode {
         </Link>
         <Undo />
       </div>
-      <h1>{food === undefined ? texts.title : upper(names.food(id))}</h1>
+      <h1 className="long-title">{food === undefined ? texts.title : upper(names.food(id))}</h1>
       {food === undefined ? (
         <p>{texts.lost}</p>
       ) : (

@@ -69,7 +69,7 @@ export function KitchenProvider({ children }: { readonly children: ReactNode }):
   return <KitchensContext value={kitchens}>{children}</KitchensContext>;
 }
 
-/** Tells an open kitchen its starter dishes in the language in use. */
+/** Tells an open kitchen its starter tables in the language in use. */
 function useTables(found: KitchenSession | OpeningFault | undefined): void {
   const { language } = useWords();
   useEffect(() => {
@@ -103,7 +103,8 @@ function subscribeToNothing(): () => void {
 export async function beginOpening(): Promise<void> {
   try {
     const language = findLanguage();
-    const texts = language === "en" ? [] : [fetchStarter(`dishes.${language}.json`)];
+    const told = ["foods", "dishes"] as const;
+    const texts = language === "en" ? [] : told.map((each) => fetchStarter(`${each}.${language}.json`));
     await Promise.all([fetchStarter("foods.json"), fetchStarter("dishes.json"), ...texts, loadSessionParts()]);
   } catch {
     // Whoever opens the kitchen is told of it.

@@ -1,5 +1,5 @@
 import { applyRetention, type DishTexts, layDishTexts, parseRetentionTable, type RetentionTable } from "halfloaf/dish";
-import type { Food } from "halfloaf/food";
+import type { Food, FoodTable } from "halfloaf/food";
 import type { Tables } from "halfloaf/kitchen";
 import type { Pack, Shop } from "halfloaf/price";
 import type { Language } from "../words/languages.ts";
@@ -18,7 +18,10 @@ export interface StarterShops {
   readonly cupboard: readonly { readonly food: string; readonly massG: number; readonly usual?: true }[];
 }
 
-/** The foods as they stand beside the app, checked when it was built. */
+/** Names of foods in a language besides English, by the ids of the foods. */
+export type FoodNames = Readonly<Record<string, readonly string[]>>;
+
+/** The foods as they stand beside the app, with names in English, checked when it was built. */
 export interface FoodsFile {
   readonly foods: readonly Food[];
 }
@@ -37,7 +40,7 @@ export interface BeginningsFile {
 
 let loadingTables: Promise<Tables> | undefined;
 const loadingTold = new Map<Language, Promise<Tables>>();
-let loadingStarter: Promise<Starter> | undefined;
+const loadingStarter = new Map<Language, Promise<Starter>>();
 
 /** Loads the starter tables once; a failure is not remembered, so that it can be tried again. */
 export function loadTables(): Promise<Tables> {
@@ -50,29 +53,43 @@ export function loadTables(): Promise<Tables> {
   return loadingTables;
 }
 
-/** Loads the starter tables with their dishes in a language, once for each; likewise. Only what is shown needs them. */
+/** Loads the starter tables with foods and dishes in a language, once for each; likewise. Only what is shown or read needs them. */
 export function loadTablesIn(language: Language): Promise<Tables> {
   if (language === "en") return loadTables();
   const known = loadingTold.get(language);
   if (known !== undefined) return known;
-  const fresh = Promise.all([loadTables(), fetchStarter(`dishes.${language}.json`)]).then(([tables, texts]) => ({
+  const texts = [fetchStarter(`foods.${language}.json`), fetchStarter(`dishes.${language}.json`)] as const;
+  const fresh = Promise.all([loadTables(), ...texts]).then(([tables, names, said]) => ({
     ...tables,
-    dishes: layDishTexts(tables.dishes, texts as DishTexts),
+    foods: withGerman(tables.foods, names as FoodNames),
+    dishes: layDishTexts(tables.dishes, said as DishTexts),
   }));
   loadingTold.set(language, fresh);
   fresh.catch(() => loadingTold.delete(language));
   return fresh;
 }
 
-/** Loads all that a new kitchen begins with, likewise. */
-export function loadStarter(): Promise<Starter> {
-  loadingStarter ??= Promise.all([loadTables(), fetchStarter("beginnings.json")])
-    .then(([tables, beginnings]) => ({ tables, ...(beginnings as BeginningsFile) }))
-    .catch((error: unknown) => {
-      loadingStarter = undefined;
-      throw error;
-    });
-  return loadingStarter;
+/** The foods with German names, but those that have some. */
+export function withGerman(foods: FoodTable, names: FoodNames): FoodTable {
+  return new Map(
+    [...foods].map(([id, food]) => {
+      const german = food.names.german ?? names[id];
+      return [id, german === undefined ? food : { ...food, names: { ...food.names, german: [...german] } }];
+    }),
+  );
+}
+
+/** Loads all that a new kitchen begins with, in a language, likewise. */
+export function loadStarter(language: Language): Promise<Starter> {
+  const known = loadingStarter.get(language);
+  if (known !== undefined) return known;
+  const fresh = Promise.all([loadTablesIn(language), fetchStarter("beginnings.json")]).then(([tables, beginnings]) => ({
+    tables,
+    ...(beginnings as BeginningsFile),
+  }));
+  loadingStarter.set(language, fresh);
+  fresh.catch(() => loadingStarter.delete(language));
+  return fresh;
 }
 
 /** The tables of their files. Asking it what cooking leaves throws where the retention factors are none, which the build has checked. */

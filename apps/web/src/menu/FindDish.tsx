@@ -1,4 +1,5 @@
 import type { Dish } from "halfloaf/dish";
+import { isFound, toSearchText } from "halfloaf/food";
 import { type ReactNode, useId, useMemo, useState } from "react";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useFurther } from "../words/useFurther.ts";
@@ -19,9 +20,8 @@ export function FindDish({ dishes, chosen, onChoose }: FindDishProps): ReactNode
   const { other } = further;
   const [text, setText] = useState("");
   const group = useId();
-  const sorted = useMemo(() => dishes.toSorted((a, b) => a.title.localeCompare(b.title)), [dishes]);
-  const asked = text.trim().toLowerCase().split(/\s+/);
-  const found = sorted.filter(({ title }) => asked.every((word) => title.toLowerCase().includes(word)));
+  const sorted = useMemo(() => dishes.toSorted((a, b) => formats.compare(a.title, b.title)), [dishes, formats]);
+  const found = sorted.filter(({ title }) => isFound(toSearchText(title), text.trim()));
   const shown = found.slice(0, MOST_SHOWN);
   return (
     <>

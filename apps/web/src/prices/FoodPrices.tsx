@@ -35,7 +35,7 @@ export function FoodPrices({ food }: { readonly food: string }): ReactNode {
         </Link>
         <Undo />
       </div>
-      <h1>{name}</h1>
+      <h1 className="long-title">{name}</h1>
       {packs.length === 0 ? <p>{further.prices.lost}</p> : <PackPrices packs={packs} />}
       <section className="stack tight">
         <h2>{further.prices.history}</h2>

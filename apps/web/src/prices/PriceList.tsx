@@ -1,8 +1,10 @@
+import { isFound, namesOf, toSearchText } from "halfloaf/food";
 import { lazy, type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNamedFoods } from "../kitchen/useNamedFoods.ts";
 import { useNames } from "../kitchen/useNames.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
@@ -17,8 +19,9 @@ const SHOWN = 30;
 
 /** Every food that is bought, with what its packs cost where. */
 export function PriceList(): ReactNode {
-  const { further, words } = useFurther("prices");
+  const { further, words, formats } = useFurther("prices");
   const { view } = useKitchen();
+  const named = useNamedFoods();
   const names = useNames();
   const { kitchen, tables, day } = view;
   const [text, setText] = useState("");
@@ -29,13 +32,20 @@ export function PriceList(): ReactNode {
       food,
       name: names.food(food),
       packs,
-      words: [names.food(food), ...packs.map(({ pack }) => pack.label)].join(" ").toLowerCase(),
     }));
-    return prices.sort((a, b) => a.name.localeCompare(b.name));
-  }, [kitchen, tables.foods, day, names]);
+    return prices.sort((a, b) => formats.compare(a.name, b.name));
+  }, [kitchen, tables.foods, day, names, formats]);
+  const wordsOf = useMemo(() => {
+    const each = foods.map(({ food, name, packs }) => {
+      const facts = named.get(food);
+      const all = [...(facts === undefined ? [name] : namesOf(facts)), ...packs.map(({ pack }) => pack.label)];
+      return [food, toSearchText(all.join(" "))] as const;
+    });
+    return new Map(each);
+  }, [foods, named]);
   const found = foods
     .map((each) => ({ ...each, packs: each.packs.filter(({ pack }) => shop === "" || pack.shop === shop) }))
-    .filter(({ words: each, packs }) => packs.length > 0 && each.includes(text.toLowerCase()));
+    .filter(({ food, packs }) => packs.length > 0 && isFound(wordsOf.get(food) ?? "", text.trim()));
   const shown = isAll ? found : found.slice(0, SHOWN);
   return (
     <div className="stack broad-page">

@@ -1,4 +1,4 @@
-import type { Food, Place } from "halfloaf/food";
+import { type Food, isFound, namesOf, type Place, toSearchText } from "halfloaf/food";
 import { foodLife, placesOf } from "halfloaf/kitchen";
 import type { CivilDate } from "halfloaf/quantity";
 import { type FormEvent, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
@@ -9,6 +9,7 @@ import { NumberField } from "../kitchen/fields/NumberField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { TickField } from "../kitchen/fields/TickField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNamedFoods } from "../kitchen/useNamedFoods.ts";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { type DateKind, DateKindField } from "./DateKindField.tsx";
@@ -43,21 +44,19 @@ interface FindFoodProps {
 }
 
 function FindFood({ onFood, onDone }: FindFoodProps): ReactNode {
-  const { further } = useFurther("stores");
-  const { view } = useKitchen();
+  const { further, formats } = useFurther("stores");
+  const foods = useNamedFoods();
   const names = useNames();
   const [text, setText] = useState("");
   const all = useMemo(
     () =>
-      [...view.tables.foods.values()]
-        .map((food) => ({ food, name: names.food(food.id) }))
-        .sort((a, b) => a.name.length - b.name.length || (a.name < b.name ? -1 : 1)),
-    [view.tables.foods, names],
+      [...foods.values()]
+        .map((food) => ({ food, name: names.food(food.id), words: toSearchText(namesOf(food).join(" ")) }))
+        .sort((a, b) => a.name.length - b.name.length || formats.compare(a.name, b.name)),
+    [foods, names, formats],
   );
-  const asked = text.trim().toLowerCase();
-  const found = all.filter(({ food, name }) =>
-    [name, ...food.names.british, ...food.names.american].join(" ").toLowerCase().includes(asked),
-  );
+  const asked = text.trim();
+  const found = all.filter(({ words }) => isFound(words, asked));
   const offered = asked.length > 1 ? found.slice(0, OFFERED) : [];
   return (
     <>

@@ -24,7 +24,7 @@ import {
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { CivilDate, Parsed } from "halfloaf/quantity";
-import { loadTables } from "../kitchen/loadStarter.ts";
+import { loadTables, loadTablesIn } from "../kitchen/loadStarter.ts";
 import { type MendQuestion, type WeekMended, WeekMender } from "./WeekMender.ts";
 
 /** Days of a kitchen stated as a problem; `id` is what to name it by afterwards. */
@@ -183,7 +183,9 @@ export class Thinker {
 
   /** The dishes that a text or a page tells, as far as they are understood; none where it tells none. */
   async read(kitchen: Kitchen, { form, content }: DishSource): Promise<readonly DishDraft[]> {
-    const [{ foods }, { draftDish, FoodIndex, readDishTexts }] = await Promise.all([tablesOf(kitchen), loadReader()]);
+    // Texts name foods in any language.
+    const [starter, { draftDish, FoodIndex, readDishTexts }] = await Promise.all([loadTablesIn("de"), loadReader()]);
+    const { foods } = withOwnFoodsAndDishes(starter, kitchen);
     const options = { foods, index: new FoodIndex(foods.values()), english: kitchen.english };
     const { dishes } = readDishTexts(content, form === "text" ? "dish" : "page");
     return dishes.map((text) => draftDish(text, options));

@@ -78,3 +78,8 @@ test("a part never stands for a number further than a thirtieth away", () => {
     }),
   );
 });
+
+test("names are sorted as the language sorts them", () => {
+  const names = ["Zwiebel", "Äpfel", "birne", "Öl", "Apfel", "rote Bete"];
+  expect(names.toSorted(new Formats("de").compare)).toEqual(["Apfel", "Äpfel", "birne", "Öl", "rote Bete", "Zwiebel"]);
+});

@@ -24,6 +24,7 @@ export class Formats {
   readonly #numbers = new Map<number, Intl.NumberFormat>();
   readonly #measures = new Map<string, Intl.NumberFormat>();
   readonly #days = new Map<string, Intl.DateTimeFormat>();
+  #order: Intl.Collator | undefined;
 
   constructor(locale: string) {
     this.#locale = locale;
@@ -34,6 +35,12 @@ export class Formats {
     this.number(0);
     this.month("2000-01-01");
   }
+
+  /** Which of two names comes first in a list, as the language sorts them. */
+  readonly compare = (a: string, b: string): number => {
+    this.#order ??= new Intl.Collator(this.#locale);
+    return this.#order.compare(a, b);
+  };
 
   /** Minor units of a currency: "€2.49". */
   money(minor: number, currency: string): string {

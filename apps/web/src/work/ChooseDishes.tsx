@@ -1,3 +1,4 @@
+import { isFound, toSearchText } from "halfloaf/food";
 import { remindersOf } from "halfloaf/kitchen/record";
 import { type ReactNode, useId, useMemo, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
@@ -27,9 +28,7 @@ export function ChooseDishes({
   const toggle = (choice: DishWanted): void =>
     setWanted(isWanted(choice.dish) ? wanted.filter(({ dish }) => dish !== choice.dish) : [...wanted, choice]);
   const planned = new Set(cookings.flatMap((each) => each.wanted.map(({ dish }) => dish)));
-  const found = view.tables.dishes.filter(
-    ({ title }) => text.length > 1 && title.toLowerCase().includes(text.toLowerCase()),
-  );
+  const found = view.tables.dishes.filter(({ title }) => text.length > 1 && isFound(toSearchText(title), text.trim()));
   const others = [
     ...found.slice(0, MOST_FOUND).map(({ id }) => ({ dish: id, portions: view.kitchen.eaters.length })),
     ...wanted,

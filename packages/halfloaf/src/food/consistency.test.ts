@@ -1,8 +1,11 @@
 import { loadStarterFoods } from "@halfloaf/data";
 import { describe, expect, test } from "vitest";
+import { findFoodCalled } from "./findFoodCalled.ts";
 import type { Food } from "./food.ts";
+import { namesOf } from "./foodName.ts";
 import { parseFoodTable } from "./foodTable.ts";
 import { NUTRIENT_NAMES, type Nutrient } from "./nutrient.ts";
+import { isFound, toSearchText } from "./searchText.ts";
 
 const ACID = "acetic acid has no column of its own, and its energy counts in the figure of the source";
 
@@ -60,13 +63,61 @@ describe("the starter table", () => {
     expect(foods.length).toBeGreaterThanOrEqual(320);
   });
 
-  test("every food has a source, a name in both Englishes and a keeping authority", () => {
+  test("every food has a source, a name in both Englishes and in German, and a keeping authority", () => {
     expect(
       breaches(({ source, names, keeping }) =>
-        [source, names.british[0], names.american[0], keeping.authority].some((text) => !text?.trim())
+        [source, names.british[0], names.american[0], names.german?.[0], keeping.authority].some(
+          (text) => !text?.trim(),
+        )
           ? "lacks one"
           : undefined,
       ),
+    ).toEqual([]);
+  });
+
+  test.each(["british", "american", "german"] as const)("no two foods are shown by the same %s name", (tongue) => {
+    const shown = new Map<string, string>();
+    expect(
+      breaches(({ id, names }) => {
+        const name = names[tongue]?.[0] ?? "";
+        const other = shown.get(toSearchText(name));
+        shown.set(toSearchText(name), id);
+        return other === undefined ? undefined : `is called ${name} as ${other} is`;
+      }),
+    ).toEqual([]);
+  });
+
+  test("no food names the same twice in one language, and no German name begins or ends with a space", () => {
+    expect(
+      breaches(({ names }) => {
+        const told = Object.values(names).flatMap((each) => (new Set(each).size < each.length ? each : []));
+        const untidy = (names.german ?? []).filter((name) => name !== name.trim() || name.includes(";"));
+        return told.length + untidy.length > 0 ? [...told, ...untidy].join(", ") : undefined;
+      }),
+    ).toEqual([]);
+  });
+
+  test("every food is found by each of its names, in capitals and with umlauts and ß spelt out", () => {
+    const spell = (name: string): string =>
+      [...name.toLowerCase()].map((letter) => ({ ä: "ae", ö: "oe", ü: "ue", ß: "ss" })[letter] ?? letter).join("");
+    expect(
+      breaches((food) => {
+        const words = toSearchText(namesOf(food).join(" "));
+        const missed = namesOf(food).filter(
+          (name) => ![name, name.toUpperCase(), spell(name)].every((asked) => isFound(words, asked)),
+        );
+        return missed.length > 0 ? missed.join(", ") : undefined;
+      }),
+    ).toEqual([]);
+  });
+
+  test("the whole German name means its food", () => {
+    const table = new Map(foods.map((food) => [food.id, food]));
+    expect(
+      breaches(({ id, names }) => {
+        const missed = (names.german ?? []).filter((name) => findFoodCalled(table, name, "british")?.id !== id);
+        return missed.length > 0 ? missed.join(", ") : undefined;
+      }),
     ).toEqual([]);
   });
 

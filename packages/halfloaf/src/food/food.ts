@@ -89,10 +89,12 @@ const KeepingDays = v.strictObject({
 export const FoodFacts = v.strictObject({
   id: Id,
   group: v.picklist(FOOD_GROUPS),
-  /** First of each list is the name shown; the others are found by search. */
+  /** First of each list is the name shown (`foodName`); the others are found by search. */
   names: v.strictObject({
     british: v.pipe(v.array(text), v.minLength(1)),
     american: v.pipe(v.array(text), v.minLength(1)),
+    /** Also those of Austria and Switzerland. Absent where nobody told them: a kitchen's own food has one name in all languages. */
+    german: v.optional(v.pipe(v.array(text), v.minLength(1))),
   }),
   diet: v.picklist(DIETS),
   /** True where the food counts towards the 400 g of vegetables and fruit (not starchy roots). */

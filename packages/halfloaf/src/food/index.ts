@@ -1,5 +1,6 @@
 export { componentsDerivedFrom, type DerivedComposition, deriveComponents } from "./deriveComponents.ts";
 export { type Contradiction, findContradictions } from "./findContradictions.ts";
+export { findFoodCalled } from "./findFoodCalled.ts";
 export {
   DIETS,
   type EnergyFactors,
@@ -15,6 +16,7 @@ export {
   US_ALLERGENS,
   type UsAllergen,
 } from "./food.ts";
+export { type English, foodName, namesOf } from "./foodName.ts";
 export { type FoodTable, type FoodTableFile, parseFoodTable } from "./foodTable.ts";
 export {
   edibleFromPurchased,
@@ -38,3 +40,4 @@ export {
   withOwnFoods,
 } from "./ownFoods.ts";
 export { type CompositionRow, parseComposition } from "./parseComposition.ts";
+export { isFound, toSearchText } from "./searchText.ts";

@@ -1,5 +1,5 @@
 import { type Dish, type DishNutrients, dietOf, type Step } from "../dish/index.ts";
-import type { FoodTable } from "../food/index.ts";
+import type { English, FoodTable } from "../food/index.ts";
 import { toDuration } from "./duration.ts";
 import { jsonLdNutrition } from "./jsonLdNutrition.ts";
 import { jsonLdSupply, toIngredient } from "./jsonLdSupply.ts";
@@ -10,7 +10,7 @@ export interface JsonLdOptions {
   /** Names the foods; a food that is not in it goes by its id. */
   readonly foods: FoodTable;
   /** The English of names, and whether carbohydrate is told with fibre ("american") or without ("british"). */
-  readonly english: "british" | "american";
+  readonly english: English;
   /** Minutes for the dish's own portions, as computed; without it no times are written. */
   readonly minutes?: { readonly total: number; readonly prep?: number; readonly cook?: number };
   /** What a portion holds, as computed; without it no nutrition is written. */

@@ -1,9 +1,8 @@
 import { type Making, scaleAmount } from "../dish/index.ts";
-import type { FoodTable } from "../food/index.ts";
+import { type English, type FoodTable, foodName } from "../food/index.ts";
 import { UNITS_IN_TRADE } from "./commonCodes.ts";
 import { type JsonLd, ownProperty } from "./ownProperty.ts";
 
-type English = "british" | "american";
 type Chosen = Pick<Making, "food" | "amount" | "as">;
 
 /** A making as a line to be read: amount, so many times as written, food, how it is made ready, what may stand in for it. */
@@ -51,7 +50,7 @@ function toPhrase({ food, amount }: Chosen, foods: FoodTable, english: English):
 }
 
 function nameOf(food: string, foods: FoodTable, english: English): string {
-  return foods.get(food)?.names[english][0] ?? food;
+  return foodName(foods.get(food), english) ?? food;
 }
 
 /** The amount with its UCUM code as the text of the unit, since codes of trade don't tell one spoon from another. */

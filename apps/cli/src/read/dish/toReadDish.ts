@@ -10,6 +10,7 @@ import {
   type MakingChoice,
   toDish,
 } from "@halfloaf/reading";
+import { foodName } from "halfloaf/food";
 import { tellOpen } from "../../words/readWords.ts";
 import type { Doubt, ReadDish, ReadMaking, ReadStep } from "../ReadReport.ts";
 
@@ -118,7 +119,7 @@ function nameOf(food: string | undefined, options: DraftOptions): string {
 }
 
 function named(id: string, { foods, english }: DraftOptions): { id: string; name: string } {
-  return { id, name: foods.get(id)?.names[english][0] ?? id };
+  return { id, name: foodName(foods.get(id), english) ?? id };
 }
 
 function toMisfit<Path>({

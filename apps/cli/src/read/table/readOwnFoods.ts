@@ -1,5 +1,5 @@
 import { fitOwnFoods, NO_FINDINGS } from "@halfloaf/reading";
-import type { FoodTable } from "halfloaf/food";
+import { type English, type FoodTable, foodName } from "halfloaf/food";
 import type { Found } from "../../words/Fault.ts";
 import { tellIssue } from "../../words/issueWords.ts";
 import type { FileReading } from "../FileReading.ts";
@@ -10,12 +10,12 @@ export function readOwnFoods(
   content: unknown,
   kitchenFoods: FoodTable,
   starter: FoodTable,
-  english: "british" | "american",
+  english: English,
 ): Found<FileReading> {
   const fitted = fitOwnFoods(content, kitchenFoods, starter);
   if (!fitted.ok) return { ok: false, faults: fitted.issues.map((issue) => tellIssue(issue, content)) };
   const { own, laid, foods, overrides } = fitted.value;
-  const named = (id: string) => ({ id, name: laid.get(id)?.names[english][0] ?? id });
+  const named = (id: string) => ({ id, name: foodName(laid.get(id), english) ?? id });
   const taken = overrides.map(({ override: { food, from }, changes }) => {
     return { food: named(food), from, changes: [...changes], contradictions: [] };
   });

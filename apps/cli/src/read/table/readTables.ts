@@ -13,7 +13,7 @@ import {
   type TableMapping,
   type TableReading,
 } from "@halfloaf/reading";
-import type { Food, FoodOverride, FoodTable } from "halfloaf/food";
+import { type English, type Food, type FoodOverride, type FoodTable, foodName } from "halfloaf/food";
 import { type Fault, type Found, refuse } from "../../words/Fault.ts";
 import { tellMisfit } from "../../words/readWords.ts";
 import { quote } from "../../words/valueWords.ts";
@@ -22,8 +22,6 @@ import type { FileReading } from "../FileReading.ts";
 import { findDownload, folderOf, type Input } from "../openInput.ts";
 import type { FoodBeside, PartOf } from "../ReadReport.ts";
 import type { ReadWish } from "../ReadWish.ts";
-
-type English = "british" | "american";
 
 /** What a table is read with. */
 export interface TableContext {
@@ -121,8 +119,8 @@ function offerNear(
   }));
 }
 
-function nameOf({ id, names }: Food, english: English): { id: string; name: string } {
-  return { id, name: names[english][0] ?? id };
+function nameOf(food: Food, english: English): { id: string; name: string } {
+  return { id: food.id, name: foodName(food, english) ?? food.id };
 }
 
 function tellTableFault(issue: Parameters<typeof tellMisfit>[0] & { readonly code: string }): Fault {

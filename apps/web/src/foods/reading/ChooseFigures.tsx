@@ -95,14 +95,14 @@ interface OurFoodProps {
 }
 
 function OurFood({ food, numbered, onFood }: OurFoodProps): ReactNode {
-  const { further } = useFurther("foods");
+  const { further, formats } = useFurther("foods");
   const { view } = useKitchen();
   const names = useNames();
   const field = useId();
   const { foods } = view.tables;
   const all = useMemo(
-    () => [...foods.keys()].map((id) => [id, names.food(id)] as const).sort((a, b) => a[1].localeCompare(b[1])),
-    [foods, names],
+    () => [...foods.keys()].map((id) => [id, names.food(id)] as const).sort((a, b) => formats.compare(a[1], b[1])),
+    [foods, names, formats],
   );
   const byNumber = new Set(numbered.map(([ours]) => ours));
   const options = (list: readonly (readonly [string, string])[]): ReactNode =>

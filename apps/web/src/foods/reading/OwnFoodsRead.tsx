@@ -1,4 +1,5 @@
 import { fitOwnFoods, NO_FINDINGS, withFindings } from "@halfloaf/reading";
+import { foodName } from "halfloaf/food";
 import { editsBetween } from "halfloaf/kitchen/record";
 import { type ReactNode, useMemo, useState } from "react";
 import { Issues } from "../../kitchen/Issues.tsx";
@@ -12,7 +13,7 @@ import { ChangesTable } from "./ChangesTable.tsx";
 
 /** A file of own foods, and figures from elsewhere, beside what this kitchen has; kept as one act. */
 export function OwnFoodsRead({ content }: { readonly content: unknown }): ReactNode {
-  const { further } = useFurther("foods");
+  const { further, language } = useFurther("foods");
   const { view } = useKitchen();
   const { issues, save } = useSaving();
   const [wasKept, setKept] = useState(false);
@@ -34,7 +35,7 @@ export function OwnFoodsRead({ content }: { readonly content: unknown }): ReactN
       </div>
     );
   const { foods, overrides, laid } = fitted.value;
-  const nameOf = (id: string): string => upper(laid.get(id)?.names[edited.english][0] ?? id);
+  const nameOf = (id: string): string => upper(foodName(laid.get(id), edited.english, language) ?? id);
   const findings = { ...NO_FINDINGS, foods, overrides: overrides.map(({ override }) => override) };
   const now = { ...edited, ...withFindings(edited, findings) };
   const isNew = editsBetween(edited, now).length > 0;

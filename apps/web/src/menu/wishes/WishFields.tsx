@@ -78,18 +78,18 @@ interface MeantFieldsProps {
 
 /** What the dishes have in common; each choice left at "any" says nothing. */
 function MeantFields({ what, onChange }: MeantFieldsProps): ReactNode {
-  const { further } = useFurther("wishes");
+  const { further, formats } = useFurther("wishes");
   const { view } = useKitchen();
   const names = useNames();
   const { wishes } = further;
   const { dishes } = view.tables;
   const named = useMemo(() => {
-    const byName = (a: readonly [string, string], b: readonly [string, string]): number => a[1].localeCompare(b[1]);
+    const byName = (a: readonly [string, string], b: readonly [string, string]): number => formats.compare(a[1], b[1]);
     return {
       dish: dishes.map(({ id, title }) => [id, title] as const).sort(byName),
       main: [...new Set(dishes.map(({ main }) => main))].map((id) => [id, names.food(id)] as const).sort(byName),
     };
-  }, [dishes, names]);
+  }, [dishes, names, formats]);
   const fields = [
     ["manner", wishes.manner, MANNERS.map((each) => [each, wishes.manners[each]] as const)],
     ["group", wishes.group, FOOD_GROUPS.map((each) => [each, wishes.groups[each]] as const)],

@@ -105,7 +105,7 @@ interface SayingProps extends Pick<LineProps, "line" | "settling" | "shop"> {
 
 /** What a person can say of a line: which pack it is, that it is a new one, or that it is left out. */
 function Saying({ line, settling, shop, onMatch, onDone }: SayingProps): ReactNode {
-  const { further } = useFurther("readPrices");
+  const { further, formats } = useFurther("readPrices");
   const { view } = useKitchen();
   const [isNew, setNew] = useState(false);
   const { packs } = view.kitchen;
@@ -115,8 +115,8 @@ function Saying({ line, settling, shop, onMatch, onDone }: SayingProps): ReactNo
       packs
         .filter((pack) => pack.shop === shop)
         .map(({ id, label }) => [id, label] as const)
-        .sort((a, b) => (a[1] < b[1] ? -1 : 1)),
-    [packs, shop],
+        .sort((a, b) => formats.compare(a[1], b[1])),
+    [packs, shop, formats],
   );
   const near = line.match.kind === "open" ? line.match.nearest.filter(({ pack }) => pack.shop === shop) : [];
   // What its number says is never another pack.

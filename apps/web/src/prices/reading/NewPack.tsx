@@ -2,7 +2,7 @@ import { contentOfLabel, FoodIndex, findFood, type PricedLine } from "@halfloaf/
 import { type ReactNode, useId, useMemo, useState } from "react";
 import { WriteFood } from "../../foods/WriteFood.tsx";
 import { NumberField } from "../../kitchen/fields/NumberField.tsx";
-import { useKitchen } from "../../kitchen/KitchenProvider.tsx";
+import { useNamedFoods } from "../../kitchen/useNamedFoods.ts";
 import { useNames } from "../../kitchen/useNames.ts";
 import { useFurther } from "../../words/useFurther.ts";
 import { tellContent } from "./tellContent.ts";
@@ -17,13 +17,12 @@ interface NewPackProps {
 /** What makes a new pack of a line: the food in it, and how much it holds where the line does not tell. */
 export function NewPack({ line, settling, onMade }: NewPackProps): ReactNode {
   const { further, formats } = useFurther("readPrices");
-  const { view } = useKitchen();
   const names = useNames();
   const field = useId();
-  const { foods } = view.tables;
+  const foods = useNamedFoods();
   const all = useMemo(
-    () => [...foods.keys()].map((id) => [id, names.food(id)] as const).sort((a, b) => (a[1] < b[1] ? -1 : 1)),
-    [foods, names],
+    () => [...foods.keys()].map((id) => [id, names.food(id)] as const).sort((a, b) => formats.compare(a[1], b[1])),
+    [foods, names, formats],
   );
   const near = useMemo(() => {
     const found = findFood(new FoodIndex(foods.values()), { name: line.text.toLowerCase() });

@@ -15,6 +15,7 @@ export function sheetCss(paper: Paper): string {
 * { box-sizing: border-box; }
 html { background: #fff; color: #111; font: 15px/1.4 Arial, "Liberation Sans", Helvetica, "Noto Sans", system-ui, sans-serif; }
 body { margin: 0; }
+body:lang(de) { hyphens: auto; hyphenate-limit-chars: 12 4 4; }
 main { max-width: 60rem; margin: 0 auto; padding: 1.2rem; }
 h1 { font-size: 1.5em; line-height: 1.2; margin: 0 0 .2em; }
 h2 { font-size: 1.05em; margin: 1em 0 .25em; border-bottom: 1.5px solid #111; break-after: avoid; }
