@@ -30,6 +30,23 @@ describe.skipIf(!hasBrowser)("a first use", () => {
     await context.close();
   });
 
+  test("with nothing in the cupboard says that the first trip comes too late, and leads to a plan by an earlier one", async () => {
+    const { page, context, errors } = await openApp(browser, inject("appUrl"), { now: "2027-03-01T08:00:00" });
+    await page.getByRole("button", { name: en.first.make }).click();
+    for (const title of first.steps) {
+      await page.getByRole("heading", { level: 1, name: title, exact: true }).waitFor();
+      const ticked = page.getByRole("group", { name: first.cupboard }).getByRole("checkbox", { checked: true });
+      while ((await ticked.count()) > 0) await ticked.first().uncheck();
+      await page.getByRole("button", { name: title === first.steps.at(-1) ? first.done : furtherEn.next }).click();
+    }
+    const { goEarlier } = furtherEn.impossible;
+    await page.getByText(furtherEn.impossible.putDown).waitFor();
+    await page.getByRole("button", { name: goEarlier(first.shops[0] ?? "", en.sittings.morning) }).click();
+    await page.getByText(en.menu.legend).waitFor();
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
   test("opens a kitchen as version 1 wrote it", async () => {
     const { page, context, errors } = await openApp(browser, inject("appUrl"));
     const { name, eaters } = JSON.parse(readFileSync(FROZEN, "utf8"));

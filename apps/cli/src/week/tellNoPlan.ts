@@ -1,6 +1,13 @@
 import { tellMoney } from "@halfloaf/words/en";
 import type { Kitchen, KitchenProblem, Tables } from "halfloaf/kitchen";
-import { explainImpossible, findGaps, type LimitReading, type Relaxation, type WhyImpossible } from "halfloaf/menu";
+import {
+  explainImpossible,
+  findGaps,
+  type Gap,
+  type LimitReading,
+  type Relaxation,
+  type WhyImpossible,
+} from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { Fault } from "../words/Fault.ts";
 import { LIMIT_KEYS, LIMIT_NAMES, type LimitContext, tellExcess } from "../words/limitWords.ts";
@@ -10,6 +17,8 @@ import { listHindrances, tellHindrance } from "../words/unfitWords.ts";
 import type { SearchOutcome } from "./searchWeek.ts";
 
 const MOST_REASONS = 4;
+const BEFORE_TRIPS =
+  'What is bought comes home after it: put what is there into "stores", or set "beforeSitting" of a shop to an earlier sitting.';
 /** Moves of each search for the least that must give way, and its seed. */
 const MOVES = 5000;
 const SEED = 1;
@@ -30,7 +39,7 @@ export function tellGaps(
   gaps: readonly number[],
   names: Names,
 ): Fault[] {
-  const minutesOf = new Map(findGaps(stated.problem).map(({ sitting, moreMinutes }) => [sitting, moreMinutes]));
+  const found = new Map(findGaps(stated.problem).map((gap) => [gap.sitting, gap]));
   return gaps.map((k) => {
     const hindrances = listHindrances(kitchen, tables, stated, k, names);
     const kind = stated.sittings[k]?.kind ?? "sitting";
@@ -38,9 +47,12 @@ export function tellGaps(
       hindrances.length === 0
         ? [`no dish is meant for "${kind}"`]
         : hindrances.slice(0, MOST_REASONS).map(tellHindrance);
-    const minutes = minutesOf.get(k);
-    const enough =
-      minutes === undefined ? "" : ` With ${Math.ceil(minutes - 1e-6)} min more at hand there would be one.`;
+    const { moreMinutes: minutes, isBeforeTrips } = found.get(k) ?? {};
+    const enough = isBeforeTrips
+      ? ` ${BEFORE_TRIPS}`
+      : minutes === undefined
+        ? ""
+        : ` With ${Math.ceil(minutes - 1e-6)} min more at hand there would be one.`;
     return {
       code: "sitting-without-dish",
       path: [],
@@ -79,7 +91,7 @@ export function tellNoPlan(
 
 /** Why no plan was found, by the limits that must give way. */
 export function tellImpossible(why: WhyImpossible, context: LimitContext): Fault[] {
-  if (why.kind === "gaps") return why.gaps.map(({ sitting, moreMinutes }) => tellGap(sitting, moreMinutes, context));
+  if (why.kind === "gaps") return why.gaps.map((gap) => tellGap(gap, context));
   if (why.kind === "possible") {
     const sentence = "Looked for with loosened limits, a plan came up that keeps every limit as it stands.";
     return [{ code: "possible", path: [], sentence, remedy: "Search again with a longer --effort or another --seed." }];
@@ -102,9 +114,10 @@ function sameKinds(one: Relaxation, other: Relaxation): boolean {
   return kindsOf(one) === kindsOf(other);
 }
 
-function tellGap(sitting: number, moreMinutes: number | undefined, context: LimitContext): Fault {
-  const remedy =
-    moreMinutes === undefined
+function tellGap({ sitting, moreMinutes, isBeforeTrips }: Gap, context: LimitContext): Fault {
+  const remedy = isBeforeTrips
+    ? BEFORE_TRIPS
+    : moreMinutes === undefined
       ? "Give it heat, or more dishes and packs to choose from."
       : `With ${Math.ceil(moreMinutes - 1e-6)} min more at hand there would be one.`;
   return {

@@ -1,11 +1,13 @@
 import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { type ReactNode, useEffect, useId, useState } from "react";
+import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
+import { goEarlier } from "./reasoning/goEarlier.ts";
 import type { ImpossibleTold, Knob, WayOut } from "./reasoning/Told.ts";
 import { nameKnob } from "./reasoning/toKnobs.ts";
 import { turnKnobs } from "./reasoning/turnKnobs.ts";
@@ -34,17 +36,22 @@ export function Impossible({ kitchen, days, onOffer, onChange }: ImpossibleProps
       <Thinking answering={answering} onStop={stop} said={impossible.asking} />
       {told?.kind === "gaps" && (
         <ul>
-          {told.gaps.map(({ date, sitting, moreMinutes }) => {
+          {told.gaps.map(({ date, sitting, moreMinutes, isBeforeTrips }) => {
             const at = further.week.at(formats.day(date), words.sittings[sitting]);
             return (
               <li key={at}>
-                {moreMinutes === undefined
-                  ? impossible.gap(at)
-                  : impossible.gapMinutes(at, formats.minutes(Math.ceil(moreMinutes)))}
+                {isBeforeTrips
+                  ? impossible.gapTrips(at)
+                  : moreMinutes === undefined
+                    ? impossible.gap(at)
+                    : impossible.gapMinutes(at, formats.minutes(Math.ceil(moreMinutes)))}
               </li>
             );
           })}
         </ul>
+      )}
+      {told?.kind === "gaps" && told.gaps.some(({ isBeforeTrips }) => isBeforeTrips) && (
+        <Earlier earlier={told.earlier} onChange={onChange} />
       )}
       {told?.kind === "gaps" && told.way !== undefined && <Way way={told.way} at={1} onChange={onChange} />}
       {told?.kind === "possible" && (
@@ -57,6 +64,38 @@ export function Impossible({ kitchen, days, onOffer, onChange }: ImpossibleProps
       )}
       {told?.kind === "collision" && <Collision told={told} onChange={onChange} />}
     </section>
+  );
+}
+
+interface EarlierProps {
+  readonly earlier: Extract<ImpossibleTold, { kind: "gaps" }>["earlier"];
+  readonly onChange: ImpossibleProps["onChange"];
+}
+
+/** What gives a dish to sittings before the first trip: what is there already, or an earlier trip. */
+function Earlier({ earlier, onChange }: EarlierProps): ReactNode {
+  const { words, further } = useFurther("menu");
+  const { impossible } = further;
+  const names = useNames();
+  return (
+    <>
+      <p>
+        {impossible.putDown} <Link href="/stores">{words.screens.stores}</Link>
+      </p>
+      {earlier !== undefined && (
+        <Allowed to="edited" otherwise={<RoleNote />}>
+          <div>
+            <button
+              type="button"
+              className="button main"
+              onClick={() => onChange((kitchen) => goEarlier(kitchen, earlier), undefined)}
+            >
+              {impossible.goEarlier(names.shop(earlier.shop), words.sittings[earlier.sitting])}
+            </button>
+          </div>
+        </Allowed>
+      )}
+    </>
   );
 }
 

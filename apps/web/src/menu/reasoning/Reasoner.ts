@@ -1,3 +1,4 @@
+import { SITTING_KINDS } from "halfloaf/dish";
 import {
   type Kitchen,
   type KitchenProblem,
@@ -11,6 +12,7 @@ import {
 import {
   type Choice,
   explainImpossible,
+  findGaps,
   frontier,
   type Gap,
   type LimitReading,
@@ -26,6 +28,7 @@ import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import { loadTables } from "../../kitchen/loadStarter.ts";
 import { REASON_MOVES, SEED } from "./effort.ts";
+import { goEarlier } from "./goEarlier.ts";
 import { indexOf, type Stage } from "./Stage.ts";
 import { type Serving, serve } from "./serve.ts";
 import type {
@@ -164,7 +167,7 @@ export class Reasoner {
     const tables = await tablesOf(kitchen);
     const stated = toMenuProblem(kitchen, tables, from, days);
     const why = explainImpossible(stated.problem, { seed: SEED });
-    if (why.kind === "gaps") return tellGaps(why.gaps, kitchen, stated);
+    if (why.kind === "gaps") return tellGaps(why.gaps, kitchen, tables, stated);
     if (why.kind === "possible") {
       const { plan, moneyMinor } = why.found;
       const search = { seed: SEED, moves: why.moves, moneyMinor };
@@ -254,19 +257,42 @@ function placeOf(limit: MenuLimit, stated: KitchenProblem): Pick<LimitPrice, "da
   return trip === undefined ? {} : { date: trip.date, shop: trip.shop };
 }
 
-function tellGaps(gaps: readonly Gap[], kitchen: Kitchen, stated: KitchenProblem): ImpossibleTold {
-  const told = gaps.flatMap(({ sitting, moreMinutes }) => {
+function tellGaps(gaps: readonly Gap[], kitchen: Kitchen, tables: Tables, stated: KitchenProblem): ImpossibleTold {
+  const told = gaps.flatMap(({ sitting, ...lacks }) => {
     const { date, kind } = stated.sittings[sitting] ?? {};
-    if (date === undefined || kind === undefined) return [];
-    return [{ date, sitting: kind, ...(moreMinutes !== undefined && { moreMinutes }) }];
+    return date === undefined || kind === undefined ? [] : [{ date, sitting: kind, ...lacks }];
   });
   const readings = gaps.flatMap(({ sitting, moreMinutes }): LimitReading[] => {
     if (moreMinutes === undefined) return [];
     const allowed = stated.problem.sittings[sitting]?.minutes ?? 0;
     return [{ limit: { kind: "elapsed", sitting }, allowed, reached: allowed + moreMinutes, excess: moreMinutes }];
   });
-  const isEnough = readings.length === gaps.length;
-  return { kind: "gaps", gaps: told, ...(isEnough && { way: toWayOut(readings, kitchen, stated) }) };
+  const isEnough = readings.length === gaps.length && gaps.every(({ isBeforeTrips }) => isBeforeTrips !== true);
+  const earlier = findEarlier(gaps, kitchen, tables, stated);
+  return {
+    kind: "gaps",
+    gaps: told,
+    ...(earlier !== undefined && { earlier }),
+    ...(isEnough && { way: toWayOut(readings, kitchen, stated) }),
+  };
+}
+
+/** The first shop that would be enough if its trips came home before the earliest of the sittings that come before them. */
+function findEarlier(
+  gaps: readonly Gap[],
+  kitchen: Kitchen,
+  tables: Tables,
+  { from, problem, sittings }: KitchenProblem,
+): Extract<ImpossibleTold, { kind: "gaps" }>["earlier"] {
+  const kinds = gaps.flatMap(({ sitting, isBeforeTrips }) => (isBeforeTrips ? (sittings[sitting]?.kind ?? []) : []));
+  const earliest = SITTING_KINDS.find((kind) => kinds.includes(kind));
+  if (earliest === undefined) return undefined;
+  const isEnough = (shop: string): boolean => {
+    const then = toMenuProblem(goEarlier(kitchen, { shop, sitting: earliest }), tables, from, problem.days);
+    return findGaps(then.problem).every(({ isBeforeTrips }) => isBeforeTrips !== true);
+  };
+  const shop = kitchen.shops.find(({ id }) => isEnough(id))?.id;
+  return shop === undefined ? undefined : { shop, sitting: earliest };
 }
 
 function tellChoice(kitchen: Kitchen, tables: Tables, stated: KitchenProblem, choice: Choice): ChoiceTold {

@@ -121,7 +121,11 @@ export type ImpossibleTold =
         readonly date: CivilDate;
         readonly sitting: WeekPlan["sittings"][number]["kind"];
         readonly moreMinutes?: number;
+        /** True where what is bought comes home only after it. */
+        readonly isBeforeTrips?: true;
       }[];
+      /** A shop whose trip, home before this sitting of its days, would be early enough for all of them; absent where none is. */
+      readonly earlier?: { readonly shop: string; readonly sitting: WeekPlan["sittings"][number]["kind"] };
       /** Minutes with which there would be a dish for each; absent where minutes are not all that is lacking. */
       readonly way?: WayOut;
     }

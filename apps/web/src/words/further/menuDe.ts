@@ -119,6 +119,9 @@ export const menuDe: typeof menuEn = {
     asking: "Es wird gesucht, was im Weg steht …",
     gapTitle: "Für diese Mahlzeiten passt kein Gericht",
     gap: (at: string) => `${at}: kein Gericht bleibt übrig. Erlaube Hitze, mehr Minuten oder mehr Gerichte.`,
+    gapTrips: (at) => `${at}: aus den Vorräten wird kein Gericht, und was gekauft wird, kommt erst danach nach Hause.`,
+    putDown: "Ist etwas im Haus? Trag es zuerst ein:",
+    goEarlier: (shop, sitting) => `Vor „${sitting}“ zu ${shop} gehen, und planen`,
     gapMinutes: (at: string, minutes: string) => `${at}: mit ${minutes} mehr gäbe es eines.`,
     possible: "Eine längere Suche hat doch einen Speiseplan gefunden.",
     collide: (limits: string) =>

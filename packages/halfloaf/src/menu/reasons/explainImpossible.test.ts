@@ -50,6 +50,18 @@ test("a sitting without a dish comes first, with the minutes that would give it 
   expect(explain({ ...soupWeek, sittings })).toEqual({ kind: "gaps", gaps: [{ sitting: 2, moreMinutes: 2 }] });
 });
 
+test("a sitting before the first trip is told apart from one that lacks minutes", () => {
+  const trips = soupWeek.trips.map((trip) => ({ ...trip, period: 2 }));
+  const hurried = soupWeek.sittings.map((sitting, k) => (k === 1 ? { ...sitting, minutes: 3 } : sitting));
+  expect(explain({ ...soupWeek, trips, sittings: hurried })).toEqual({
+    kind: "gaps",
+    gaps: [
+      { sitting: 0, isBeforeTrips: true },
+      { sitting: 1, moreMinutes: 2, isBeforeTrips: true },
+    ],
+  });
+});
+
 test("a week that is possible is said to be so, with a plan", () => {
   const why = explain(soupWeek);
   expect(why.kind === "possible" && checkPlan(soupWeek, why.found.plan).faults).toEqual([]);
