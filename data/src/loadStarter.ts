@@ -47,6 +47,11 @@ export function loadStarterShops(): unknown {
   return JSON.parse(readText("starter", "shops.json"));
 }
 
+/** What names, notes and labels of the demo kitchens and the starter shops are in German, by what they are in English; not checked yet. */
+export function loadBeginningPhrasesDe(): unknown {
+  return JSON.parse(readText("starter", "de.json"));
+}
+
 function loadFolder(folder: string): StarterFile[] {
   return listNames(folder, ".json").map((name) => ({ name, content: JSON.parse(readText(folder, `${name}.json`)) }));
 }

@@ -1,5 +1,11 @@
 import { createHash } from "node:crypto";
-import { loadDemoKitchens, loadDishTextsDe, loadStarterShops, loadStarterTables } from "@halfloaf/data";
+import {
+  loadBeginningPhrasesDe,
+  loadDemoKitchens,
+  loadDishTextsDe,
+  loadStarterShops,
+  loadStarterTables,
+} from "@halfloaf/data";
 import { DishTexts } from "halfloaf/dish";
 import { parseTables } from "halfloaf/kitchen";
 import { parseWith } from "halfloaf/quantity";
@@ -13,12 +19,13 @@ const FILES: Readonly<Record<StarterName, () => string>> = {
   "dishes.json": () => JSON.stringify(toTableFiles().dishes),
   "dishes.de.json": () => JSON.stringify(toTextsDe()),
   "beginnings.json": writeBeginnings,
+  "beginnings.de.json": () => JSON.stringify(loadBeginningPhrasesDe()),
 };
 
 /**
- * Puts the starter tables beside the app as two files, what their dishes and foods are called in German as two more that are read
+ * Puts the starter tables beside the app as two files, what their dishes say and their foods are called in German as two more that are read
  * where German is spoken (names of foods also where foods are searched for), the demo kitchens and the shops of a new kitchen as one
- * that only a new kitchen needs. They are checked here, once and for all; a fault ends the build.
+ * that only a new kitchen needs, with its words in German. They are checked here, once and for all; a fault ends the build.
  */
 export function starterData(): Plugin {
   return {

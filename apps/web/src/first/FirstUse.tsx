@@ -53,7 +53,7 @@ function OnDevice(): ReactNode {
 }
 
 function Demos(): ReactNode {
-  const { words } = useWords();
+  const { words, language } = useWords();
   const make = useMakeKitchen();
   const [isBusy, setBusy] = useState(false);
   const [isFailed, setFailed] = useState(false);
@@ -64,7 +64,7 @@ function Demos(): ReactNode {
     setBusy(false);
   };
   const makeDemo = async (name: string): Promise<boolean> => {
-    const { kitchens } = await loadStarter("en");
+    const { kitchens } = await loadStarter(language);
     const content = kitchens.find((kitchen) => kitchen.name === name)?.content as { startsOn: string };
     return make(moveDates(content, daysBetween(content.startsOn, today())));
   };

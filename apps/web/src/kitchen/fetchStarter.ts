@@ -1,5 +1,5 @@
 /** The files of starter data that stand beside the app. */
-export type StarterName = `${"foods" | "dishes"}.${"" | "de."}json` | "beginnings.json";
+export type StarterName = `${"foods" | "dishes" | "beginnings"}.${"" | "de."}json`;
 
 const asked = new Map<StarterName, Promise<unknown>>();
 

@@ -4,6 +4,7 @@ import type { Tables } from "halfloaf/kitchen";
 import type { Pack, Shop } from "halfloaf/price";
 import type { Language } from "../words/languages.ts";
 import { fetchStarter } from "./fetchStarter.ts";
+import { layPhrases, type Phrases } from "./layPhrases.ts";
 
 /** The tables that come with the app, and the kitchens to try it with. */
 export interface Starter extends BeginningsFile {
@@ -79,17 +80,23 @@ export function withGerman(foods: FoodTable, names: FoodNames): FoodTable {
   );
 }
 
-/** Loads all that a new kitchen begins with, in a language, likewise. */
+/** Loads all that a new kitchen begins with in a language, likewise. */
 export function loadStarter(language: Language): Promise<Starter> {
   const known = loadingStarter.get(language);
   if (known !== undefined) return known;
-  const fresh = Promise.all([loadTablesIn(language), fetchStarter("beginnings.json")]).then(([tables, beginnings]) => ({
+  const fresh = Promise.all([loadTablesIn(language), loadBeginnings(language)]).then(([tables, beginnings]) => ({
     tables,
-    ...(beginnings as BeginningsFile),
+    ...beginnings,
   }));
   loadingStarter.set(language, fresh);
   fresh.catch(() => loadingStarter.delete(language));
   return fresh;
+}
+
+async function loadBeginnings(language: Language): Promise<BeginningsFile> {
+  if (language === "en") return (await fetchStarter("beginnings.json")) as BeginningsFile;
+  const files = await Promise.all([fetchStarter("beginnings.json"), fetchStarter(`beginnings.${language}.json`)]);
+  return layPhrases(files[0] as BeginningsFile, files[1] as Phrases);
 }
 
 /** The tables of their files. Asking it what cooking leaves throws where the retention factors are none, which the build has checked. */
