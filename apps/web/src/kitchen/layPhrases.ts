@@ -1,5 +1,3 @@
-import type { BeginningsFile } from "./loadStarter.ts";
-
 /** What is said in another language of what a new kitchen begins with, by what is said in English. */
 export type Phrases = Readonly<Record<string, string>>;
 
@@ -15,11 +13,17 @@ interface Worded {
   readonly packs: readonly Labelled[];
 }
 
+/** What a new kitchen begins with, as far as it is told here. */
+interface Beginnings {
+  readonly kitchens: readonly { readonly name: string; readonly content: unknown }[];
+  readonly shops: { readonly packs: readonly Labelled[] };
+}
+
 /**
  * What a new kitchen begins with in another language: names and notes of the demo kitchens, labels of packs. From then on these are
  * the kitchen's own, so that they stay as they are. Names of shops and brands are invented and the same in every language.
  */
-export function layPhrases({ kitchens, shops }: BeginningsFile, phrases: Phrases): BeginningsFile {
+export function layPhrases<Begun extends Beginnings>(begun: Begun, phrases: Phrases): Begun {
   const tell = (text: string): string => phrases[text] ?? text;
   const tellPacks = <Pack extends Labelled>(packs: readonly Pack[]): Pack[] =>
     packs.map((pack) => ({ ...pack, label: tellLabel(pack.label, phrases) }));
@@ -30,7 +34,9 @@ export function layPhrases({ kitchens, shops }: BeginningsFile, phrases: Phrases
     eaters: kitchen.eaters.map((eater) => ({ ...eater, name: tell(eater.name) })),
     packs: tellPacks(kitchen.packs),
   });
+  const { kitchens, shops } = begun;
   return {
+    ...begun,
     kitchens: kitchens.map(({ name, content }) => ({ name, content: tellKitchen(content as Worded) })),
     shops: { ...shops, packs: tellPacks(shops.packs) },
   };
