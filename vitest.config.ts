@@ -42,6 +42,8 @@ export default defineConfig({
           name: "app",
           // Each file has a browser and profiles of its own, so these go among the others: a page often leaves a core idle.
           include: ["e2e/app/*.test.ts"],
+          // What could be left behind is in that browser; a worker loads what drives it once for all of its files.
+          isolate: false,
           globalSetup: ["./e2e/app/setUp.ts"],
           expect: { poll: { timeout: 15_000 } },
         },

@@ -8,7 +8,7 @@ const roots = [];
 
 /** Writes a small house into a folder of its own; paths starting with a folder of the library stand in the library. */
 function build(files) {
-  const root = mkdtempSync(join(tmpdir(), "house-"));
+  const root = mkdtempSync(join(tmpdir(), "halfloaf-house-"));
   roots.push(root);
   const write = (path, text) => {
     mkdirSync(dirname(join(root, path)), { recursive: true });

@@ -1,4 +1,4 @@
-import { goTo, openApp, SCREENS, SIZES, seeScreen } from "@halfloaf/e2e/openApp";
+import { goTo, ON_DEVICE, openApp, SCREENS, SIZES, seeScreen } from "@halfloaf/e2e/openApp";
 import { en } from "@halfloaf/web/words";
 import { de } from "@halfloaf/web/words/de";
 import { furtherEn } from "@halfloaf/web/words/further";
@@ -147,7 +147,7 @@ const ACTS: readonly Tap[] = [
  * and the main acts are done, each so many times. The first time a screen opens its script has to come as well.
  */
 export async function measureTaps(browser: Browser, url: string, repeats: number): Promise<TapTimes[]> {
-  const { context, page } = await openApp(browser, url, { viewport: SIZES.laptop });
+  const { context, page } = await openApp(browser, url, { viewport: SIZES.laptop, ...ON_DEVICE });
   try {
     // What runs this file names functions by a function of its own, which no page has.
     await context.addInitScript("globalThis.__name = (value) => value");

@@ -4,6 +4,7 @@ import {
   keepState,
   makeDemo,
   meetScreen,
+  ON_DEVICE,
   openApp,
   planDays,
   SCREENS,
@@ -61,12 +62,12 @@ async function measureStarts(browser: Browser, url: string, repeats: number): Pr
   const [first, offline]: [number[], number[]] = [[], []];
   for (let repeat = 0; repeat < repeats; repeat++) {
     const from = performance.now();
-    const { context, page } = await openApp(browser, url);
+    const { context, page } = await openApp(browser, url, ON_DEVICE);
     await page.getByRole("main").getByRole("heading", { level: 1 }).first().waitFor();
     first.push(performance.now() - from);
     await context.close();
   }
-  const { context, page } = await openApp(browser, url);
+  const { context, page } = await openApp(browser, url, ON_DEVICE);
   await makeDemo(page, "one-ring");
   await waitUntilKept(page);
   await context.setOffline(true);

@@ -22,8 +22,7 @@ describe.skipIf(!hasBrowser)("for everyone", () => {
       const { page, context, errors } = await open({ viewport, colorScheme });
       const faults: Record<string, string[]> = {};
       for (const screen of screens) {
-        await page.goto(SCREENS[screen]);
-        await seeScreen(page);
+        await goTo(page, screen);
         const found = await judgePage(page);
         if (found.length > 0) faults[screen] = found;
       }

@@ -5,7 +5,7 @@ import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, openApp, reloadPage, SIZES } from "./openApp.ts";
+import { goTo, ON_DEVICE, openApp, reloadPage, SIZES } from "./openApp.ts";
 
 const FROZEN = new URL("../../packages/halfloaf/src/kitchen/record/frozen/kitchen-1.json", import.meta.url);
 const { first } = furtherEn;
@@ -18,7 +18,7 @@ describe.skipIf(!hasBrowser)("a first use", () => {
   afterAll(() => browser?.close());
 
   test.each(Object.entries(SIZES))("of four pages on a %s leads to a plan on the screen", async (_, viewport) => {
-    const { page, context, errors } = await openApp(browser, inject("appUrl"), { viewport });
+    const { page, context, errors } = await openApp(browser, inject("appUrl"), { viewport, ...ON_DEVICE });
     await page.getByRole("button", { name: en.first.make }).click();
     for (const title of first.steps) {
       await page.getByRole("heading", { level: 1, name: title, exact: true }).waitFor();

@@ -19,7 +19,7 @@ export async function judgePage(page: Page): Promise<string[]> {
     const height = await page.evaluate(() => document.documentElement.scrollHeight);
     await page.setViewportSize({ width: before.width, height: Math.max(before.height, height) });
   }
-  await page.evaluate(AXE);
+  if (!(await page.evaluate(() => "axe" in window))) await page.evaluate(AXE);
   const { violations } = await page.evaluate(
     (values) =>
       (window as unknown as { axe: { run(options: object): Promise<AxeResults> } }).axe.run({

@@ -3,7 +3,7 @@ import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, makeDemo, openApp, openAt, planDays, SCREENS, seeScreen, waitUntilKept } from "./openApp.ts";
+import { goTo, makeDemo, ON_DEVICE, openApp, openAt, planDays, SCREENS, seeScreen, waitUntilKept } from "./openApp.ts";
 
 describe.skipIf(!hasBrowser)("without a network", () => {
   let browser: Browser;
@@ -13,7 +13,7 @@ describe.skipIf(!hasBrowser)("without a network", () => {
   afterAll(() => browser?.close());
 
   test("the first visit is enough to plan, shop, cook and account, to load anew, for another tab and for every screen", async () => {
-    const { page, context, errors } = await openApp(browser, inject("appUrl"));
+    const { page, context, errors } = await openApp(browser, inject("appUrl"), ON_DEVICE);
     await waitUntilKept(page);
     await context.setOffline(true);
     await page.reload();

@@ -36,17 +36,23 @@ export function keepState(context: BrowserContext): Promise<KeptState> {
   return context.storageState({ indexedDB: true });
 }
 
-/** Opens the app as a new visitor, or as one who has been there; with `now`, its clock goes on from that local time. */
-export async function openApp(
-  browser: Browser,
-  url: string,
-  { now, ...options }: BrowserContextOptions & { readonly storageState?: KeptState; readonly now?: string } = {},
-): Promise<OpenApp> {
+/** How the app is opened: as one who has been there, and with a clock that goes on from that local time. */
+export type OpenOptions = BrowserContextOptions & { readonly storageState?: KeptState; readonly now?: string };
+
+/** An option of `openApp`: the app keeps itself on the device by its service worker. */
+export const ON_DEVICE = { serviceWorkers: "allow" } as const;
+
+/**
+ * Opens the app as a new visitor, or as one who has been there; with `now`, its clock goes on from that local time. It keeps
+ * itself on the device only with `ON_DEVICE`: to fetch and keep every file takes more of the processor than most tests do.
+ */
+export async function openApp(browser: Browser, url: string, { now, ...options }: OpenOptions = {}): Promise<OpenApp> {
   const context = await browser.newContext({
     baseURL: url,
     locale: "en-IE",
     viewport: SIZES.phone,
     hasTouch: options.viewport?.width === SIZES.phone.width,
+    serviceWorkers: "block",
     ...options,
   });
   context.setDefaultTimeout(60_000);
@@ -124,7 +130,7 @@ export async function seeScreen(page: Page, words = en): Promise<void> {
   await page.getByText(words.shell.loading).waitFor({ state: "detached" });
 }
 
-/** Waits until the app is kept on the device and serves this page. */
+/** Waits until the app is kept on the device and serves this page, which takes `ON_DEVICE`. */
 export async function waitUntilKept(page: Page): Promise<void> {
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;

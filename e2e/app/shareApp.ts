@@ -3,7 +3,15 @@ import { en } from "@halfloaf/web/words";
 import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, Locator, Page } from "playwright-core";
 import { expect, inject } from "vitest";
-import { goTo, type KeptState, type OpenApp, openApp, seeScreen, waitUntilOnDisk } from "./openApp.ts";
+import {
+  goTo,
+  type KeptState,
+  type OpenApp,
+  type OpenOptions,
+  openApp,
+  seeScreen,
+  waitUntilOnDisk,
+} from "./openApp.ts";
 
 const { sharing } = furtherEn;
 
@@ -14,8 +22,8 @@ function plannedAt(origin: string): KeptState {
 }
 
 /** A phone with the planned kitchen, shared on that server, which has all of it. */
-export async function openKeeper(browser: Browser, host: TestHost): Promise<OpenApp> {
-  const keeper = await openApp(browser, host.url, { storageState: plannedAt(host.url) });
+export async function openKeeper(browser: Browser, host: TestHost, options?: OpenOptions): Promise<OpenApp> {
+  const keeper = await openApp(browser, host.url, { storageState: plannedAt(host.url), ...options });
   await openPart(keeper.page);
   await keeper.page.getByRole("button", { name: sharing.share }).click();
   await seeState(keeper.page, "together");
@@ -28,15 +36,16 @@ export async function openGuest(
   host: TestHost,
   keeper: OpenApp,
   role: "keeper" | "cook" | "reader",
+  options?: OpenOptions,
 ): Promise<OpenApp> {
-  const guest = await openVisitor(browser, host);
+  const guest = await openVisitor(browser, host, options);
   await join(guest.page, await invite(keeper.page, role));
   return guest;
 }
 
 /** A laptop that has nothing of the app yet. */
-export function openVisitor(browser: Browser, host: TestHost): Promise<OpenApp> {
-  return openApp(browser, host.url, { viewport: { width: 1280, height: 800 } });
+export function openVisitor(browser: Browser, host: TestHost, options?: OpenOptions): Promise<OpenApp> {
+  return openApp(browser, host.url, { viewport: { width: 1280, height: 800 }, ...options });
 }
 
 /** Waits until the page says that its device stands so to the server. */

@@ -10,7 +10,7 @@ import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, type OpenApp, reloadPage, waitUntilKept } from "./openApp.ts";
+import { goTo, ON_DEVICE, type OpenApp, reloadPage, waitUntilKept } from "./openApp.ts";
 import {
   agree,
   beginJoining,
@@ -81,8 +81,8 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
 
   test("goes on at both while the server is stopped; both agree once it is back, and the last of a lot used twice is to be counted", async () => {
     const first = await startLasting("stopped.sqlite");
-    const keeper = await openKeeper(browser, first);
-    const cook = await openGuest(browser, first, keeper, "cook");
+    const keeper = await openKeeper(browser, first, ON_DEVICE);
+    const cook = await openGuest(browser, first, keeper, "cook", ON_DEVICE);
     const apps = [keeper, cook];
     for (const { page } of apps) {
       await waitUntilKept(page);
@@ -121,8 +121,8 @@ describe.skipIf(!hasBrowser)("a kitchen that is shared", () => {
   test("gets back what a device may not do any more, with the reason: dropped there, or offered again once it may", async () => {
     const path = joinPath(folder, "returned.sqlite");
     const first = await startLasting("returned.sqlite");
-    const keeper = await openKeeper(browser, first);
-    const cook = await openGuest(browser, first, keeper, "cook");
+    const keeper = await openKeeper(browser, first, ON_DEVICE);
+    const cook = await openGuest(browser, first, keeper, "cook", ON_DEVICE);
     // What a tick brings on the page is loaded by then; without a server that takes an app that is kept.
     for (const { page } of [keeper, cook]) {
       await waitUntilKept(page);

@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage } from "./judgePage.ts";
-import { openApp, openAt, SIZES } from "./openApp.ts";
+import { type OpenApp, openApp, openAt, SIZES } from "./openApp.ts";
 
 /** What stands open on a screen: where it is, and what is touched there, found by its place so that it goes in any language. */
 interface State {
@@ -142,26 +142,27 @@ describe.skipIf(!hasBrowser)("whatever stands open keeps WCAG 2.2 AA", () => {
   });
   afterAll(() => browser?.close());
 
-  test.each([
+  describe.each([
     ["on a phone, in English and light", { viewport: SIZES.phone, colorScheme: "light" }],
     ["on a laptop, in German and dark", { viewport: SIZES.laptop, colorScheme: "dark", locale: "de-DE" }],
-  ] as const)("%s", async (_, options) => {
-    const { page, context, errors } = await openApp(browser, inject("appUrl"), {
-      storageState: inject("planned"),
-      ...options,
+  ] as const)("%s", (_, options) => {
+    let app: OpenApp;
+    beforeAll(async () => {
+      app = await openApp(browser, inject("appUrl"), { storageState: inject("planned"), ...options });
     });
-    const faults: Record<string, string[]> = {};
-    for (const { name, path, touch } of STATES) {
+    afterAll(async () => {
+      await app?.context.close();
+    });
+
+    test.each(STATES.map((state) => [state.name, state] as const))("%s", async (_, { path, touch }) => {
+      const { page, errors } = app;
       await openAt(page, path);
       await page.evaluate(openDetails);
       await touch?.(page);
       await page.evaluate(settle);
-      const found = await judgePage(page);
-      if (found.length > 0) faults[name] = found;
-    }
-    expect(faults).toEqual({});
-    expect(errors).toEqual([]);
-    await context.close();
+      expect(await judgePage(page)).toEqual([]);
+      expect(errors).toEqual([]);
+    });
   });
 });
 

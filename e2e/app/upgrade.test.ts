@@ -6,7 +6,7 @@ import { en } from "@halfloaf/web/words";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, type KeptState, openApp, reloadPage, SCREENS, seeScreen, waitUntilKept } from "./openApp.ts";
+import { goTo, type KeptState, ON_DEVICE, openApp, reloadPage, SCREENS, seeScreen, waitUntilKept } from "./openApp.ts";
 import { saveBackup } from "./saveBackup.ts";
 import { serveApp } from "./serveApp.ts";
 
@@ -49,7 +49,7 @@ describe.skipIf(!hasBrowser)("an app that is newer than what was there", () => {
     cpSync(buildApp(), folder, { recursive: true });
     const served = await serveApp(folder);
     const storageState = atOrigin(inject("planned"), served.url);
-    const { page, context, errors } = await openApp(browser, served.url, { storageState });
+    const { page, context, errors } = await openApp(browser, served.url, { storageState, ...ON_DEVICE });
     await waitUntilKept(page);
     await goTo(page, "buying");
     const box = (at: number) => page.locator(".buying-line").nth(at).getByRole("checkbox");

@@ -13,7 +13,7 @@ import {
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { goTo, makeDemo, type OpenApp, openApp, planDays, reloadPage } from "./openApp.ts";
+import { goTo, makeDemo, ON_DEVICE, type OpenApp, openApp, planDays, reloadPage } from "./openApp.ts";
 import { saveBackup } from "./saveBackup.ts";
 
 const { accounts, kitchen, mended, otherwise, save, saved, shelf, stove, untold } = furtherEn;
@@ -30,7 +30,7 @@ describe.skipIf(!hasBrowser)(
     const noted = { stockMinor: 0, paidMinor: 0, wastedMinor: 0 };
     beforeAll(async () => {
       browser = await openBrowser();
-      app = await openApp(browser, inject("appUrl"), { now: `${MONDAY}T08:00:00` });
+      app = await openApp(browser, inject("appUrl"), { now: `${MONDAY}T08:00:00`, ...ON_DEVICE });
     });
     afterAll(() => browser?.close());
 

@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { env, execPath } from "node:process";
 import { fileURLToPath } from "node:url";
@@ -23,12 +24,15 @@ export function buildApp(): string {
   const isCurrent = existsSync(join(folder, "sw.js")) && existsSync(stamp) && readFileSync(stamp, "utf8") === hash;
   if (isCurrent) return folder;
   const vite = join(root, "node_modules", "vite", "bin", "vite.js");
+  // The bundler of the service worker leaves what it writes on its way.
+  const scratch = mkdtempSync(join(tmpdir(), "halfloaf-build-"));
   const { status } = spawnSync(execPath, ["--import", "tsx", vite, "build", "--logLevel", "warn"], {
     cwd: app,
     // A test runner sets another, which would make it an app for the workshop.
-    env: { ...env, NODE_ENV: "production" },
+    env: { ...env, NODE_ENV: "production", TMPDIR: scratch, TEMP: scratch, TMP: scratch },
     stdio: "inherit",
   });
+  rmSync(scratch, { recursive: true });
   if (status !== 0) throw new Error("the app could not be built");
   writeFileSync(stamp, hash);
   return folder;
