@@ -18,7 +18,7 @@ export async function measureProof(
   const gaps = new Map<number, number | undefined>();
   const sketchGaps = new Map<number, number | undefined>();
   for (const s of seconds) {
-    const costMinor = costs.get(s);
+    const costMinor = costs.get(s)?.[0];
     const proof = await proveBound(problem, {
       seconds: s,
       ...(costMinor !== undefined && { incumbentMinor: costMinor }),

@@ -9,7 +9,8 @@ import { measurePace, timeSearch } from "./timeSearch.ts";
 export interface SearchRow {
   readonly instance: Instance;
   readonly firstS: number | undefined;
-  readonly costs: ReadonlyMap<number, number | undefined>;
+  /** Money of the plan of each search, first that from the seed of the problem. */
+  readonly costs: ReadonlyMap<number, readonly (number | undefined)[]>;
   readonly sketchFirstS: number | undefined;
   readonly sketchCosts: ReadonlyMap<number, number | undefined>;
   /** Money of the cheapest plan seen in this run; absent while there is none. */
@@ -17,28 +18,38 @@ export interface SearchRow {
   readonly bestPlan: MenuPlan | undefined;
 }
 
+/** Seeds of several searches of one problem lie so far apart, so that each problem has its own. */
+const BETWEEN_SEEDS = 10_000;
+
+/** How a problem is searched. */
+export interface SearchPlan {
+  /** Times of the searches, each a search of its own. */
+  readonly seconds: readonly number[];
+  /** Searches of each time, from as many seeds. */
+  readonly searches: number;
+  /** Seconds of one more search, for the best plan known; 0 = none. */
+  readonly bestS: number;
+  readonly sketch: Sketch | undefined;
+}
+
 /**
- * Searches for each of the times, each a search of its own, and longer from another seed for the best plan known.
- * Throws where the judge finds a fault in a plan.
+ * Searches for each of the times, and longer from another seed for the best plan known. Throws where the judge finds a fault
+ * in a plan.
  */
-export function measureSearch(
-  instance: Instance,
-  seconds: readonly number[],
-  bestSeconds: number,
-  sketch: Sketch | undefined,
-): SearchRow {
+export function measureSearch(instance: Instance, { seconds, searches, bestS, sketch }: SearchPlan): SearchRow {
   const { problem, seed } = instance;
   const pace = measurePace(problem);
-  const found = seconds.map((s) => timeSearch(problem, seed, s, pace));
+  const seeds = Array.from({ length: searches }, (_, i) => seed + i * BETWEEN_SEEDS);
+  const found = seconds.map((s) => seeds.map((each) => timeSearch(problem, each, s, pace)));
   const peers = seconds.map((s) => sketch?.search(problem, seed, s));
-  const all = bestSeconds > 0 ? [...found, timeSearch(problem, seed + 1000, bestSeconds, pace)] : found;
+  const all = [...found.flat(), ...(bestS > 0 ? [timeSearch(problem, seed + 1000, bestS, pace)] : [])];
   const costOf = (costMinor: number | undefined): number => costMinor ?? Number.POSITIVE_INFINITY;
   const best = all.reduce((least, one) => (costOf(one.costMinor) < costOf(least.costMinor) ? one : least));
   for (const { plan } of all) if (plan) assertSound(instance, plan);
   return {
     instance,
-    firstS: found[0]?.firstS,
-    costs: new Map(seconds.map((s, i) => [s, found[i]?.costMinor])),
+    firstS: found[0]?.[0]?.firstS,
+    costs: new Map(seconds.map((s, i) => [s, (found[i] ?? []).map(({ costMinor }) => costMinor)])),
     sketchFirstS: peers[0]?.firstS,
     sketchCosts: new Map(seconds.map((s, i) => [s, peers[i]?.costMinor])),
     bestMinor: best.costMinor,
@@ -51,18 +62,21 @@ function assertSound({ name, problem }: Instance, plan: MenuPlan): void {
   if (fault) throw new Error(`${name}: the judge finds ${fault.code} in a plan of the search`);
 }
 
-/** First plan, and how much dearer than the best known the plans are, over the problems of a group. */
+/** First plan, and how much dearer than the best known the plans of all searches are, over the problems of a group. */
 export function summariseSearch(rows: readonly SearchRow[], seconds: readonly number[]) {
   const quality = seconds.map((s) => {
-    const over = rows.map(({ costs, bestMinor }) => {
-      const ratio = ratioOf(costs.get(s), bestMinor);
-      return ratio === undefined ? undefined : 100 * (ratio - 1);
-    });
-    const ratios = rows.map(({ costs, sketchCosts }) => ratioOf(costs.get(s), sketchCosts.get(s)));
+    const over = rows.flatMap(({ costs, bestMinor }) =>
+      (costs.get(s) ?? [undefined]).map((cost) => {
+        const ratio = ratioOf(cost, bestMinor);
+        return ratio === undefined ? undefined : 100 * (ratio - 1);
+      }),
+    );
+    const ratios = rows.map(({ costs, sketchCosts }) => ratioOf(costs.get(s)?.[0], sketchCosts.get(s)));
     return [`${s}s`, { overBestPct: spreadOf(over), costRatioToSketch: medianOf(ratios) }] as const;
   });
   return {
     instances: rows.length,
+    searches: rows[0]?.costs.get(seconds[0] ?? 0)?.length ?? 0,
     firstS: spreadOf(rows.map(({ firstS }) => firstS)),
     firstRatioToSketch: medianOf(rows.map(({ firstS, sketchFirstS }) => ratioOf(firstS, sketchFirstS))),
     quality: Object.fromEntries(quality),

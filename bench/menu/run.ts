@@ -5,7 +5,7 @@ import { generateProblem, type Size } from "./generateProblem.ts";
 import { type Instance, readInstances, seedInstances, seedLongInstances } from "./Instance.ts";
 import { layRow, type TableRow, type TargetName } from "./layTable.ts";
 import { measureProof, type ProofRow, summariseProof } from "./measureProof.ts";
-import { measureSearch, type SearchRow, summariseSearch } from "./measureSearch.ts";
+import { measureSearch, type SearchPlan, type SearchRow, summariseSearch } from "./measureSearch.ts";
 import { measureShortList, type ShortListRow, summariseShortList } from "./measureShortList.ts";
 import { benchReasons } from "./reasons.ts";
 import { benchReplan } from "./replan.ts";
@@ -18,12 +18,9 @@ const SHORT_LIST_S = [1, 5];
 const FRESH_S = 2;
 
 /** What the command line asked for. */
-interface Wish {
+interface Wish extends SearchPlan {
   readonly seeds: number;
-  readonly seconds: readonly number[];
-  readonly bestS: number;
   readonly parts: ReadonlySet<string>;
-  readonly sketch: Sketch | undefined;
 }
 
 /** The figures of one group of problems. */
@@ -35,14 +32,15 @@ interface Group {
 
 /** Searches all problems of a group, and proves where asked. */
 async function measureGroup(instances: readonly Instance[], wish: Wish, proves: boolean): Promise<Group> {
-  const { seconds, bestS, sketch, parts } = wish;
+  const { seconds, sketch, parts } = wish;
   const searches: SearchRow[] = [];
   const proofs: ProofRow[] = [];
   const lists: ShortListRow[] = [];
   for (const instance of instances) {
-    const row = measureSearch(instance, seconds, bestS, fits(instance) ? sketch : undefined);
+    const peer = fits(instance) ? sketch : undefined;
+    const row = measureSearch(instance, { ...wish, sketch: peer });
     searches.push(row);
-    if (proves && parts.has("gap")) proofs.push(await measureProof(row, seconds, fits(instance) ? sketch : undefined));
+    if (proves && parts.has("gap")) proofs.push(await measureProof(row, seconds, peer));
     if (proves && parts.has("short")) lists.push(await measureShortList(row, SHORT_LIST_S));
     tellRow(row, proofs.at(-1), lists.at(-1));
   }
@@ -140,6 +138,7 @@ function readWish() {
       parts: { type: "string", default: "search,gap,short,replan,reasons,long" },
       seeds: { type: "string" },
       seconds: { type: "string", default: "2,10" },
+      searches: { type: "string", default: "1" },
       best: { type: "string", default: "20" },
       sketch: { type: "string", default: "../shared/trials/menu" },
       clock: { type: "string", default: "wall" },
@@ -150,6 +149,7 @@ function readWish() {
     seeds: Number(values.seeds ?? (values.quick ? 1 : 5)),
     sizes: values.sizes.split(",") as Size[],
     seconds: values.seconds.split(",").map(Number),
+    searches: Number(values.searches),
   };
 }
 
@@ -158,7 +158,8 @@ async function main(): Promise<void> {
   if (asked.clock === "processor") useProcessorClock();
   const sketch = await loadSketch(asked.sketch);
   const parts = new Set(asked.parts.split(","));
-  const wish: Wish = { seeds: asked.seeds, seconds: asked.seconds, bestS: Number(asked.best), parts, sketch };
+  const { seeds, seconds, searches, best } = asked;
+  const wish: Wish = { seeds, seconds, searches, bestS: Number(best), parts, sketch };
   await warmUp(sketch);
   const { groups, table } = asked.instances
     ? { groups: { instances: await measureGroup(readInstances(asked.instances), wish, true) }, table: [] }

@@ -1,5 +1,5 @@
 import { createRandomSource, type RandomSource } from "../../quantity/index.ts";
-import type { MenuProblem } from "../problem.ts";
+import type { MenuProblem, MenuTrip } from "../problem.ts";
 import { Candidates } from "./Candidates.ts";
 import { ChangeList } from "./ChangeList.ts";
 import type { TimeTogether } from "./CookedAtOnce.ts";
@@ -156,17 +156,25 @@ export class Annealing {
 
   /**
    * One trip to be made or left out, or two to be exchanged; empty = nothing. Once there is a plan, one more than
-   * allowed may be tried at its penalty, to pass from one set of trips to another.
+   * allowed may be tried at its penalty, to pass from one set of trips to another. Of no more trips than are
+   * allowed, one that takes neither money nor minutes is only ever left out for another, as nothing is dearer with it.
    */
   private proposeTrips(): readonly number[] {
     const { tripMade } = this.state;
     const trip = this.pick(tripMade.length);
     const made = tripMade[trip] === 1;
     const most = this.rules.mostTrips + (this.best ? 1 : 0);
-    const free = made || countMade(tripMade) < most;
-    const other = !free || (made && this.random() < EXCHANGE) ? this.pickTrip(made ? 0 : 1) : -1;
+    const count = countMade(tripMade);
+    const free = made || count < most;
+    const isKept = made && count <= this.problem.limits.maxTrips && this.costsNothing(trip);
+    const other = !free || isKept || (made && this.random() < EXCHANGE) ? this.pickTrip(made ? 0 : 1) : -1;
     if (other >= 0) return [trip, other];
-    return free ? [trip] : [];
+    return free && !isKept ? [trip] : [];
+  }
+
+  private costsNothing(trip: number): boolean {
+    const { costMinor, minutes } = this.problem.trips[trip] as MenuTrip;
+    return costMinor === 0 && minutes === 0;
   }
 
   /** A trip that is made (1) or not (0), or -1 where there is none. */
