@@ -18,5 +18,5 @@ export function tellAmount(
     isCounted ? formats.parts(value * times) : formats.number(value * times, value * times < 10 ? 2 : 0);
   const value = "value" in amount ? number(amount.value) : `${number(amount.from)}–${number(amount.to)}`;
   if (amount.unit !== "piece") return `${value} ${further.dishes.units[amount.unit]}`;
-  return amount.size === undefined ? value : `${value} (${amount.size})`;
+  return amount.size === undefined ? value : `${value} (${further.dishes.sizeOf(amount.size)})`;
 }

@@ -1,4 +1,5 @@
 import { Dish } from "halfloaf/dish";
+import { namesOf } from "halfloaf/food";
 import { type Issue, parseWith } from "halfloaf/quantity";
 import { type Field, reckoned, told } from "../method/DraftStep.ts";
 import type { NamedMaking } from "../method/matchMakings.ts";
@@ -27,7 +28,7 @@ export function draftDish(text: DishText, options: DraftOptions): DishDraft {
     text.makings.filter((passage) => !isTooLong(passage)),
     options,
   );
-  const method = readMethod(text.method, namesOf(makings, options));
+  const method = readMethod(text.method, nameMakings(makings, options));
   const { portions, text: yieldText } = readYield(text.yields);
   const statedMinutes = readStatedMinutes(text.times);
   const main = reckonMain(makings, options.foods);
@@ -72,11 +73,11 @@ function isTooLong({ text }: Passage): boolean {
 }
 
 /** What each making may be called in the method: its own name, its alternatives', the table's names of its food. */
-function namesOf(makings: readonly DraftMaking[], { foods }: DraftOptions): NamedMaking[] {
+function nameMakings(makings: readonly DraftMaking[], { foods }: DraftOptions): NamedMaking[] {
   return makings.map(({ name, line, food, passage: { heading } }) => {
     const row = food === undefined ? undefined : foods.get(food.value);
     const others = line?.choices.slice(1).map((choice) => choice.name.text) ?? [];
-    const names = [name, ...others, ...(row === undefined ? [] : [...row.names.british, ...row.names.american])];
+    const names = [name, ...others, ...(row === undefined ? [] : namesOf(row))];
     return heading === undefined ? { names } : { names, heading };
   });
 }

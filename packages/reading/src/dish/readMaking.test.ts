@@ -25,6 +25,20 @@ describe("a line that joins two foods", () => {
   });
 });
 
+test.each([
+  ["250 g Mehl", "flour-plain", { value: 250, unit: "g" }],
+  ["2 EL Öl", "vegetable-oil", { value: 2, unit: "[tbs_m]" }],
+  ["3 Eier", "egg", { value: 3, unit: "piece" }],
+  ["1 Dose Kichererbsen, abgetropft", "chickpeas-tinned", undefined],
+  ["2 Zehen Knoblauch, gehackt", "garlic", { value: 2, unit: "piece", size: "clove" }],
+  ["1,5 kg Kartoffeln", "potato", { value: 1.5, unit: "kg" }],
+  ["1 Prise Salz", "salt", undefined],
+])("a German line is read: %s", (line, food, amount) => {
+  const [making] = read(line);
+  expect(making?.food?.value).toBe(food);
+  if (amount !== undefined) expect(making?.amount?.value).toEqual(amount);
+});
+
 describe("what is optional", () => {
   test("is so by its line, by its heading or, as a guess, by what it is for", () => {
     const [oil, parsley, dill, leek] = read(

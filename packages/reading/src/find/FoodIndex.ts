@@ -1,7 +1,6 @@
 import type { Food } from "halfloaf/food";
-import { foldWords } from "./foldWords.ts";
-import { FOOD_SYNONYMS, type FoodSynonym, type Standing } from "./foodSynonyms.ts";
-import { IDLE_WORDS, KEPT_WORDS } from "./foodWords.ts";
+import type { FoodSynonym, Standing } from "./foodSynonyms.ts";
+import { ENGLISH, GERMAN, type Tongue } from "./Tongue.ts";
 
 /** What of a food an index needs. */
 export type NamedFood = Pick<Food, "id" | "group" | "names">;
@@ -25,16 +24,23 @@ export interface FoodName {
   readonly near: boolean;
 }
 
-/** The names of a food table, to be searched by `findFood`. Made once for a table. */
+/** The names of a food table, to be searched by `findFood`: the English ones, and apart from them the German. Made once for a table. */
 export class FoodIndex {
   readonly names: readonly FoodName[];
+  /** How names and what is asked are taken apart. */
+  readonly tongue: Tongue;
+  readonly #foods: readonly NamedFood[];
+  #german: FoodIndex | undefined;
   readonly #byWord = new Map<string, FoodName[]>();
   readonly #lengths = new Map<string, string[]>();
 
-  constructor(foods: Iterable<NamedFood>) {
+  constructor(foods: Iterable<NamedFood>, tongue = ENGLISH) {
     const byId = new Map<string, NamedFood>();
     for (const food of foods) byId.set(food.id, food);
-    this.names = [...[...byId.values()].flatMap(namesOf), ...synonymsOf(byId)];
+    this.tongue = tongue;
+    this.#foods = [...byId.values()];
+    const named = this.#foods.flatMap(tongue === GERMAN ? namesDeOf : namesOf);
+    this.names = [...named, ...synonymsOf(byId, tongue)];
     for (const name of this.names) {
       for (const word of new Set([...name.words, ...name.qualifiers])) this.#add(word, name);
     }
@@ -42,6 +48,12 @@ export class FoodIndex {
       const key = word.slice(0, 1);
       this.#lengths.set(key, [...(this.#lengths.get(key) ?? []), word]);
     }
+  }
+
+  /** The German names of the same foods; those a cook wrote down once stand among the English ones alone. Made when first asked for. */
+  get german(): FoodIndex {
+    this.#german ??= new FoodIndex(this.#foods, GERMAN);
+    return this.#german;
   }
 
   #add(word: string, name: FoodName): void {
@@ -68,20 +80,31 @@ export class FoodIndex {
 }
 
 function namesOf(food: NamedFood): FoodName[] {
-  const [first = ""] = food.names.british;
-  const keptByFood = readableWords(first).filter((word) => KEPT_WORDS.has(word));
-  const british = food.names.british.map((name, rank) => toFoodName(food, name, rank, keptByFood, "british"));
-  const american = food.names.american.map((name, rank) => toFoodName(food, name, rank, keptByFood, "american"));
+  const kept = keptOf(food.names.british[0], ENGLISH);
+  const british = food.names.british.map((name, rank) => toFoodName(food, name, rank, kept, "british", ENGLISH));
+  const american = food.names.american.map((name, rank) => toFoodName(food, name, rank, kept, "american", ENGLISH));
   return [...british, ...american].filter(({ words }) => words.length > 0);
 }
 
-function synonymsOf(byId: ReadonlyMap<string, NamedFood>): FoodName[] {
-  return FOOD_SYNONYMS.flatMap(({ synonyms }) => synonyms).flatMap((synonym: FoodSynonym) => {
+function namesDeOf(food: NamedFood): FoodName[] {
+  const { german = [] } = food.names;
+  const kept = keptOf(german[0], GERMAN);
+  return german
+    .map((name, rank) => toFoodName(food, name, rank, kept, "both", GERMAN))
+    .filter(({ words }) => words.length > 0);
+}
+
+function keptOf(first = "", { fold, kept }: Tongue): string[] {
+  return fold(first).filter((word) => kept.has(word));
+}
+
+function synonymsOf(byId: ReadonlyMap<string, NamedFood>, tongue: Tongue): FoodName[] {
+  return tongue.synonyms.flatMap((synonym: FoodSynonym) => {
     const food = byId.get(synonym.food);
     if (!food) return [];
-    const [first = ""] = food.names.british;
-    const kept = readableWords(first).filter((word) => KEPT_WORDS.has(word));
-    const name = toFoodName(food, synonym.name, 0, kept, synonym.english ?? "both");
+    const first = tongue === GERMAN ? food.names.german : food.names.british;
+    const kept = keptOf(first?.[0], tongue);
+    const name = toFoodName(food, synonym.name, 0, kept, synonym.english ?? "both", tongue);
     const when = synonym.when ? { when: synonym.when } : {};
     return [{ ...name, ...when, near: synonym.near ?? false }];
   });
@@ -93,18 +116,20 @@ function toFoodName(
   rank: number,
   keptByFood: readonly string[],
   english: FoodName["english"],
+  tongue: Tongue,
 ): FoodName {
+  const { fold, kept: keeping, idle } = tongue;
   const core = name.replace(/\([^)]*\)/g, " ");
-  const bracketed = foldWords(name.slice(core.trimEnd().length === name.length ? name.length : name.indexOf("(")));
+  const bracketed = fold(name.slice(core.trimEnd().length === name.length ? name.length : name.indexOf("(")));
   const [main = "", ...after] = core.split(",");
-  const words = readableWords(`${after.join(" ")} ${main}`);
-  const kept = [...readableWords(core), ...bracketed].filter((word) => KEPT_WORDS.has(word));
+  const words = fold(`${after.join(" ")} ${main}`);
+  const kept = [...fold(core), ...bracketed].filter((word) => keeping.has(word));
   return {
     food,
     name,
-    words: words.filter((word) => !KEPT_WORDS.has(word)),
-    head: headOf(main),
-    qualifiers: bracketed.filter((word) => !KEPT_WORDS.has(word) && !IDLE_WORDS.has(word)),
+    words: words.filter((word) => !keeping.has(word)),
+    head: headOf(main, tongue),
+    qualifiers: bracketed.filter((word) => !keeping.has(word) && !idle.has(word)),
     kept: kept.length > 0 ? kept : keptByFood,
     english,
     rank,
@@ -112,21 +137,12 @@ function toFoodName(
   };
 }
 
-const MEATS = new Set(["beef", "pork", "lamb", "turkey", "chicken", "veal", "meat"]);
-
-/** The folded words of a name; ground meat is written as mince, which is what British tables call it. */
-export function readableWords(name: string): string[] {
-  const words = foldWords(name);
-  const meat = words.some((word) => MEATS.has(word));
-  return meat ? words.map((word) => (word === "ground" ? "mince" : word)) : words;
+/** The word that says what a name is of: the last before "in", "with" and their like that is no number. */
+export function headOf(name: string, { fold, binding, kept, idle }: Tongue): string {
+  const [before = ""] = name.split(binding);
+  const words = fold(before).filter((word) => !kept.has(word));
+  const own = words.filter((word) => !idle.has(word));
+  return own.findLast((word) => !NUMBER.test(word)) ?? own.at(-1) ?? words.at(-1) ?? "";
 }
 
-const BINDING = /\b(?:in|with|of|from|on|without)\b/i;
-
-/** The word that says what a name is of: the last before "in", "with" and their like. */
-export function headOf(name: string): string {
-  const [before = ""] = name.split(BINDING);
-  const words = readableWords(before).filter((word) => !KEPT_WORDS.has(word));
-  const own = words.filter((word) => !IDLE_WORDS.has(word));
-  return own.at(-1) ?? words.at(-1) ?? "";
-}
+const NUMBER = /^[\d%]+$/;

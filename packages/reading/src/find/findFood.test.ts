@@ -41,6 +41,46 @@ describe("findFood", () => {
     expect(missed).toEqual([]);
   });
 
+  it("finds a food by each of its German names, in capitals and with umlauts and ß spelt out", () => {
+    const spell = (name: string): string =>
+      [...name.toLowerCase()].map((letter) => ({ ä: "ae", ö: "oe", ü: "ue", ß: "ss" })[letter] ?? letter).join("");
+    const missed = foods.flatMap(({ id, names: { german = [] } }) =>
+      german
+        .flatMap((name) => [name, name.toUpperCase(), spell(name)])
+        .filter((name) => !offered(findFood(index, { name })).includes(id))
+        .map((name) => `${id}: ${name}`),
+    );
+    expect(missed).toEqual([]);
+  });
+
+  it("never takes another food silently for the first German name of one", () => {
+    const taken = foods.flatMap(({ id, names: { german = [] } }) => {
+      const finding = findFood(index, { name: german[0] ?? "" });
+      return finding.kind === "found" && finding.best.food !== id ? [`${german[0]}: ${finding.best.food}`] : [];
+    });
+    expect(taken).toEqual([]);
+  });
+
+  it.each([
+    ["Zwiebeln", "onion"],
+    ["gehackte Zwiebeln", "onion"],
+    ["Möhren", "carrot"],
+    ["Mohrrüben", "carrot"],
+    ["Knoblauchzehen", "garlic"],
+    ["festkochende Kartoffeln", "potato"],
+    ["Weizenmehl (Type 405)", "flour-plain"],
+    ["saure Sahne", "soured-cream"],
+    ["getrocknete Linsen", "lentils-brown-dried"],
+    ["Kichererbsen aus der Dose", "chickpeas-tinned"],
+    ["Erdäpfel", "potato"],
+    ["Eier", "egg"],
+  ])("reads German: %s", (name, food) => expect(offered(findFood(index, { name }))[0]).toBe(food));
+
+  it.each(["Hackfleisch", "Käse", "Salat", "Pinienkerne", "Safran", "Rotwein", "Mohn"])(
+    "is not sure of a German name that means several foods, or none of the table: %s",
+    (name) => expect(findFood(index, { name }).kind).not.toBe("found"),
+  );
+
   it("answers the same whatever the case, the order of words before the head and the number", () => {
     const name = (text: string) => offered(findFood(index, { name: text }))[0];
     expect(name("RED BELL PEPPER")).toBe("pepper-red");

@@ -1,7 +1,6 @@
 import { distanceWithin } from "./distanceWithin.ts";
-import { type FoodIndex, type FoodName, headOf, readableWords } from "./FoodIndex.ts";
+import { type FoodIndex, type FoodName, headOf } from "./FoodIndex.ts";
 import type { Standing } from "./foodSynonyms.ts";
-import { CLASS_WORDS, IDLE_WORDS, KEPT_WORDS } from "./foodWords.ts";
 
 /** What is looked for: a name as a line or receipt writes it, and what else is known of it. */
 export interface FoodQuery {
@@ -44,8 +43,32 @@ const MOST_NEAREST = 3;
 // A longer name is a sentence; the rest of its words would tell nothing.
 const MOST_WORDS = 12;
 
-/** Finds the food of a table that a name means. Never guesses silently: what is not sure says so. */
+/**
+ * Finds the food of a table that a name means, among the English names and, where these have none for sure and not all of its words,
+ * among the German ones. Never guesses silently: what is not sure says so.
+ */
 export function findFood(index: FoodIndex, query: FoodQuery): FoodFinding {
+  const english = findAmong(index, query);
+  const { fold, idle } = index.tongue;
+  const words = fold(query.name).filter((word) => !idle.has(word));
+  const known = words.filter((word) => index.namesWith(word).length > 0);
+  if (english.kind === "found" || words.length === 0) return english;
+  const german = findAmong(index.german, query);
+  if (german.kind === "found") return known.length < words.length ? german : alsoOffered(english, german.best);
+  // A word of both languages, as in "beef dripping", makes no German name of it.
+  if (known.length > 0) return english;
+  return (german.nearest[0]?.score ?? 0) > (english.nearest[0]?.score ?? 0) ? german : english;
+}
+
+/** "Germ" is yeast in Austria, and in English part of wheat: then both are offered, the English one first. */
+function alsoOffered(finding: FoodFinding, { score, ...other }: FoodCandidate): FoodFinding {
+  if (finding.nearest.some(({ food }) => food === other.food)) return finding;
+  const most = finding.nearest[0]?.score ?? score;
+  const nearest = [...finding.nearest, { ...other, score: Math.min(most, score) }].sort((a, b) => b.score - a.score);
+  return { ...finding, nearest: nearest.slice(0, MOST_NEAREST) };
+}
+
+function findAmong(index: FoodIndex, query: FoodQuery): FoodFinding {
   const asked = toAsked(index, query);
   const best = new Map<string, Judged>();
   for (const name of candidatesOf(index, asked)) {
@@ -81,21 +104,23 @@ interface Asked {
 }
 
 function toAsked(index: FoodIndex, query: FoodQuery): Asked {
-  const given = joinParted(index, readableWords(query.name).slice(0, MOST_WORDS));
+  const { fold, kept: keeping } = index.tongue;
+  const wordsOf = (texts: readonly string[]): string[] => texts.flatMap((text) => fold(text).slice(0, MOST_WORDS));
+  const given = joinParted(index, fold(query.name).slice(0, MOST_WORDS));
   const said = wordsOf(query.said ?? []);
   const prepared = wordsOf(query.prepared ?? []);
-  const kept = new Set([...given, ...said].filter((word) => KEPT_WORDS.has(word)));
+  const kept = new Set([...given, ...said].filter((word) => keeping.has(word)));
   if (given.includes("powder")) kept.add("ground");
   if (query.tinned) kept.add("tinned");
   const mended = new Map<string, string>();
   const words = given
-    .filter((word) => !KEPT_WORDS.has(word))
+    .filter((word) => !keeping.has(word))
     .map((word) => {
       const near = mend(index, word);
       if (near !== undefined) mended.set(near, word);
       return near ?? word;
     });
-  const head = headOf(query.name);
+  const head = headOf(query.name, index.tongue);
   return {
     words: [...new Set(words)],
     mended,
@@ -106,10 +131,6 @@ function toAsked(index: FoodIndex, query: FoodQuery): Asked {
     standing: query.standing,
     english: query.english,
   };
-}
-
-function wordsOf(texts: readonly string[]): string[] {
-  return texts.flatMap((text) => readableWords(text).slice(0, MOST_WORDS));
 }
 
 /** "chick peas": two words that the table writes as one, where it does not know them both apart. */
@@ -140,7 +161,8 @@ const LEAST_TWICE_MENDED = 8;
 
 /** The word of the table that an unknown word slips from; undefined where it is known or nothing is near enough. */
 function mend(index: FoodIndex, word: string): string | undefined {
-  if (word.length < LEAST_MENDED || index.namesWith(word).length > 0 || IDLE_WORDS.has(word) || CLASS_WORDS.has(word)) {
+  const { idle, classes } = index.tongue;
+  if (word.length < LEAST_MENDED || index.namesWith(word).length > 0 || idle.has(word) || classes.has(word)) {
     return undefined;
   }
   const most = word.length >= LEAST_TWICE_MENDED ? 2 : 1;
@@ -179,7 +201,7 @@ function judge(index: FoodIndex, asked: Asked, name: FoodName): Judged | undefin
   const names = weighName(index, asked, name);
   if (asks.matched === 0) return undefined;
   const agreement = (2 * asks.matched) / (2 * asks.matched + asks.left + names.left);
-  const head = headsAgree(asked, name) ? 1 : 0.55;
+  const head = headsAgree(index, asked, name) ? 1 : 0.55;
   const mended = name.words.some((word) => asked.mended.has(word)) ? 0.06 : 0;
   const score = agreement * head + compareKept(asked, name.kept) - mended - shadesOf(asked, name);
   return { name, score, exact: !asks.telling && !names.telling && head === 1 && mended === 0 && !name.near };
@@ -194,6 +216,7 @@ function weighAsked(
   asked: Asked,
   name: FoodName,
 ): { matched: number; left: number; telling: boolean } {
+  const { idle, classes } = index.tongue;
   let matched = 0;
   let left = 0;
   let telling = false;
@@ -201,8 +224,8 @@ function weighAsked(
     const weight = index.weightOf(word);
     const known = index.namesWith(word).length > 0;
     if (name.words.includes(word) || name.qualifiers.includes(word)) matched += weight;
-    else if (IDLE_WORDS.has(word) || NUMBER.test(word)) left += known ? LITTLE * weight : 0;
-    else if (CLASS_WORDS.get(word)?.includes(name.food.group)) left += LITTLE * weight;
+    else if (idle.has(word) || NUMBER.test(word)) left += known ? LITTLE * weight : 0;
+    else if (classes.get(word)?.includes(name.food.group)) left += LITTLE * weight;
     else {
       left += weight;
       telling = true;
@@ -216,20 +239,21 @@ const NUMBER = /^\d+$/;
 
 /** The weight of the name's words that nobody asked for; words of no weight count little. */
 function weighName(index: FoodIndex, asked: Asked, name: FoodName): { left: number; telling: boolean } {
+  const { idle } = index.tongue;
   let left = 0;
   let telling = false;
   for (const word of name.words) {
     if (asked.words.includes(word) || asked.said.has(word)) continue;
-    left += index.weightOf(word) * (IDLE_WORDS.has(word) ? LITTLE : 1);
-    telling ||= !IDLE_WORDS.has(word);
+    left += index.weightOf(word) * (idle.has(word) ? LITTLE : 1);
+    telling ||= !idle.has(word);
   }
   return { left, telling };
 }
 
-function headsAgree(asked: Asked, name: FoodName): boolean {
+function headsAgree({ tongue }: FoodIndex, asked: Asked, name: FoodName): boolean {
   if (!asked.words.includes(name.head) && !asked.said.has(name.head)) return false;
   if (name.words.includes(asked.head) || name.qualifiers.includes(asked.head)) return true;
-  return CLASS_WORDS.get(asked.head)?.includes(name.food.group) ?? false;
+  return tongue.classes.get(asked.head)?.includes(name.food.group) ?? false;
 }
 
 /** A small step up where both say the same of how it is kept, down where they differ or only one says it. */

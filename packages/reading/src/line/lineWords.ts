@@ -22,11 +22,15 @@ export const STATES = words(`
   boneless skinless skin-on bone-in seedless shell-on skinned boned`);
 
 /** Adverbs that do not end in -ly; those that do are known by their ending. */
-export const ADVERBS = words("well very thin thick fine extra lengthways lengthwise crosswise roughly coarse halfway");
+export const ADVERBS = words(
+  "well very thin thick fine extra lengthways lengthwise crosswise roughly coarse halfway fein grob sehr",
+);
 
-/** Preparations that do not end in -ed. */
+/** Preparations that do not end in -ed, and those of German lines. */
 export const IRREGULAR_PREPARATIONS = words(`
-  cut torn beaten split ground drawn slit julienne broken`);
+  cut torn beaten split ground drawn slit julienne broken
+  gehackt gewürfelt geschnitten gerieben geraspelt gehobelt abgetropft zerdrückt gepresst geschält gewaschen halbiert geviertelt
+  püriert zerlassen geschmolzen verquirlt zerbröselt gezupft entkernt`);
 
 /** Ends in -ed or like a preparation, but names a kind of food. */
 export const KINDS_IN_ED = words(`

@@ -20,6 +20,11 @@ describe("toAmount", () => {
     ["½ x 400g tin beans", { value: 200, unit: "g" }],
     ["5 potatoes (about 1 kg)", { value: 1, unit: "kg" }],
     ["salt, to taste", "to-taste"],
+    ["2 EL Öl", { value: 2, unit: "[tbs_m]" }],
+    ["1 Teelöffel Salz", { value: 1, unit: "[tsp_m]" }],
+    ["2 Zehen Knoblauch", { value: 2, unit: "piece", size: "clove" }],
+    ["1 Bund Petersilie", { value: 1, unit: "piece", size: "bunch" }],
+    ["1,5 kg Kartoffeln", { value: 1.5, unit: "kg" }],
   ])("gives the library's amount: %s", (line, amount) => expect(convert(line).amount).toEqual(amount));
 
   it("a sum becomes its first unit", () => {

@@ -1,4 +1,4 @@
-import type { Food } from "halfloaf/food";
+import { type Food, namesOf } from "halfloaf/food";
 import { nearness, toFolded } from "./nearness.ts";
 import type { OfficialFood, OfficialTable } from "./OfficialTable.ts";
 
@@ -17,7 +17,7 @@ const LEAST_NEARNESS = 0.35;
  * food, then those of the nearest names. They are offered, not chosen: names of tables are long and mean fine differences.
  */
 export function findOfficialFoods(food: Food, { foods }: OfficialTable, most = 3): OfficialCandidate[] {
-  const names = [...food.names.british, ...food.names.american].map(toFolded);
+  const names = namesOf(food).map(toFolded);
   const number = /\bNDB (\d+)/.exec(food.source)?.[1];
   const candidates = [...foods.values()].flatMap((official): OfficialCandidate[] => {
     const folded = toFolded(official.name);

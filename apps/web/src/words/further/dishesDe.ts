@@ -1,5 +1,6 @@
 import { toCounted } from "@halfloaf/words/toCounted";
 import type { dishesEn } from "./dishesEn.ts";
+import { SIZES_DE } from "./sizesDe.ts";
 
 const counted = toCounted("de");
 
@@ -37,6 +38,7 @@ export const dishesDe: typeof dishesEn = {
     optional: "nach Wunsch",
     or: "oder",
     toTaste: "nach Geschmack",
+    sizeOf: (size: string) => SIZES_DE[size] ?? size,
     asBought: "wie gekauft",
     method: "Zubereitung",
     handsOn: (minutes: string) => `davon ${minutes} mit beiden Händen`,

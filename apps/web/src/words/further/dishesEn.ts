@@ -37,6 +37,7 @@ export const dishesEn = {
     optional: "optional",
     or: "or",
     toTaste: "to taste",
+    sizeOf: (size: string) => size,
     asBought: "as bought",
     method: "Method",
     handsOn: (minutes: string) => `${minutes} of it with both hands`,
