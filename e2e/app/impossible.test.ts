@@ -33,7 +33,9 @@ describe.skipIf(!hasBrowser)("a week that can't keep every limit", () => {
   test("says which collide, and a tap on the smallest step sets all of it and leads to a plan", async () => {
     const limits = { [kitchen.budget]: "28.00", [kitchen.trips]: "1", [kitchen.evenings]: "7", [kitchen.uses]: "1" };
     const { page, context, errors } = await ask(limits, SIZES.phone);
-    const collide = impossible.collide(`${impossible.limits.budget} + ${impossible.limits.uses}`);
+    const collide = impossible.collision.collide(
+      ["budget", "uses"].map((kind) => impossible.collision.limits[kind as "budget" | "uses"]),
+    );
     await page.getByText(collide).waitFor();
     const way = page.getByRole("group", { name: impossible.way(1) });
     const knobs = await way.locator(".slider").evaluateAll((all) =>

@@ -22,17 +22,16 @@ import type { AskedChange } from "../mend/parseMendOptions.ts";
 import { toMendReport } from "../mend/toMendReport.ts";
 import { tellChangeIssue, toWeekChanges } from "../mend/toWeekChanges.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
-import { layFaults } from "../output/layFaults.ts";
 import { wrap } from "../output/layout.ts";
 import type { Terminal } from "../output/Terminal.ts";
+import { layNoPlan } from "../week/layNoPlan.ts";
 import { layWeek } from "../week/layWeek.ts";
 import { findPlace, nameWeekFile, saveWeek } from "../week/saveWeek.ts";
-import { tellGaps } from "../week/tellNoPlan.ts";
+import { tellNoRest } from "../week/tellNoPlan.ts";
 import { type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
 import { tellNothingToAccept } from "../words/keepFaultWords.ts";
 import { type Names, toNames } from "../words/Names.ts";
-import { tellPlanFault } from "../words/planFaultWords.ts";
 import { refuseInput } from "./refuseInput.ts";
 
 /** What `halfloaf mend` was asked. */
@@ -166,27 +165,23 @@ function toSoundWeek(week: WeekPlan): WeekPlan {
   return week;
 }
 
-function tellNone(
+async function tellNone(
   wish: MendWish,
   { file, changed, names }: Task,
-  { gaps, leastBroken }: Extract<ReplanOutcome, { kind: "none" }>,
-  { page, print, talk }: Terminal,
-): ExitCode {
+  outcome: Extract<ReplanOutcome, { kind: "none" }>,
+  { page, print, showProgress, pause, talk }: Terminal,
+): Promise<ExitCode> {
   const { kitchen, tables } = file.opened;
-  const faults =
-    gaps.length > 0
-      ? tellGaps(kitchen, tables, changed.stated, gaps, names)
-      : leastBroken === undefined
-        ? []
-        : checkPlan(changed.week.problem, leastBroken).faults.map((fault) =>
-            tellPlanFault(fault, { stated: changed.stated, plan: leastBroken, currency: kitchen.currency, names }),
-          );
-  if (wish.json) print(toJsonText(toFaultReport(wish.file, faults, "no-plan")));
+  showProgress("Looking for what stands in the way");
+  await pause();
+  const reasons = tellNoRest({ kitchen, tables, stated: changed.stated, names }, changed.week, outcome);
+  showProgress("");
+  if (wish.json) print(toJsonText(toFaultReport(wish.file, [...reasons.why, ...reasons.nearest], "no-plan")));
   else {
     const sentence =
-      "No plan was found that keeps every limit after these changes; a longer --effort may find one, or loosen a limit. The one that comes nearest breaks these:";
+      "No plan was found that keeps every limit after these changes; a longer --effort may find one, or loosen a limit:";
     for (const line of wrap(sentence, page.width)) print(page.paint.strong(line));
-    for (const line of ["", ...layFaults(faults, page)]) print(line);
+    for (const line of ["", ...layNoPlan(reasons, page)]) print(line);
   }
   talk("The week is as it was; no file was written.");
   return EXIT.noPlan;

@@ -1,5 +1,5 @@
 import { checkKitchen, type Kitchen, parseKitchen, withOwnFoodsAndDishes } from "halfloaf/kitchen";
-import { type EditedKitchen, editsBetween, toKitchen } from "halfloaf/kitchen/record";
+import { changedSince, type EditedKitchen, editsBetween, menuOn, toKitchen } from "halfloaf/kitchen/record";
 import type { ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
 import { openKitchen } from "../input/openKitchen.ts";
@@ -8,7 +8,7 @@ import type { Terminal } from "../output/Terminal.ts";
 import { type Found, refuse } from "../words/Fault.ts";
 import { tellIssue } from "../words/issueWords.ts";
 import { tellCurrencyStays, tellNoFileToSet } from "../words/keepFaultWords.ts";
-import { NOTHING_SET } from "../words/keepWords.ts";
+import { NOTHING_SET, tellBehind, tellLater } from "../words/keepWords.ts";
 import type { KeepAsk } from "./KeepAsk.ts";
 import type { OpenKeep } from "./openKeep.ts";
 import { runKeep } from "./runKeep.ts";
@@ -34,10 +34,18 @@ export function kitchenCommand(ask: KitchenAsk, terminal: Terminal): Promise<Exi
       ok: true,
       value: {
         rows: edits.map((body) => pen.write(body)),
-        extra: { sentences: edits.length === 0 ? [NOTHING_SET] : [] },
+        extra: { sentences: edits.length === 0 ? [NOTHING_SET] : tellFollow(open, now.value) },
       },
     }));
   });
+}
+
+/** Says how the accepted week of the day may follow what was set, and what of it waits for the next week. */
+function tellFollow({ kept, state, day, folder }: OpenKeep, now: EditedKitchen): string[] {
+  const menu = menuOn(state, day);
+  if (menu === undefined) return [];
+  const { limits, later } = changedSince(menu, { events: kept.events.events, edits: kept.edits.all() }, now);
+  return [...(limits.length > 0 ? [tellBehind(folder)] : []), ...(later.length > 0 ? [tellLater(later)] : [])];
 }
 
 /** What was edited as it stands, with the stores of the day, so that the file is a kitchen by itself. */

@@ -95,6 +95,8 @@ test("what can't be done is told at once, with code 2 or 3, and nothing is writt
   const poor = await run("mend week.json --kitchen poor.json --json");
   const report = v.parse(FaultReport, JSON.parse(poor.printed));
   expect([poor.code, report.outcome]).toEqual([3, "no-plan"]);
+  const codes = report.faults.map(({ code }) => code);
+  for (const code of ["collision", "enough-alone", "budget"]) expect(codes).toContain(code);
   rmSync(join(folder, "poor.json"));
   expect(readdirSync(folder)).toEqual(before);
 });

@@ -1,16 +1,22 @@
 import { tellMoney } from "@halfloaf/words/en";
+import { COLLISION_WORDS } from "@halfloaf/words/en/collisions";
 import type { Kitchen, KitchenProblem, Tables } from "halfloaf/kitchen";
 import {
   explainImpossible,
+  explainRest,
   findGaps,
   type Gap,
+  type LimitKind,
   type LimitReading,
+  type MenuPlan,
   type Relaxation,
+  type ReplanOutcome,
+  type UnplannedWeek,
   type WhyImpossible,
 } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { Fault } from "../words/Fault.ts";
-import { LIMIT_KEYS, LIMIT_NAMES, type LimitContext, tellExcess } from "../words/limitWords.ts";
+import { LIMIT_KEYS, type LimitContext, tellExcess } from "../words/limitWords.ts";
 import type { Names } from "../words/Names.ts";
 import { sittingAt, tellPlanFault } from "../words/planFaultWords.ts";
 import { listHindrances, tellHindrance } from "../words/unfitWords.ts";
@@ -83,18 +89,36 @@ export function tellNoPlan(
   const why = explainImpossible(stated.problem, { seed: SEED, moves: MOVES, start: plan });
   return {
     why: tellImpossible(why, { stated, currency, names }),
-    nearest: checkPlan(stated.problem, plan).faults.map((fault) =>
-      tellPlanFault(fault, { stated, plan, currency, names }),
-    ),
+    nearest: tellNearest(plan, { stated, currency, names }),
   };
+}
+
+/** Tells why a changed week could not be planned again: as of a week that is planned first, for what is left of it. */
+export function tellNoRest(
+  { kitchen, tables, stated, names }: StatedWeek,
+  week: UnplannedWeek,
+  { gaps, leastBroken }: Extract<ReplanOutcome, { kind: "none" }>,
+): NoPlanReasons {
+  if (gaps.length > 0) return { why: tellGaps(kitchen, tables, stated, gaps, names), nearest: [] };
+  const context = { stated, currency: kitchen.currency, names };
+  const why = explainRest(week, { seed: SEED, moves: MOVES });
+  return {
+    why: tellImpossible(why, context),
+    nearest: leastBroken === undefined ? [] : tellNearest(leastBroken, context),
+  };
+}
+
+/** The limits that a plan could not keep. */
+function tellNearest(plan: MenuPlan, context: LimitContext): Fault[] {
+  return checkPlan(context.stated.problem, plan).faults.map((fault) => tellPlanFault(fault, { ...context, plan }));
 }
 
 /** Why no plan was found, by the limits that must give way. */
 export function tellImpossible(why: WhyImpossible, context: LimitContext): Fault[] {
   if (why.kind === "gaps") return why.gaps.map((gap) => tellGap(gap, context));
   if (why.kind === "possible") {
-    const sentence = "Looked for with loosened limits, a plan came up that keeps every limit as it stands.";
-    return [{ code: "possible", path: [], sentence, remedy: "Search again with a longer --effort or another --seed." }];
+    const remedy = "Search again with a longer --effort or another --seed.";
+    return [{ code: "possible", path: [], sentence: COLLISION_WORDS.possible, remedy }];
   }
   const { collisions, alone, jointly, notAlone } = why;
   const isOneAnswer = alone.length === 1 && jointly !== undefined && sameKinds(alone[0] as Relaxation, jointly);
@@ -128,18 +152,16 @@ function tellGap({ sitting, moreMinutes, isBeforeTrips }: Gap, context: LimitCon
   };
 }
 
-function tellCollision(kinds: readonly (keyof typeof LIMIT_NAMES)[], onlyWholePacks: boolean): Fault {
-  const [first = "limits", ...others] = kinds.map((kind) => LIMIT_NAMES[kind]);
-  const sentence =
-    others.length === 0
-      ? `No plan was found that keeps ${first}, even with every other limit let go.`
-      : `These collide: ${[first, ...others].join(" and ")}. With any one of them let go a plan was found.`;
+function tellCollision(kinds: readonly LimitKind[], onlyWholePacks: boolean): Fault {
+  const names = kinds.map((kind) => COLLISION_WORDS.limits[kind]);
+  const isOne = names.length < 2;
+  const sentence = isOne ? COLLISION_WORDS.stands(names[0] ?? "the limits") : COLLISION_WORDS.collide(names);
   return {
     code: "collision",
     path: [],
     value: kinds.join(", "),
-    sentence: `${sentence}${onlyWholePacks ? " Only because packs come whole: with packs cut at will there was a plan." : ""}`,
-    remedy: others.length === 0 ? "It must give way, or there must be other dishes or packs." : "Loosen one of them.",
+    sentence: onlyWholePacks ? `${sentence} ${COLLISION_WORDS.wholePacks}` : sentence,
+    remedy: isOne ? "It must give way, or there must be other dishes or packs." : "Loosen one of them.",
   };
 }
 
@@ -147,7 +169,7 @@ function tellNoneAlone(): Fault {
   return {
     code: "none-alone",
     path: [],
-    sentence: "No single kind of limit was found that would be enough to loosen by itself.",
+    sentence: COLLISION_WORDS.noneAlone,
     remedy: "Loosen several a little.",
   };
 }

@@ -1,6 +1,6 @@
 import type { LedgerRow } from "@halfloaf/keep";
 import { counted, tellCount, tellDayShort, tellMass, tellMoney, tellNumber, tellPortions } from "@halfloaf/words/en";
-import type { EventOf, RecordEvent } from "halfloaf/kitchen/record";
+import type { EventOf, LaterPart, RecordEvent } from "halfloaf/kitchen/record";
 import type { KeepingLimit, WasteReason } from "halfloaf/stores";
 import { harmless } from "../output/harmless.ts";
 import type { Names } from "./Names.ts";
@@ -182,6 +182,24 @@ export function tellDaysLeft(daysLeft: number | undefined): string {
 export function tellNewsOfWeek(count: number, folder: string): string {
   const things = counted(count, { one: "One thing is", other: `${count} things are` });
   return `${things} otherwise than the accepted week has it: "halfloaf mend ${harmless(folder)} --accept" plans it again.`;
+}
+
+/** Limits that were changed under an accepted week, and how to let what is left of it follow. */
+export function tellBehind(folder: string): string {
+  return `The accepted week was planned with other limits: "halfloaf mend ${harmless(folder)} --accept" plans what is left of it by those of now.`;
+}
+
+const LATER_NAMES: Readonly<Record<LaterPart, string>> = {
+  eaters: "the eaters",
+  kit: "the kit",
+  sittings: "who sits down when",
+  variety: "the rules of variety",
+  rise: "the rise of prices that the budget stands",
+};
+
+/** What was changed under an accepted week that it does not follow. */
+export function tellLater(parts: readonly LaterPart[]): string {
+  return `The accepted week stays as it was planned for ${parts.map((part) => LATER_NAMES[part]).join(", ")}: what was set counts from the next week that is planned.`;
 }
 
 /** A file that says what is so already. */

@@ -12,25 +12,6 @@ export interface LimitContext {
   readonly names: Names;
 }
 
-/** What each kind of limit is called. */
-export const LIMIT_NAMES: Readonly<Record<LimitKind, string>> = {
-  budget: "the budget",
-  "hands-on": "the hands-on minutes of the days",
-  elapsed: "the minutes at hand for the sittings",
-  energy: "the energy of each day",
-  bound: "the hard bounds on intake",
-  uses: "how often a dish may be served",
-  main: "how often one main ingredient may be served",
-  distinct: "the different dishes in the evenings",
-  wish: "what is wished for",
-  trips: "the number of trips",
-  pot: "the size of the pot",
-  carry: "what can be carried",
-  fridge: "the room in the fridge",
-  freezer: "the room in the freezer",
-  "must-use": "what must be used up",
-};
-
 /** The key of the kitchen file by which each kind of limit is loosened. */
 export const LIMIT_KEYS: Readonly<Record<LimitKind, string>> = {
   budget: "budgetMinor",

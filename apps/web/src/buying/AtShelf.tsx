@@ -1,8 +1,8 @@
-import type { WeekChange } from "halfloaf/kitchen";
+import type { WeekChange, WeekPlan } from "halfloaf/kitchen";
 import { editsBetween, tickPacks } from "halfloaf/kitchen/record";
 import type { Pack } from "halfloaf/price";
 import type { CivilDate } from "halfloaf/quantity";
-import { type ReactNode, useEffect, useMemo, useState } from "react";
+import { type ReactNode, useCallback, useEffect, useMemo, useState } from "react";
 import { MoneyField } from "../kitchen/fields/MoneyField.tsx";
 import { NumberField } from "../kitchen/fields/NumberField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
@@ -10,7 +10,6 @@ import { newId } from "../kitchen/newId.ts";
 import { useNames } from "../kitchen/useNames.ts";
 import { MendedWeek } from "../thinking/MendedWeek.tsx";
 import { useMending } from "../thinking/useMending.ts";
-import type { WeekMended } from "../thinking/WeekMender.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { TickedLine } from "./linesOf.ts";
 import { ShelfSays } from "./ShelfSays.tsx";
@@ -50,15 +49,19 @@ export function AtShelf({ tick, shop, week, notThere }: AtShelfProps): ReactNode
       news && accepted && shelfAnswer(line, news, { week: accepted, lots: planned, packs, foods: view.tables.foods }),
     [news, accepted, line, planned, packs, view.tables.foods],
   );
+  const askWeek = useCallback(
+    (instead?: WeekPlan): void => {
+      if (news === undefined) return;
+      void ask([toChange(line.pack, news)], { instead, ...(sizedPack && { pack: sizedPack }) });
+    },
+    [news, sizedPack, line.pack, ask],
+  );
   useEffect(() => {
     forget();
     if (news === undefined) return undefined;
-    const timer = setTimeout(
-      () => void ask([toChange(line.pack, news)], sizedPack && { pack: sizedPack }),
-      news.kind === "gone" ? 0 : PAUSE_MS,
-    );
+    const timer = setTimeout(askWeek, news.kind === "gone" ? 0 : PAUSE_MS);
     return () => clearTimeout(timer);
-  }, [news, sizedPack, line.pack, ask, forget]);
+  }, [news, askWeek, forget]);
   const buy = (): void => {
     if (news === undefined || news.kind === "gone" || answer?.found === undefined) return;
     const { count } = answer.found;
@@ -71,7 +74,7 @@ export function AtShelf({ tick, shop, week, notThere }: AtShelfProps): ReactNode
     });
     setKind(undefined);
   };
-  const accept = ({ week: mended }: Extract<WeekMended, { kind: "planned" }>): void => {
+  const accept = (mended: WeekPlan): void => {
     const at = view.kitchen.shops.find(({ id }) => id === shop)?.name ?? shop;
     void session.write((pen) => {
       const withPack = sizedPack && { ...view.edited, packs: [...view.edited.packs, sizedPack] };
@@ -126,6 +129,7 @@ export function AtShelf({ tick, shop, week, notThere }: AtShelfProps): ReactNode
               mending={mending}
               same={kind === "gone" ? further.mended.same : further.shelf.worthIt}
               onAccept={accept}
+              onAgain={askWeek}
             />
           </div>
           <div className="row">

@@ -4,6 +4,7 @@ import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { type ReactNode, useState } from "react";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
+import { BehindNote } from "../thinking/BehindNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { type EaterDraft, newEater } from "./EaterDraft.ts";
 import { EaterFields } from "./EaterFields.tsx";
@@ -64,6 +65,7 @@ export function EatersPart(): ReactNode {
           <EaterFields eater={open} onChange={setOpen} />
         </PartForm>
       )}
+      <BehindNote later="eaters" />
     </Fold>
   );
 }

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { BehindNote } from "../thinking/BehindNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { Fold } from "./Fold.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
@@ -19,6 +20,7 @@ export function KitPart(): ReactNode {
       <PartForm issues={issues} isSaved={isSaved} onSave={() => save((kitchen) => ({ ...kitchen, kit: draft }))}>
         <KitForm key={version} kit={draft} onChange={setDraft} />
       </PartForm>
+      <BehindNote later="kit" />
     </Fold>
   );
 }

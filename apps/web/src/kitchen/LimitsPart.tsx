@@ -1,4 +1,5 @@
 import { type ReactNode, useId } from "react";
+import { BehindNote } from "../thinking/BehindNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { Fold } from "./Fold.tsx";
 import { MoneyField } from "./fields/MoneyField.tsx";
@@ -43,6 +44,7 @@ export function LimitsPart(): ReactNode {
       <PartForm issues={issues} isSaved={isSaved} onSave={keep}>
         <LimitsFields key={version} limits={draft} currency={currency} onChange={setDraft} />
       </PartForm>
+      <BehindNote limits later="rise" />
     </Fold>
   );
 }

@@ -4,6 +4,7 @@ import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { type ReactNode, useState } from "react";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
+import { BehindNote } from "../thinking/BehindNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { DaysField } from "./DaysField.tsx";
 import { Fold } from "./Fold.tsx";
@@ -97,6 +98,7 @@ export function SittingsPart(): ReactNode {
           <SittingFields sitting={open.sitting} onChange={(sitting) => setOpen({ ...open, sitting })} />
         </PartForm>
       )}
+      <BehindNote limits later="sittings" />
     </Fold>
   );
 }

@@ -1,6 +1,7 @@
 import type { WeekPlan } from "halfloaf/kitchen";
 import { type ReactNode, useState } from "react";
 import { Fold } from "../kitchen/Fold.tsx";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { LimitPrice } from "./reasoning/Told.ts";
@@ -11,8 +12,9 @@ import { useAnswer } from "./useAnswer.ts";
 /** What each limit costs that a menu comes up to: loosened by itself by a natural step, and what that saves at least. */
 export function LimitPrices({ week }: { readonly week: WeekPlan }): ReactNode {
   const { further } = useFurther("menu");
-  const { toAsked, isThen } = useWeekAsked(week);
-  const { answering, ask, stop } = useAnswer<readonly LimitPrice[]>();
+  const { view } = useKitchen();
+  const { toAsked } = useWeekAsked(week);
+  const { answering, ask, stop } = useAnswer<readonly LimitPrice[] | "behind">();
   const { limitPrices: said } = further;
   const [asked, setAsked] = useState<WeekPlan>();
   // What was told of another menu means nothing for this one.
@@ -20,7 +22,7 @@ export function LimitPrices({ week }: { readonly week: WeekPlan }): ReactNode {
   const told = isOfWeek && answering.kind === "answered" ? answering.answer : undefined;
   const find = (): void => {
     setAsked(week);
-    ask(async (reasoner) => reasoner.limits(await toAsked()));
+    ask(async (reasoner) => reasoner.limits(await toAsked(), view.day));
   };
   return (
     <Fold title={said.title} brief={said.brief}>
@@ -33,9 +35,9 @@ export function LimitPrices({ week }: { readonly week: WeekPlan }): ReactNode {
         </div>
       )}
       {isOfWeek && <Thinking answering={answering} onStop={stop} />}
-      {told !== undefined && (
+      {told === "behind" && <p role="status">{said.behind}</p>}
+      {told !== undefined && told !== "behind" && (
         <>
-          {isThen && <p className="small soft">{further.week.asThen}</p>}
           <p role="status">{told.length === 0 ? said.none : said.count(told.length)}</p>
           <ul className="lines">
             {told.map((price) => (

@@ -10,6 +10,7 @@ import { LazyFold } from "../kitchen/LazyFold.tsx";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
+import { WeekBehind } from "../thinking/WeekBehind.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { Choices } from "./Choices.tsx";
 import { Impossible } from "./Impossible.tsx";
@@ -122,6 +123,7 @@ export default function MenuScreen(): ReactNode {
         </div>
       )}
       {week === undefined && stretch}
+      {!isBusy && toTake === undefined && <WeekBehind />}
       <PlanningLine planning={planning} currency={view.kitchen.currency} />
       {planning.kind === "none" && offered === undefined && (
         <Impossible

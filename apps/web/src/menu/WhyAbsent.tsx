@@ -18,7 +18,7 @@ interface WhyAbsentProps {
 
 /** Why a dish is on no plate of a menu: what hinders it, or what it would cost where it could be. */
 export default function WhyAbsent({ week, onOffer }: WhyAbsentProps): ReactNode {
-  const { further, words, formats } = useFurther("menu", "work");
+  const { further, words, formats } = useFurther("menu", "work", "impossible");
   const { view } = useKitchen();
   const names = useNames();
   const { toAsked, isThen } = useWeekAsked(week);

@@ -8,7 +8,6 @@ import {
   type RestoredWeek,
   replanWeek,
   restoreWeek,
-  type SittingKind,
   type Tables,
   type WeekChange,
   type WeekPlan,
@@ -21,40 +20,11 @@ import { checkPlan } from "halfloaf/menu/check";
 import type { Pack } from "halfloaf/price";
 import type { CivilDate, Parsed } from "halfloaf/quantity";
 import { loadTables } from "../kitchen/loadStarter.ts";
-
-/** Another dish at a sitting than the week had. */
-export interface DishSwap {
-  readonly date: CivilDate;
-  readonly sitting: SittingKind;
-  readonly from: string;
-  readonly to: string;
-  /** It can't be made any more, it would break a limit, or keeping it would cost so much more, in minor units. */
-  readonly why: "not-offered" | "breaks" | "dearer";
-  readonly byMinor?: number;
-}
-
-/** How many packs of a kind the week buys, before and after. */
-interface BuyingSwap {
-  readonly pack: string;
-  readonly shop: string;
-  readonly label: string;
-  readonly before: number;
-  readonly after: number;
-}
+import { compareWeeks, type DishSwap, type WeekCompared } from "./compareWeeks.ts";
 
 /** A week planned again after what came out otherwise. */
 export type WeekMended =
-  | {
-      readonly kind: "planned";
-      /** True where every dish stays where it was. */
-      readonly kept: boolean;
-      readonly week: WeekPlan;
-      readonly dishes: readonly DishSwap[];
-      readonly buying: readonly BuyingSwap[];
-      /** All tills of the week, before and after, in minor units. */
-      readonly tillBeforeMinor: number;
-      readonly tillAfterMinor: number;
-    }
+  | ({ readonly kind: "planned" } & WeekCompared)
   /** No plan near the old one keeps every limit. */
   | { readonly kind: "none" }
   /** No accepted week has the day in it, or it does not fit the kitchen any more. */
@@ -159,14 +129,12 @@ function refuse(code: string): Parsed<never> {
   return { ok: false, issues: [{ code, path: [], expected: "an accepted week", received: "none" }] };
 }
 
-type Planned = Extract<WeekMended, { kind: "planned" }>;
-
 function tellDifference(
   before: WeekPlan,
   week: WeekPlan,
   { stated, week: { problem } }: ChangedKitchenWeek,
   { changes }: Extract<ReplanOutcome, { kind: "planned" }>,
-): Omit<Planned, "kind"> {
+): WeekCompared {
   const dishes = changes.flatMap(({ sitting, from, to, why }): DishSwap[] => {
     const at = stated.sittings[sitting];
     const [was, is] = [from, to].map((dish) => problem.dishes[dish]?.id);
@@ -174,25 +142,5 @@ function tellDifference(
     const dearer = why.kind === "dearer" && { byMinor: Math.round(why.byMinor) };
     return [{ date: at.date, sitting: at.kind, from: was, to: is, why: why.kind, ...dearer }];
   });
-  return {
-    kept: dishes.length === 0,
-    week,
-    dishes,
-    buying: compareBuying(before, week),
-    tillBeforeMinor: before.accounts.tillMinor,
-    tillAfterMinor: week.accounts.tillMinor,
-  };
-}
-
-/** Packs of which the two weeks buy different numbers. */
-function compareBuying(before: WeekPlan, after: WeekPlan): BuyingSwap[] {
-  const lines = [before, after].map((week) =>
-    week.trips.flatMap((trip) => trip.lines.map((line) => ({ ...line, shop: trip.shop }))),
-  );
-  const kinds = new Map(lines.flat().map(({ pack, label, shop }) => [pack, { pack, label, shop }]));
-  const countIn = (at: number, pack: string): number =>
-    (lines[at] ?? []).reduce((sum, line) => (line.pack === pack ? sum + line.count : sum), 0);
-  return [...kinds.values()]
-    .map((kind) => ({ ...kind, before: countIn(0, kind.pack), after: countIn(1, kind.pack) }))
-    .filter((swap) => swap.before !== swap.after);
+  return { ...compareWeeks(before, week), kept: dishes.length === 0, dishes };
 }

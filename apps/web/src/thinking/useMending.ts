@@ -1,8 +1,10 @@
-import type { WeekChange } from "halfloaf/kitchen";
+import type { WeekChange, WeekPlan } from "halfloaf/kitchen";
 import { weekChanges } from "halfloaf/kitchen/record";
+import type { Pack } from "halfloaf/price";
 import { useCallback, useEffect, useRef, useState } from "react";
 import { readDevice } from "../kitchen/device.ts";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { compareWeeks } from "./compareWeeks.ts";
 import { startThinker } from "./startThinker.ts";
 import type { MendQuestion, WeekMended } from "./WeekMender.ts";
 
@@ -11,7 +13,16 @@ export type Mending =
   | { readonly kind: "idle" }
   | { readonly kind: "busy" }
   | { readonly kind: "failed" }
-  | { readonly kind: "answered"; readonly answer: WeekMended };
+  /** With what was asked, which stays the same list while it is not asked again. */
+  | {
+      readonly kind: "answered";
+      readonly answer: WeekMended;
+      readonly asked: readonly WeekChange[];
+      readonly pack: Pack | undefined;
+    };
+
+/** How it is asked, and a week that is the answer where no other is found. */
+type MendHow = Pick<MendQuestion, "pack" | "isPatient"> & { readonly instead?: WeekPlan | undefined };
 
 /**
  * Plans the accepted week again in the worker. The week is made ready as soon as it is shown, so that a question at the shelf
@@ -19,7 +30,7 @@ export type Mending =
  */
 export function useMending(isWanted = true): {
   readonly mending: Mending;
-  readonly ask: (asked: readonly WeekChange[], how?: Pick<MendQuestion, "pack" | "isPatient">) => Promise<void>;
+  readonly ask: (asked: readonly WeekChange[], how?: MendHow) => Promise<void>;
   readonly forget: () => void;
 } {
   const { view } = useKitchen();
@@ -27,6 +38,7 @@ export function useMending(isWanted = true): {
   const [mending, setMending] = useState<Mending>({ kind: "idle" });
   const turn = useRef(0);
   const event = menu?.event;
+  const accepted = menu?.week;
   const lookUp = useRef((): WeekChange[] => []);
   lookUp.current = () => (menu === undefined ? [] : weekChanges(state, menu.week, day));
   useEffect(() => {
@@ -39,23 +51,24 @@ export function useMending(isWanted = true): {
       });
   }, [isWanted, day, event]);
   const ask = useCallback(
-    async (asked: readonly WeekChange[], how: Pick<MendQuestion, "pack" | "isPatient"> = {}): Promise<void> => {
+    async (asked: readonly WeekChange[], { instead, ...how }: MendHow = {}): Promise<void> => {
       const own = ++turn.current;
       const { open } = readDevice();
       if (open === undefined) return;
       setMending({ kind: "busy" });
       let answered: Mending;
       try {
-        answered = {
-          kind: "answered",
-          answer: await startThinker().mendWeek({ kitchen: open, day, asked, known: lookUp.current(), ...how }),
-        };
+        const question = { kitchen: open, day, asked, known: lookUp.current(), ...how };
+        const found = await startThinker().mendWeek(question);
+        const isInstead = found.kind === "none" && instead !== undefined && accepted !== undefined;
+        const answer = isInstead ? { kind: "planned" as const, ...compareWeeks(accepted, instead) } : found;
+        answered = { kind: "answered", asked, pack: how.pack, answer };
       } catch {
         answered = { kind: "failed" };
       }
       if (own === turn.current) setMending(answered);
     },
-    [day],
+    [day, accepted],
   );
   const forget = useCallback((): void => {
     turn.current++;

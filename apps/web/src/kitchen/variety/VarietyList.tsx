@@ -1,6 +1,7 @@
 import { SITTING_KINDS } from "halfloaf/dish";
 import type { VarietyRule } from "halfloaf/kitchen";
 import type { ReactNode } from "react";
+import { BehindNote } from "../../thinking/BehindNote.tsx";
 import { useFurther } from "../../words/useFurther.ts";
 import { EditedList } from "../EditedList.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
@@ -16,17 +17,20 @@ export default function VarietyList(): ReactNode {
   const { view } = useKitchen();
   const { kitchen } = further;
   return (
-    <EditedList
-      items={view.edited.limits.variety}
-      put={(edited, variety) => ({ ...edited, limits: { ...edited.limits, variety } })}
-      tell={(rule) => tellRule(rule, further, words.sittings)}
-      tellIssue={(issue) => tellRuleIssue(issue, further)}
-      words={{ note: kitchen.varietyNote, empty: kitchen.noRule, add: kitchen.addRule }}
-      fresh={FRESH_RULE}
-      toDraft={toRuleDraft}
-      fromDraft={fromRuleDraft}
-      fields={(rule, onChange) => <RuleFields rule={rule} onChange={onChange} />}
-    />
+    <>
+      <EditedList
+        items={view.edited.limits.variety}
+        put={(edited, variety) => ({ ...edited, limits: { ...edited.limits, variety } })}
+        tell={(rule) => tellRule(rule, further, words.sittings)}
+        tellIssue={(issue) => tellRuleIssue(issue, further)}
+        words={{ note: kitchen.varietyNote, empty: kitchen.noRule, add: kitchen.addRule }}
+        fresh={FRESH_RULE}
+        toDraft={toRuleDraft}
+        fromDraft={fromRuleDraft}
+        fields={(rule, onChange) => <RuleFields rule={rule} onChange={onChange} />}
+      />
+      <BehindNote later="variety" />
+    </>
   );
 }
 

@@ -1,5 +1,5 @@
-import { SITTING_KINDS } from "halfloaf/dish";
 import {
+  changeRestored,
   type Kitchen,
   type KitchenProblem,
   restoreWeek,
@@ -7,28 +7,28 @@ import {
   type Tables,
   toMenuProblem,
   toWeekPlan,
+  type WeekChange,
   withOwnFoodsAndDishes,
 } from "halfloaf/kitchen";
+import { followWeek } from "halfloaf/kitchen/record";
 import {
   type Choice,
   explainImpossible,
-  findGaps,
   frontier,
-  type Gap,
-  type LimitReading,
-  limitCosts,
   type MenuLimit,
   type MenuPlan,
   type PackOption,
+  restLimitCosts,
   type WithoutDish,
   whyDish,
   whyPack,
 } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
+import type { Pack } from "halfloaf/price";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import { loadTables } from "../../kitchen/loadStarter.ts";
 import { REASON_MOVES, SEED } from "./effort.ts";
-import { goEarlier } from "./goEarlier.ts";
+import { findEarlier } from "./findEarlier.ts";
 import { indexOf, type Stage } from "./Stage.ts";
 import { type Serving, serve } from "./serve.ts";
 import type {
@@ -44,9 +44,11 @@ import type {
   PackWay,
   WeekAsked,
 } from "./Told.ts";
+import { tellGaps, toWays } from "./tellImpossible.ts";
 import { tellInstead } from "./tellInstead.ts";
-import { keepShort, toWayOut } from "./toKnobs.ts";
+import { toWayOut } from "./toKnobs.ts";
 import { whyAbsent } from "./whyAbsent.ts";
+import { type NoneAsked, whyNone } from "./whyNone.ts";
 
 /** Told while the answer is still looked for. */
 type Tell<Answer> = (answer: Answer) => Promise<void>;
@@ -111,18 +113,28 @@ export class Reasoner {
     };
   }
 
-  /** What each limit costs that the week comes up to, dearest first; undefined where the kitchen has become another. */
-  async limits(asked: WeekAsked): Promise<readonly LimitPrice[] | undefined> {
+  /**
+   * What each limit of the kitchen as it is now costs that what is left of the week comes up to, dearest first; undefined where the
+   * kitchen has become another, "behind" where the week does not keep those limits yet.
+   */
+  async limits(asked: WeekAsked, day: CivilDate): Promise<readonly LimitPrice[] | "behind" | undefined> {
     const stage = await this.#enter(asked);
     if (stage === undefined) return undefined;
-    const { stated, plan } = stage.before;
-    const { limits } = limitCosts(stated.problem, plan, { seed: SEED, moves: REASON_MOVES });
-    return limits.map(({ reading: { limit }, step, savesMinor }) => ({
-      kind: limit.kind,
-      step,
-      savesMinor,
-      ...placeOf(limit, stated),
-    }));
+    const { kitchen, tables, before } = stage;
+    const today = day > asked.week.from ? day : asked.week.from;
+    const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, before, changes, today);
+    const followed = followWeek(change, [], asked.known);
+    if (!followed.ok) return undefined;
+    const { stated, week } = followed.value.changed;
+    const limits = restLimitCosts(week, { seed: SEED, moves: REASON_MOVES });
+    return (
+      limits?.map(({ reading: { limit }, step, savesMinor }) => ({
+        kind: limit.kind,
+        step,
+        savesMinor,
+        ...placeOf(limit, stated),
+      })) ?? "behind"
+    );
   }
 
   /**
@@ -167,14 +179,17 @@ export class Reasoner {
     const tables = await tablesOf(kitchen);
     const stated = toMenuProblem(kitchen, tables, from, days);
     const why = explainImpossible(stated.problem, { seed: SEED });
-    if (why.kind === "gaps") return tellGaps(why.gaps, kitchen, tables, stated);
+    if (why.kind === "gaps") {
+      const earlier = findEarlier(why.gaps, kitchen, tables, stated);
+      return { ...tellGaps(why.gaps, kitchen, stated), ...(earlier && { earlier }) };
+    }
     if (why.kind === "possible") {
       const { plan, moneyMinor } = why.found;
       const search = { seed: SEED, moves: why.moves, moneyMinor };
       return { kind: "possible", week: toWeekPlan(kitchen, tables, stated, plan, search) };
     }
-    const { collisions, onlyWholePacks, alone, jointly } = why;
-    const ways = [...alone, ...(jointly === undefined ? [] : [jointly])].map(({ excesses, found }) => ({
+    const { collisions, onlyWholePacks } = why;
+    const ways = toWays(why, ({ excesses, found }) => ({
       ...toWayOut(excesses, kitchen, stated),
       week: toWeekPlan(kitchen, tables, stated, found.plan, {
         seed: SEED,
@@ -182,7 +197,19 @@ export class Reasoner {
         moneyMinor: found.moneyMinor,
       }),
     }));
-    return { kind: "collision", collisions, onlyWholePacks, ways: keepShort(ways) };
+    return { kind: "collision", collisions, onlyWholePacks, ways };
+  }
+
+  /**
+   * Why the week could not be planned again after these changes, and how little would have to give way; with `pack` one that the
+   * kitchen does not have yet may be bought. Undefined where the kitchen has become another than the week was planned for.
+   */
+  async explainRest(asked: WeekAsked, none: NoneAsked, pack?: Pack): Promise<ImpossibleTold | undefined> {
+    const kitchens = asked.kitchens.map((kitchen) =>
+      pack === undefined ? kitchen : { ...kitchen, packs: [...kitchen.packs, pack] },
+    );
+    const stage = await this.#enter({ ...asked, kitchens });
+    return stage && whyNone(stage, asked, none);
   }
 
   /** Weeks between which only money and one other thing decide; told after every step. */
@@ -255,44 +282,6 @@ function placeOf(limit: MenuLimit, stated: KitchenProblem): Pick<LimitPrice, "da
   }
   const trip = limit.kind === "carry" ? stated.trips[limit.trip] : undefined;
   return trip === undefined ? {} : { date: trip.date, shop: trip.shop };
-}
-
-function tellGaps(gaps: readonly Gap[], kitchen: Kitchen, tables: Tables, stated: KitchenProblem): ImpossibleTold {
-  const told = gaps.flatMap(({ sitting, ...lacks }) => {
-    const { date, kind } = stated.sittings[sitting] ?? {};
-    return date === undefined || kind === undefined ? [] : [{ date, sitting: kind, ...lacks }];
-  });
-  const readings = gaps.flatMap(({ sitting, moreMinutes }): LimitReading[] => {
-    if (moreMinutes === undefined) return [];
-    const allowed = stated.problem.sittings[sitting]?.minutes ?? 0;
-    return [{ limit: { kind: "elapsed", sitting }, allowed, reached: allowed + moreMinutes, excess: moreMinutes }];
-  });
-  const isEnough = readings.length === gaps.length && gaps.every(({ isBeforeTrips }) => isBeforeTrips !== true);
-  const earlier = findEarlier(gaps, kitchen, tables, stated);
-  return {
-    kind: "gaps",
-    gaps: told,
-    ...(earlier !== undefined && { earlier }),
-    ...(isEnough && { way: toWayOut(readings, kitchen, stated) }),
-  };
-}
-
-/** The first shop that would be enough if its trips came home before the earliest of the sittings that come before them. */
-function findEarlier(
-  gaps: readonly Gap[],
-  kitchen: Kitchen,
-  tables: Tables,
-  { from, problem, sittings }: KitchenProblem,
-): Extract<ImpossibleTold, { kind: "gaps" }>["earlier"] {
-  const kinds = gaps.flatMap(({ sitting, isBeforeTrips }) => (isBeforeTrips ? (sittings[sitting]?.kind ?? []) : []));
-  const earliest = SITTING_KINDS.find((kind) => kinds.includes(kind));
-  if (earliest === undefined) return undefined;
-  const isEnough = (shop: string): boolean => {
-    const then = toMenuProblem(goEarlier(kitchen, { shop, sitting: earliest }), tables, from, problem.days);
-    return findGaps(then.problem).every(({ isBeforeTrips }) => isBeforeTrips !== true);
-  };
-  const shop = kitchen.shops.find(({ id }) => isEnough(id))?.id;
-  return shop === undefined ? undefined : { shop, sitting: earliest };
 }
 
 function tellChoice(kitchen: Kitchen, tables: Tables, stated: KitchenProblem, choice: Choice): ChoiceTold {

@@ -5,10 +5,13 @@ import type { Knob, WayOut } from "./Told.ts";
 
 const SLACK = 1e-6;
 
+/** What of a kitchen limits hang on. */
+export type KnobKitchen = Pick<Kitchen, "limits" | "kit" | "sittings" | "shops">;
+
 /** The figures of a kitchen that must give way for these excesses, each as far as the one that asks most. */
 export function toWayOut(
   excesses: readonly LimitReading[],
-  kitchen: Kitchen,
+  kitchen: KnobKitchen,
   stated: KitchenProblem,
 ): Pick<WayOut, "knobs" | "otherwise"> {
   const knobs = new Map<string, Knob>();
@@ -49,7 +52,7 @@ function isWithin(one: Pick<WayOut, "knobs" | "otherwise">, other: Pick<WayOut, 
   );
 }
 
-function toKnob({ limit, excess }: LimitReading, kitchen: Kitchen, stated: KitchenProblem): Knob | undefined {
+function toKnob({ limit, excess }: LimitReading, kitchen: KnobKitchen, stated: KitchenProblem): Knob | undefined {
   const { limits, kit } = kitchen;
   const up = (now: number, by: number): Knob => ({ limit: limit.kind, now, enough: Math.ceil(now + by - SLACK) });
   switch (limit.kind) {

@@ -6,6 +6,7 @@ import type { commonEn } from "./commonEn.ts";
 import type { dishesEn } from "./dishesEn.ts";
 import type { firstEn } from "./firstEn.ts";
 import type { foodsEn } from "./foodsEn.ts";
+import type { impossibleEn } from "./impossibleEn.ts";
 import type { kitchenEn } from "./kitchenEn.ts";
 import type { mappingEn } from "./mappingEn.ts";
 import type { mendedEn } from "./mendedEn.ts";
@@ -29,6 +30,7 @@ interface FurtherParts {
   readonly dishes: typeof dishesEn;
   readonly first: typeof firstEn;
   readonly foods: typeof foodsEn;
+  readonly impossible: typeof impossibleEn;
   readonly kitchen: typeof kitchenEn;
   readonly mapping: typeof mappingEn;
   readonly mended: typeof mendedEn;
@@ -85,6 +87,10 @@ export const FURTHER_LOADERS: { readonly [Part in FurtherPart]: Loader<Part> } =
   foods: {
     en: () => import("./foodsEn.ts").then((loaded) => loaded.foodsEn),
     de: () => import("./foodsDe.ts").then((loaded) => loaded.foodsDe),
+  },
+  impossible: {
+    en: () => import("./impossibleEn.ts").then((loaded) => loaded.impossibleEn),
+    de: () => import("./impossibleDe.ts").then((loaded) => loaded.impossibleDe),
   },
   kitchen: {
     en: () => import("./kitchenEn.ts").then((loaded) => loaded.kitchenEn),

@@ -5,6 +5,7 @@ import { commonEn } from "./commonEn.ts";
 import { dishesEn } from "./dishesEn.ts";
 import { firstEn } from "./firstEn.ts";
 import { foodsEn } from "./foodsEn.ts";
+import { impossibleEn } from "./impossibleEn.ts";
 import { kitchenEn } from "./kitchenEn.ts";
 import { mappingEn } from "./mappingEn.ts";
 import { mendedEn } from "./mendedEn.ts";
@@ -28,6 +29,7 @@ export const furtherEn = {
   ...dishesEn,
   ...firstEn,
   ...foodsEn,
+  ...impossibleEn,
   ...kitchenEn,
   ...mappingEn,
   ...mendedEn,

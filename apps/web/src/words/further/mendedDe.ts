@@ -9,7 +9,7 @@ export const mendedDe: typeof mendedEn = {
     ask: "Den Plan folgen lassen",
     busy: "Die ganze Woche wird angesehen …",
     failed: "Die Woche ließ sich nicht neu planen. Die Liste bleibt, wie sie ist.",
-    none: "So hält kein naher Speiseplan alle Grenzen ein. Lass die Liste, oder plan unter Speiseplan neu.",
+    none: "So hält kein naher Speiseplan alle Grenzen ein. Speiseplan und Liste bleiben, wie sie sind, bis du einen anderen nimmst.",
     unfit: "Diese Woche passt nicht mehr zur Küche. Plan unter Speiseplan neu.",
     same: "Speiseplan und Liste bleiben, wie sie sind.",
     sameDishes: "Alle Gerichte bleiben, nur der Einkauf ändert sich.",
@@ -22,5 +22,20 @@ export const mendedDe: typeof mendedEn = {
     fewer: (count, pack) => `− ${count} × ${pack}`,
     tills: (after, before) => `Alle Kassen der Woche: ${after} statt ${before}.`,
     accept: "Geänderte Woche nehmen",
+    keep: "So lassen",
+    behind: {
+      title: "Die Küche wurde geändert",
+      about:
+        "Dieser Speiseplan ist von vorher. Was von ihm übrig ist, kann folgen; was vorbei ist, bleibt, wie es war.",
+      here: "Der Speiseplan dieser Tage ist von vorher.",
+      way: "Unter Speiseplan folgen lassen",
+      later: {
+        eaters: "Das gilt ab dem nächsten Speiseplan. Wer in diesen Tagen kommt oder wegbleibt, sag es unter Heute.",
+        kit: "Das gilt ab dem nächsten Speiseplan; der dieser Tage ist mit der Ausstattung von vorher geplant.",
+        sittings: "Wer wann isst, gilt ab dem nächsten Speiseplan; Minuten kann auch der dieser Tage folgen.",
+        variety: "Das gilt ab dem nächsten Speiseplan; der dieser Tage ist von vorher.",
+        rise: "Um wie viel Preise steigen dürfen, gilt ab dem nächsten Speiseplan.",
+      },
+    },
   },
 };

@@ -8,7 +8,7 @@ export const mendedEn = {
     ask: "Let the plan follow",
     busy: "Looking at the whole week …",
     failed: "The week could not be planned again. The list stands as it is.",
-    none: "No menu near this one keeps every limit then. Keep the list, or plan anew under Menu.",
+    none: "No menu near this one keeps every limit then. The menu and the list stay as they are until you take another.",
     unfit: "This week no longer fits the kitchen. Plan anew under Menu.",
     same: "The menu and the list stay as they are.",
     sameDishes: "Every dish stays; the buying changes.",
@@ -20,5 +20,21 @@ export const mendedEn = {
     fewer: (count: number, pack: string) => `− ${count} × ${pack}`,
     tills: (after: string, before: string) => `All tills of the week: ${after} instead of ${before}.`,
     accept: "Take the changed week",
+    keep: "Leave it so",
+    behind: {
+      title: "The kitchen was changed",
+      about: "This menu was planned before that. What is left of it can follow; what is over stays as it was.",
+      here: "The menu of these days was planned before that.",
+      way: "Let it follow, under Menu",
+      later: {
+        eaters:
+          "This counts from the next menu that is planned. In the one of these days tell guests, and who stays away, under Today.",
+        kit: "This counts from the next menu that is planned; the one of these days was planned with the kit of before.",
+        sittings:
+          "Who sits down when counts from the next menu that is planned; minutes can be followed in the one of these days.",
+        variety: "This counts from the next menu that is planned; the one of these days was planned before.",
+        rise: "By how much prices may rise counts from the next menu that is planned.",
+      },
+    },
   },
 };

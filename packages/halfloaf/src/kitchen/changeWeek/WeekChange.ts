@@ -29,9 +29,9 @@ export type WeekChange =
    * `planned` it is a lot of the week, by its id there, that came before its trip: nothing of that line is to be bought any more.
    */
   | { readonly kind: "came"; readonly stock: Lot; readonly paidMinor: number; readonly planned?: string }
-  /** A trip was made that day that the week has not, which leaves one less of the most trips. */
-  | { readonly kind: "went"; readonly date: CivilDate }
-  /** Minutes, budget and most trips of the kitchen as they are now, which the rest of the week goes by from today on. */
+  /** A trip was made that day that the week has not, to that shop where it was said, which leaves one less of the most trips. */
+  | { readonly kind: "went"; readonly date: CivilDate; readonly shop?: string }
+  /** Minutes, budget, most trips, energy tolerance and numbers of variety of the kitchen as they are now, which the rest of the week goes by from today on. */
   | { readonly kind: "limits"; readonly now: Pick<Kitchen, "limits" | "sittings"> }
   /** The packs of this lot's kind, by its id in the week, are bought already on today's trip: they stay. */
   | { readonly kind: "bought"; readonly lot: string }

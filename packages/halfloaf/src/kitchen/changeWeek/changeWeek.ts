@@ -6,7 +6,7 @@ import type { Tables } from "../tables.ts";
 import type { KitchenProblem } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { holdEarly, listCome, withBesides } from "./comeBesides.ts";
-import { limitRest } from "./limitRest.ts";
+import { excuseEnergy, limitRest } from "./limitRest.ts";
 import { repricePacks } from "./repricePacks.ts";
 import { onDay, type RestoredWeek, restoreWeek, weekIssue } from "./restoreWeek.ts";
 import { reseat, weighSittings } from "./Seats.ts";
@@ -73,7 +73,7 @@ export function changeRestored(
     const owner = asked.value.flatMap(({ menu, at }) => menu.map(() => at));
     return { ok: false, issues: outcome.unfit.map(({ at, reason }) => toIssue(owner[at] as number, reason)) };
   }
-  const { value } = outcome;
+  const value = { ...outcome.value, problem: excuseEnergy(outcome.value.problem, day) };
   const losses = [...before.losses, ...value.losses];
   const stated = restate(kitchen, before, value, changes, today);
   const held = holdEarly(before.week, stated, value.plan, today);

@@ -99,7 +99,8 @@ export function holdEarly(
  * in question.
  */
 export function countBesides(problem: MenuProblem, plan: MenuPlan, changes: readonly WeekChange[]): MenuProblem {
-  const count = new Set(changes.flatMap((change) => (change.kind === "went" ? [change.date] : []))).size;
+  const count = new Set(changes.flatMap((change) => (change.kind === "went" ? [`${change.date} ${change.shop}`] : [])))
+    .size;
   if (count === 0) return problem;
   const { maxTrips } = problem.limits;
   const left = Math.min(maxTrips, Math.max(maxTrips - count, plan.trips.length));

@@ -30,6 +30,14 @@ function change(limits: Partial<Kitchen["limits"]>, on: CivilDate = today, sitti
   return changed.value;
 }
 
+const days = Array.from({ length: week.days }, (_, day) => addDays(week.from, day));
+
+/** The plan without what is still to be cooked. */
+const onlyCooked = ({ week: { problem, plan, today: day } }: ReturnType<typeof change>) => ({
+  ...plan,
+  batches: plan.batches.filter(({ sittings: [first = 0] }) => (problem.sittings[first]?.day ?? 0) < day),
+});
+
 describe("limits that were changed after a week was accepted", () => {
   test("are no change where they are as they were", () => {
     expect(limitChanges(kitchen, structuredClone(kitchen))).toEqual([]);
@@ -37,7 +45,6 @@ describe("limits that were changed after a week was accepted", () => {
   });
 
   test("hold for what is left of the week, and what is over stays as it was however many minutes it took", () => {
-    const days = Array.from({ length: week.days }, (_, day) => addDays(week.from, day));
     const busiest = days
       .filter((date) => date > today)
       .sort((a, b) => spentOn(week, b) - spentOn(week, a))[0] as CivilDate;
@@ -77,6 +84,36 @@ describe("limits that were changed after a week was accepted", () => {
     expect(least.budgetMinor).toBeGreaterThanOrEqual(
       over.reduce((sum, { tillMinor, fareMinor }) => sum + tillMinor + fareMinor, 0),
     );
+  });
+
+  test("take energy tolerance and variety as they are now, never stricter than what is cooked already leaves", () => {
+    const { problem, plan } = change({ energyTolerancePct: 2, distinctEvenings: 7, mainMax: 1, usesPerDish: 1 }).week;
+    expect(problem.limits).toMatchObject({ energyTolerance: 0.02 });
+    expect(problem.dishes.some(({ maxUses }) => maxUses === 1)).toBe(true);
+    const over = new Set(days.filter((date) => date < today));
+    const { faults } = checkPlan(problem, plan);
+    const energyDays = faults.flatMap(({ code, path }) => (code === "energy" ? [days[Number(path[3])]] : []));
+    expect(energyDays.filter((date) => over.has(date as CivilDate))).toEqual([]);
+    const last = change({ energyTolerancePct: 2, distinctEvenings: 7, mainMax: 1, usesPerDish: 1 }, days.at(-1));
+    const cooked = week.batches.filter(({ date }) => date < (days.at(-1) as CivilDate)).length;
+    expect(cooked).toBeGreaterThan(0);
+    const evenings = week.sittings.filter(({ kind }) => kind === "evening");
+    const isCooked = ({ batch }: (typeof evenings)[number]): boolean =>
+      (week.batches[batch]?.date ?? "") < (days.at(-1) as CivilDate);
+    const different = new Set(evenings.filter(isCooked).map(({ dish }) => dish)).size;
+    const open = evenings.filter((sitting) => !isCooked(sitting)).length;
+    expect(last.week.problem.limits.distinct).toBeLessThanOrEqual(different + open);
+    for (const code of ["main", "uses"] as const) {
+      const found = checkPlan(last.week.problem, onlyCooked(last)).faults.filter((fault) => fault.code === code);
+      expect(found, code).toEqual([]);
+    }
+  });
+
+  test("leave the room for keeping and the pot as they were", () => {
+    const limits = (set: Partial<Kitchen["limits"]>) => change(set).week.problem.limits;
+    const [then, now] = [limits({}), limits({ mainMax: 9 })];
+    expect({ ...now, mainMax: then.mainMax }).toEqual(then);
+    expect(now.mainMax).toBe(9);
   });
 
   test("give each sitting to come the minutes that it has now", () => {

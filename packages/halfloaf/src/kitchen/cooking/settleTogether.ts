@@ -1,5 +1,4 @@
 import {
-  type ChangedWeek,
   LocalSearch,
   type MenuCooking,
   type MenuPlan,
@@ -7,6 +6,7 @@ import {
   type ReplanOutcome,
   replan,
   toRemainder,
+  type UnplannedWeek,
 } from "../../menu/index.ts";
 import type { Kitchen } from "../kitchen.ts";
 import type { Tables } from "../tables.ts";
@@ -35,7 +35,7 @@ const MOST_LEARNED = 24;
  */
 export function settleTogether(
   of: { readonly stated: KitchenProblem; readonly kitchen: Kitchen; readonly tables: Tables },
-  week: UnsettledWeek,
+  week: UnplannedWeek,
   options: ReplanOptions,
 ): SettledWeek {
   const { kitchen, tables } = of;
@@ -54,12 +54,10 @@ export function settleTogether(
   }
 }
 
-type UnsettledWeek = Omit<ChangedWeek, "sittingBefore" | "packBefore">;
-
 /** The problem with what is cooked at once in good menus near a plan. */
 function learnAround(
   { stated, kitchen, tables }: { readonly stated: KitchenProblem; readonly kitchen: Kitchen; readonly tables: Tables },
-  week: UnsettledWeek,
+  week: UnplannedWeek,
   plan: MenuPlan,
   seed: number,
 ): KitchenProblem {

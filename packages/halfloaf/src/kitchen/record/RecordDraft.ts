@@ -31,6 +31,7 @@ interface DraftMaps {
   readonly missing: Map<string, MissingPack>;
   readonly ratings: Map<string, number>;
   readonly planned: Map<string, string>;
+  readonly boughtAt: Map<string, string>;
 }
 
 /** A state in the making: events are applied in their order. It can be saved, and go back to what was saved. */
@@ -44,6 +45,7 @@ export class RecordDraft {
     missing: new Map(),
     ratings: new Map(),
     planned: new Map(),
+    boughtAt: new Map(),
   };
   private readonly plates: EatenPlate[] = [];
   private readonly trips: MadeTrip[] = [];
@@ -154,7 +156,8 @@ export class RecordDraft {
   }
 
   private buy(event: EventOf<"bought">): void {
-    const { planned, lot } = event;
+    const { planned, lot, shop } = event;
+    if (shop !== undefined) this.maps.boughtAt.set(lot, shop);
     const key = planned === undefined ? undefined : keyOfPlanned(planned.week, planned.lot);
     const twin = key === undefined ? undefined : this.maps.planned.get(key);
     // Two people may both have ticked the pack, or two were bought: both count until somebody withdraws one.
@@ -291,7 +294,7 @@ function hearOf(known: SittingNews, event: EventOf<"skipped" | "guest" | "ate-ou
   return { ...known, ateOutMinor, away };
 }
 
-function copyMaps({ lots, toCount, cookings, sittings, missing, ratings, planned }: DraftMaps): DraftMaps {
+function copyMaps({ lots, toCount, cookings, sittings, missing, ratings, planned, boughtAt }: DraftMaps): DraftMaps {
   return {
     lots: new Map(lots),
     toCount: new Map(toCount),
@@ -300,5 +303,6 @@ function copyMaps({ lots, toCount, cookings, sittings, missing, ratings, planned
     missing: new Map(missing),
     ratings: new Map(ratings),
     planned: new Map(planned),
+    boughtAt: new Map(boughtAt),
   };
 }

@@ -27,6 +27,8 @@ export interface RecordState {
   readonly ratings: ReadonlyMap<string, number>;
   /** The lot that each lot of an accepted week became when it was bought, by `keyOfPlanned`. */
   readonly planned: ReadonlyMap<string, string>;
+  /** The shop that each lot was bought at, by its id, where that was said. */
+  readonly boughtAt: ReadonlyMap<string, string>;
   /** Accepted weeks, in order. */
   readonly menus: readonly AcceptedMenu[];
   /** Events that were withdrawn and stay so. */

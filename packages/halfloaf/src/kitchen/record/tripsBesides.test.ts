@@ -22,7 +22,7 @@ const [trip] = week.trips;
 const line = trip?.lines[0];
 if (trip === undefined || line === undefined) throw new Error("nothing is bought");
 
-const buy = (on: CivilDate, lot: string, planned?: string): EventBody => ({
+const buy = (on: CivilDate, lot: string, planned?: string, shop?: string): EventBody => ({
   kind: "bought",
   on,
   lot,
@@ -30,6 +30,7 @@ const buy = (on: CivilDate, lot: string, planned?: string): EventBody => ({
   place: "dry-store",
   massG: 500,
   costMinor: 60,
+  ...(shop !== undefined && { shop }),
   ...(planned !== undefined && { planned: { week: week.from, lot: planned } }),
 });
 
@@ -37,7 +38,7 @@ const last = days.at(-1) as CivilDate;
 
 test("each day on which something was bought and the week has no trip is a trip, up to today", () => {
   const state = stateOf(buy(free, "a"), buy(free, "b"), buy(another, "c"), buy(trip.date, "d"));
-  expect(tripsBesides(state, week, last)).toEqual([free, another].sort());
+  expect(tripsBesides(state, week, last)).toEqual([free, another].sort().map((date) => ({ date })));
   expect(tripsBesides(state, week, [free, another].sort()[0] as CivilDate)).toHaveLength(1);
   expect(tripsBesides(stateOf(buy(addDays(week.from, -1), "a")), week, last)).toEqual([]);
 });
@@ -45,12 +46,38 @@ test("each day on which something was bought and the week has no trip is a trip,
 test("a trip of the week that was made on another day is none besides, and what was at hand before tells of none", () => {
   const [name] = lotsOfLine(week, trip.date, line);
   expect(tripsBesides(stateOf(buy(free, "a", name)), week, last)).toEqual([]);
-  expect(tripsBesides(stateOf(buy(trip.date, "d"), buy(free, "a", name)), week, last)).toEqual([free]);
+  expect(tripsBesides(stateOf(buy(trip.date, "d"), buy(free, "a", name)), week, last)).toEqual([{ date: free }]);
   const stocked: WeekPlan = {
     ...week,
     lots: [...week.lots, { ...(week.lots[0] as WeekPlan["lots"][number]), id: "a", from: "stores" }],
   };
   expect(tripsBesides(stateOf(buy(free, "a")), stocked, last)).toEqual([]);
+});
+
+test("each shop of a day is a visit of its own, also on a day on which the week goes to another one", () => {
+  const at = (date: CivilDate, lot: string, shop?: string) => buy(date, lot, undefined, shop);
+  const two = stateOf(at(free, "a", "one"), at(free, "b", "two"), at(free, "c", "one"), at(free, "d"));
+  expect(tripsBesides(two, week, last)).toEqual([
+    { date: free, shop: "one" },
+    { date: free, shop: "two" },
+  ]);
+  const there = stateOf(at(trip.date, "a", trip.shop), at(trip.date, "b", "elsewhere"), at(trip.date, "c"));
+  expect(tripsBesides(there, week, last)).toEqual([{ date: trip.date, shop: "elsewhere" }]);
+});
+
+test("visits besides are as many as the pairs of day and shop that the week has not, whatever was bought on them", () => {
+  const shops = ["one", "two", trip.shop];
+  const visit = fc.record({ date: fc.constantFrom(...days), shop: fc.constantFrom(...shops) });
+  fc.assert(
+    fc.property(fc.array(visit, { maxLength: 8 }), (visits) => {
+      const state = stateOf(...visits.map(({ date, shop }, at) => buy(date, `lot-${at}`, undefined, shop)));
+      const pairs = new Set(visits.map(({ date, shop }) => `${date} ${shop}`));
+      const own = new Set(week.trips.map(({ date, shop }) => `${date} ${shop}`));
+      const besides = tripsBesides(state, week, last).map(({ date, shop }) => `${date} ${shop}`);
+      expect(besides).toEqual([...pairs].filter((pair) => !own.has(pair)).sort());
+    }),
+    { endOnFailure: true, numRuns: 50 },
+  );
 });
 
 const mostTrips = (state: RecordState, on: CivilDate): number => {
@@ -64,6 +91,8 @@ test("leaves one less of the most trips when the week is planned again, and is n
   const whole = toMenuProblem(kitchen, tables, week.from, week.days).problem.limits.maxTrips;
   expect(mostTrips(stateOf(), first)).toBe(whole);
   expect(mostTrips(stateOf(buy(first, "a")), first)).toBe(Math.max(whole - 1, week.trips.length));
+  const twice = stateOf(buy(first, "a", undefined, "one"), buy(first, "b", undefined, "two"));
+  expect(mostTrips(twice, first)).toBe(Math.max(whole - 2, week.trips.length));
   expect(weekNews(stateOf(buy(first, "a")), week, first).map(({ kind }): string => kind)).not.toContain("went");
 });
 

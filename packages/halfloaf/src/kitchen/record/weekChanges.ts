@@ -27,7 +27,7 @@ export function weekChanges(state: RecordState, week: WeekPlan, today: CivilDate
     ...missingChanges(state, week, today),
     ...lossChanges(state, later),
     ...labelChanges(state, later),
-    ...tripsBesides(state, week, today).map((date) => ({ kind: "went" as const, date })),
+    ...tripsBesides(state, week, today).map((visit) => ({ kind: "went" as const, ...visit })),
   ];
 }
 

@@ -29,6 +29,8 @@ export interface Remainder {
   readonly problem: MenuProblem;
   /** The old plan in it; uses of what is not there any more are left out. */
   readonly plan: MenuPlan;
+  /** Which trip of the week each of its trips is. */
+  readonly trips: readonly number[];
   /** A plan of the remainder joined to what is over, as a plan of the whole week. */
   readonly join: (plan: MenuPlan) => MenuPlan;
 }
@@ -41,10 +43,17 @@ export interface Remainder {
 export function toRemainder(given: Given, goesOn: boolean = isShopping(given)): Remainder {
   const { losses, bought = [], held = [] } = given;
   if (given.today <= 0 && losses.length + bought.length + held.length === 0) {
-    return { problem: given.problem, plan: given.plan, join: (plan) => plan };
+    const trips = given.problem.trips.map((_, at) => at);
+    return { problem: given.problem, plan: given.plan, trips, join: (plan) => plan };
   }
   const past = readPast(given, goesOn);
-  return { problem: cutProblem(given, past), plan: cutPlan(given, past), join: (plan) => joinPlan(given, past, plan) };
+  const { trips } = past;
+  return {
+    problem: cutProblem(given, past),
+    plan: cutPlan(given, past),
+    trips,
+    join: (plan) => joinPlan(given, past, plan),
+  };
 }
 
 /** The trips of a plan that are begun: something was bought on them, and they are not over. */

@@ -76,15 +76,24 @@ const LEAST_SAVED = 1 / 3;
  * (`toRemainder`), it is looked for the other way. The same input gives the same plan.
  */
 export function replan(week: UnplannedWeek, options: ReplanOptions): ReplanOutcome {
-  const outcome = replanRest(week, toRemainder(week), options);
+  const goesOn = isShopping(week);
+  const remainder = toRemainder(week, goesOn);
+  const { isRefused, ...outcome } = replanRest(week, remainder, options);
   if (outcome.kind === "planned" || outcome.gaps.length > 0 || tripsBegun(week).length === 0) return outcome;
-  const other = replanRest(week, toRemainder(week, !isShopping(week)), options);
+  // The trips that go on leave every plan that there is the other way, so that nothing is left to find where none was found with them.
+  const { limits, trips } = remainder.problem;
+  if (goesOn ? !isRefused : limits.maxTrips >= trips.length) return outcome;
+  const { isRefused: _, ...other } = replanRest(week, toRemainder(week, !goesOn), options);
   return other.kind === "planned" ? { ...other, moves: outcome.moves + other.moves } : outcome;
 }
 
-type UnplannedWeek = Omit<ChangedWeek, "sittingBefore" | "packBefore">;
+/** An outcome, and whether a plan of the remainder was found that the judge of the whole week refused. */
+type RestOutcome = ReplanOutcome & { readonly isRefused?: boolean };
 
-function replanRest(week: UnplannedWeek, remainder: Remainder, options: ReplanOptions): ReplanOutcome {
+/** A changed week that is to be planned again. */
+export type UnplannedWeek = Omit<ChangedWeek, "sittingBefore" | "packBefore">;
+
+function replanRest(week: UnplannedWeek, remainder: Remainder, options: ReplanOptions): RestOutcome {
   const { judge } = options;
   const { seed = 1, moves = USUAL_MOVES, wideMoves = WIDE * moves, farMoves = EFFORTS.quick } = options;
   const before = judge(week.problem, week.plan);
@@ -97,7 +106,9 @@ function replanRest(week: UnplannedWeek, remainder: Remainder, options: ReplanOp
   const found = findNear(given, { seed, moves: Math.ceil(moves * partLeft(week) ** 2), farMoves });
   const near = settle(given, found, changeMinor);
   if (near === undefined || near.faults.length > 0) {
-    return stands ? keepAll(week, judge, changeMinor) : toNone(remainder, found, near);
+    return stands
+      ? keepAll(week, judge, changeMinor)
+      : { ...toNone(remainder, found, near), isRefused: near !== undefined };
   }
   const { best, moves: leftMoves } = leaveMenu(given, near, { seed, moves: wideMoves * partLeft(week) });
   if (stands && before.money.totalMinor <= weigh(best, changeMinor)) return keepAll(week, judge, changeMinor);

@@ -146,4 +146,25 @@ describe("a trip on which something was bought already", () => {
     );
     expect(bought).toBeGreaterThan(0);
   });
+
+  it("is looked for in one way alone where the other can have no plan that this one has not", () => {
+    const ways = (bought: readonly number[], limits: Partial<MenuProblem["limits"]>): number => {
+      const changes = bought.map((purchase): MenuChange => ({ kind: "bought", purchase }));
+      const changed = changeProblem({ ...problem, limits: { ...problem.limits, ...limits } }, plan, changes);
+      if (!changed.ok) throw new Error("the week could not be changed");
+      let begun = 0;
+      const judge: typeof checkPlan = (of, one) => {
+        // Each way begins by judging the old plan.
+        if (of === changed.value.problem && one === changed.value.plan) begun++;
+        return checkPlan(of, one);
+      };
+      const outcome = replan(changed.value, { judge, moves: 300, wideMoves: 0, farMoves: 300 });
+      expect(outcome.kind).toBe("none");
+      return begun;
+    };
+    const none = { handsOnMinutes: [-1, -1, -1] };
+    expect(ways([1], none)).toBe(1);
+    expect(ways([0, 1], { ...none, maxTrips: 9 })).toBe(1);
+    expect(ways([0, 1], none)).toBe(2);
+  });
 });

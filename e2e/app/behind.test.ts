@@ -1,0 +1,44 @@
+import { furtherEn } from "@halfloaf/web/words/further";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { hasBrowser, openBrowser } from "../openBrowser.ts";
+import { judgePage } from "./judgePage.ts";
+import { goTo, openApp } from "./openApp.ts";
+
+const { impossible, kitchen, mended, save } = furtherEn;
+
+describe.skipIf(!hasBrowser)("a kitchen that is changed under an accepted week", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openBrowser();
+  });
+  afterAll(() => browser?.close());
+
+  test("says so where it is edited, tells what collides where the week is to follow, and a tap sets what is enough", async () => {
+    const { page, context, errors } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
+    await goTo(page, "kitchen");
+    await page.getByRole("heading", { name: kitchen.limits }).click();
+    const part = page.locator("details.fold", { has: page.getByRole("heading", { name: kitchen.limits }) });
+    await part.getByLabel(kitchen.budget).fill("4.00");
+    await part.getByRole("button", { name: save }).click();
+    await part.getByText(mended.behind.here).waitFor();
+    expect(await judgePage(page)).toEqual([]);
+    await part.getByRole("link", { name: mended.behind.way }).click();
+    const section = page.locator("section[aria-labelledby=behind]");
+    await section.getByRole("button", { name: mended.ask }).click();
+    await section.getByText(mended.none).waitFor();
+    await section.getByText(impossible.collision.limits.budget).waitFor();
+    const way = section.getByRole("group", { name: impossible.way(1) });
+    await way.getByRole("button", { name: impossible.apply }).waitFor();
+    expect(await judgePage(page)).toEqual([]);
+    await way.getByRole("button", { name: impossible.apply }).click();
+    await section.getByRole("button", { name: new RegExp(`^(${mended.accept}|${mended.keep})$`) }).click();
+    await section.waitFor({ state: "detached" });
+    await goTo(page, "kitchen");
+    await page.getByRole("heading", { name: kitchen.limits }).click();
+    await expect.poll(async () => Number(await part.getByLabel(kitchen.budget).inputValue())).toBeGreaterThan(4);
+    await expect.poll(() => part.getByText(mended.behind.here).count()).toBe(0);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
