@@ -14,7 +14,7 @@ const tool = (...path) => join(root, "node_modules", ...path);
 
 const before = [
   ["Types", join(root, "scripts", "types.mjs")],
-  ["Lint and formatting", tool("@biomejs", "biome", "bin", "biome"), "ci", "."],
+  ["Lint and formatting", tool("@biomejs", "biome", "bin", "biome"), "ci", "--error-on-warnings", "."],
   ["House: import direction, purity, cycles", join(root, "scripts", "checkHouse.mjs")],
   ["Dead code", tool("knip", "bin", "knip.js"), "--no-progress"],
   ["The app, built for its tests", "--import", "tsx", join(root, "apps", "web", "build", "main.ts")],

@@ -36,7 +36,7 @@ describe.skipIf(!hasBrowser)("by the stove", () => {
     const main = page.getByRole("main");
     await main.getByRole("heading", { name: furtherEn.dishes.makings }).waitFor();
     await expect
-      .poll(() => main.getByRole("listitem").filter({ hasText: "broccoli" }).first().innerText())
+      .poll(() => main.getByRole("listitem").filter({ hasText: "broccoli" }).first().textContent())
       .toMatch(/^750 g /);
     await page.getByRole("button", { name: en.work.begin }).click();
     await expect.poll(() => page.locator(".next-step .taken").textContent()).toMatch(/^750 g \S*broccoli$/);
