@@ -141,7 +141,7 @@ function tellMakings({ dish, portions, choose }: DishToCook, { kitchen, tables }
     const chosen = choose === undefined ? making : choose(making);
     if (chosen === undefined) return [];
     const alone = { ...making, ...chosen, alternatives: [] };
-    return [toIngredient(alone, tables.foods, kitchen.english, portions / dish.portions)];
+    return [toIngredient(alone, tables.foods, { english: kitchen.english }, portions / dish.portions)];
   });
 }
 

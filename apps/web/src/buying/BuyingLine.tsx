@@ -1,7 +1,9 @@
+import { isFound, toSearchText } from "halfloaf/food";
 import { tickPacks } from "halfloaf/kitchen/record";
 import type { CivilDate } from "halfloaf/quantity";
 import { type ReactNode, useMemo } from "react";
 import { useDevice, useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { useNames } from "../kitchen/useNames.ts";
 import { useShared } from "../sharing/shared.ts";
 import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { PackDate } from "../stores/PackDate.tsx";
@@ -27,7 +29,8 @@ interface BuyingLineProps {
 
 /** One line of the list: a tick as big as a thumb, and what may stand at the shelf instead. */
 export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: BuyingLineProps): ReactNode {
-  const { words, further, formats } = useFurther("buying", "sharing");
+  const { words, further, formats, language } = useFurther("buying", "sharing");
+  const names = useNames();
   const { session, view } = useKitchen();
   const { line, planned, paidMinor } = tick;
   const { device } = useDevice();
@@ -38,6 +41,8 @@ export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: B
   const mayTurn = isBought ? session.mayWrite({ kind: "withdrawn", events: other?.rows ?? [] }) : mayBuy;
   const home = tick.lots.flatMap((id) => view.state.lots.get(id) ?? []).filter(({ leftG }) => leftG > 0);
   const isMissing = !isBought && notThere.packs.has(line.pack);
+  const name = names.food(line.food);
+  const isNamed = language === "en" || tellsFood(line.label, name);
   const buy = (): void => {
     void session.write((pen) => {
       const lines = [{ pack: line.pack, count: line.count, planned }];
@@ -61,6 +66,7 @@ export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: B
             {line.label}
           </span>
           <span className="small soft">
+            {!isNamed && `${name}, `}
             {formats.mass(line.massG)}
             {line.estimate && !isBought && `, ${words.buying.estimate}`}
             {other !== undefined && `, ${further.sharing.tickedBy(other.name)}`}
@@ -106,4 +112,9 @@ function useOtherHand(
   if (found === undefined) return undefined;
   const name = view.edited.eaters.find(({ id }) => id === found.by)?.name ?? further.sharing.otherDevice;
   return { name, rows: [found.id] };
+}
+
+/** True where a label says what is in the pack; it is the kitchen's own, and may be in another language than the screens. */
+function tellsFood(label: string, name: string): boolean {
+  return isFound(toSearchText(label), name);
 }

@@ -55,7 +55,7 @@ export default function DishSheets({ dish, portions }: DishSheetsProps): ReactNo
     return { title: `${sheets.card}: ${dish.title}`, html, file: fileOf("card") };
   };
   const makeLesson = (): Made => {
-    const html = lessonHtml(dishLesson(source), catalogue.sheet);
+    const html = lessonHtml(dishLesson(source, catalogue.sheet.language), catalogue.sheet);
     return { title: `${sheets.lesson}: ${dish.title}`, html, file: fileOf("lesson") };
   };
   const saveData = (): undefined => {
@@ -63,6 +63,7 @@ export default function DishSheets({ dish, portions }: DishSheetsProps): ReactNo
     const jsonLd = dishToJsonLd(dish, {
       foods: tables.foods,
       english: kitchen.english,
+      language: catalogue.sheet.language,
       minutes: { total: elapsed + ahead },
       nutrients: nutrientsOfDish(dish, tables.foods, tables.retain, withoutOptional),
       cost: catalogue.publishedCost(toCardSheet({ ...source, portions: dish.portions })),

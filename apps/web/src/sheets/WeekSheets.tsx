@@ -58,7 +58,7 @@ export default function WeekSheets({ week }: { readonly week: WeekPlan }): React
       nameFile("week", week.from),
     );
   const makeLesson = (): Made => {
-    const html = lessonHtml(dayLesson(source, day), catalogue.sheet);
+    const html = lessonHtml(dayLesson(source, day, catalogue.sheet.language), catalogue.sheet);
     return { title: `${sheets.dayLesson}, ${formats.longDay(day)}`, html, file: nameFile("day lesson", day) };
   };
   const drawRibbons = (): string => {

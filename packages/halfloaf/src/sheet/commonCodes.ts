@@ -5,6 +5,8 @@ interface UnitInTrade {
   readonly code: string;
   /** The unit in a line of makings, in either English. */
   readonly word: string;
+  /** The same in German, where it is another word. */
+  readonly german?: string;
 }
 
 /**
@@ -22,21 +24,21 @@ export const UNITS_IN_TRADE: Readonly<Record<UnitCode | "piece", UnitInTrade>> =
   mL: { code: "MLT", word: "ml" },
   cL: { code: "CLT", word: "cl" },
   dL: { code: "DLT", word: "dl" },
-  L: { code: "LTR", word: "litres" },
-  "[tsp_m]": { code: "G25", word: "tsp" },
-  "[tbs_m]": { code: "G24", word: "tbsp" },
-  "[cup_m]": { code: "G21", word: "cups" },
-  "[tsp_us]": { code: "G25", word: "tsp" },
-  "[tbs_us]": { code: "G24", word: "tbsp" },
+  L: { code: "LTR", word: "litres", german: "l" },
+  "[tsp_m]": { code: "G25", word: "tsp", german: "TL" },
+  "[tbs_m]": { code: "G24", word: "tbsp", german: "EL" },
+  "[cup_m]": { code: "G21", word: "cups", german: "Becher (240 ml)" },
+  "[tsp_us]": { code: "G25", word: "tsp", german: "US-TL" },
+  "[tbs_us]": { code: "G24", word: "tbsp", german: "US-EL" },
   "[foz_us]": { code: "OZA", word: "fl oz" },
-  "[cup_us]": { code: "G21", word: "cups" },
+  "[cup_us]": { code: "G21", word: "cups", german: "US-Becher" },
   "[pt_us]": { code: "PTL", word: "pints" },
   "[qt_us]": { code: "QTL", word: "quarts" },
-  "[gal_us]": { code: "GLL", word: "gallons" },
+  "[gal_us]": { code: "GLL", word: "gallons", german: "Gallonen" },
   "[foz_br]": { code: "OZI", word: "fl oz" },
   "[pt_br]": { code: "PTI", word: "pints" },
   "[qt_br]": { code: "QTI", word: "quarts" },
-  "[gal_br]": { code: "GLI", word: "gallons" },
+  "[gal_br]": { code: "GLI", word: "gallons", german: "Gallonen" },
   piece: { code: "C62", word: "" },
 };
 

@@ -10,7 +10,7 @@ import type { JsonLd } from "./ownProperty.ts";
 
 const FOODS = makeTable(
   makeFood("barley", {
-    names: { british: ["pearl barley"], american: ["barley, pearled"] },
+    names: { british: ["pearl barley"], american: ["barley, pearled"], german: ["Perlgraupen"] },
     composition: { energyKcal: 350, fatG: 1.16, sodiumMg: 9 },
   }),
   makeFood("leek", { composition: { energyKcal: 61 } }),
@@ -42,6 +42,23 @@ test("makings stand as lines and as supplies with amounts and units", () => {
     },
   ]);
   expect(write({ english: "american" }).recipeIngredient).toContain("200 g barley, pearled");
+});
+
+test("in German foods, units and what is said beside them are German, as the language that is told", () => {
+  const dish = makeDish({
+    makings: [
+      makeMaking("barley", { value: 1.5, unit: "[tbs_m]" }, { optional: true }),
+      makeMaking("barley", "to-taste"),
+      makeMaking("leek", 50, { alternatives: [{ food: "barley", amount: { value: 20, unit: "g" } }] }),
+    ],
+  });
+  const { inLanguage, recipeIngredient } = write({ language: "de" }, dish);
+  expect([write().inLanguage, inLanguage]).toEqual(["en-GB", "de"]);
+  expect(recipeIngredient).toEqual([
+    "1,5 EL Perlgraupen, nach Wunsch",
+    "Perlgraupen, nach Geschmack",
+    "50 g leek oder 20 g Perlgraupen",
+  ]);
 });
 
 test("a step has its text and its minutes for the dish's own portions", () => {

@@ -11,6 +11,8 @@ export interface JsonLdOptions {
   readonly foods: FoodTable;
   /** The English of names, and whether carbohydrate is told with fibre ("american") or without ("british"). */
   readonly english: English;
+  /** The language in which the dish and names of foods are told, as BCP 47 names it; absent = English. */
+  readonly language?: string;
   /** Minutes for the dish's own portions, as computed; without it no times are written. */
   readonly minutes?: { readonly total: number; readonly prep?: number; readonly cook?: number };
   /** What a portion holds, as computed; without it no nutrition is written. */
@@ -31,13 +33,15 @@ const DIETS = { vegan: ["VeganDiet", "VegetarianDiet"], vegetarian: ["Vegetarian
  * HowToSupply, PropertyValue.
  */
 export function dishToJsonLd(dish: Dish, options: JsonLdOptions): JsonLd {
-  const { foods, english, minutes, nutrients, cost } = options;
+  const { foods, english, language = "en", minutes, nutrients, cost } = options;
+  const isEnglish = /^en\b/i.test(language);
+  const speech = { english, language };
   const diet = dietOf(dish, foods).asWritten;
   const diets = diet === undefined ? [] : DIETS[diet];
   return {
     "@context": "https://schema.org",
     "@type": "Recipe",
-    inLanguage: english === "british" ? "en-GB" : "en-US",
+    inLanguage: isEnglish ? (english === "british" ? "en-GB" : "en-US") : language,
     name: dish.title,
     ...(dish.note === undefined ? {} : { description: dish.note }),
     recipeCuisine: dish.cooking,
@@ -46,8 +50,8 @@ export function dishToJsonLd(dish: Dish, options: JsonLdOptions): JsonLd {
     ...(minutes?.cook === undefined ? {} : { cookTime: toDuration(minutes.cook) }),
     ...(minutes === undefined ? {} : { totalTime: toDuration(minutes.total) }),
     ...(cost === undefined ? {} : { estimatedCost: cost }),
-    recipeIngredient: dish.makings.map((making) => toIngredient(making, foods, english)),
-    supply: dish.makings.map((making) => jsonLdSupply(making, foods, english)),
+    recipeIngredient: dish.makings.map((making) => toIngredient(making, foods, speech)),
+    supply: dish.makings.map((making) => jsonLdSupply(making, foods, speech)),
     recipeInstructions: dish.method.map((step, at) => toHowToStep(step, at, dish.portions)),
     ...(nutrients === undefined ? {} : jsonLdNutrition(nutrients, dish, english)),
     ...(diets.length === 0 ? {} : { suitableForDiet: diets.map((name) => `https://schema.org/${name}`) }),

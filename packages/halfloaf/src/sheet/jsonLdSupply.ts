@@ -5,24 +5,37 @@ import { type JsonLd, ownProperty } from "./ownProperty.ts";
 
 type Chosen = Pick<Making, "food" | "amount" | "as">;
 
+/** In what a making is told: English of a kind, or German. */
+export interface MakingSpeech {
+  readonly english: English;
+  /** BCP 47; absent = English. */
+  readonly language?: string;
+}
+
+const PHRASES = {
+  en: { or: "or", toTaste: "to taste", optional: "optional" },
+  de: { or: "oder", toTaste: "nach Geschmack", optional: "nach Wunsch" },
+} as const;
+
 /** A making as a line to be read: amount, so many times as written, food, how it is made ready, what may stand in for it. */
-export function toIngredient(making: Making, foods: FoodTable, english: English, times = 1): string {
+export function toIngredient(making: Making, foods: FoodTable, speech: MakingSpeech, times = 1): string {
+  const phrases = PHRASES[isGerman(speech) ? "de" : "en"];
   const phrase = (chosen: Chosen): string =>
-    toPhrase({ ...chosen, amount: scaleAmount(chosen.amount, times) }, foods, english);
-  const others = making.alternatives.map((each) => `or ${phrase(each)}`);
+    toPhrase({ ...chosen, amount: scaleAmount(chosen.amount, times) }, foods, speech);
+  const others = making.alternatives.map((each) => `${phrases.or} ${phrase(each)}`);
   return [
     [phrase(making), ...others].join(" "),
     ...(making.cut === undefined ? [] : [making.cut]),
-    ...(making.amount === "to-taste" ? ["to taste"] : []),
-    ...(making.optional ? ["optional"] : []),
+    ...(making.amount === "to-taste" ? [phrases.toTaste] : []),
+    ...(making.optional ? [phrases.optional] : []),
   ].join(", ");
 }
 
 /** A making for programs, as schema.org's HowToSupply; how it is handled stands in `additionalProperty`. */
-export function jsonLdSupply(making: Making, foods: FoodTable, english: English): JsonLd {
+export function jsonLdSupply(making: Making, foods: FoodTable, speech: MakingSpeech): JsonLd {
   return {
     "@type": "HowToSupply",
-    name: nameOf(making.food, foods, english),
+    name: nameOf(making.food, foods, speech),
     ...quantity("requiredQuantity", making.amount),
     additionalProperty: [
       ownProperty("food", making.food),
@@ -32,7 +45,7 @@ export function jsonLdSupply(making: Making, foods: FoodTable, english: English)
       ...(making.optional ? [ownProperty("optional", true)] : []),
       ...making.alternatives.map((each) =>
         ownProperty("alternative", each.food, {
-          name: nameOf(each.food, foods, english),
+          name: nameOf(each.food, foods, speech),
           ...quantity("valueReference", each.amount),
           ...(each.as === undefined ? {} : { additionalProperty: [ownProperty("as", each.as)] }),
         }),
@@ -41,16 +54,23 @@ export function jsonLdSupply(making: Making, foods: FoodTable, english: English)
   };
 }
 
-function toPhrase({ food, amount }: Chosen, foods: FoodTable, english: English): string {
-  const name = nameOf(food, foods, english);
+function toPhrase({ food, amount }: Chosen, foods: FoodTable, speech: MakingSpeech): string {
+  const name = nameOf(food, foods, speech);
   if (amount === "to-taste") return name;
-  const value = "value" in amount ? `${amount.value}` : `${amount.from}-${amount.to}`;
-  const word = amount.unit === "piece" ? (amount.size ?? "") : UNITS_IN_TRADE[amount.unit].word;
+  const figures = "value" in amount ? `${amount.value}` : `${amount.from}-${amount.to}`;
+  const value = isGerman(speech) ? figures.replaceAll(".", ",") : figures;
+  const unit = UNITS_IN_TRADE[amount.unit];
+  const word =
+    amount.unit === "piece" ? (amount.size ?? "") : ((isGerman(speech) ? unit.german : undefined) ?? unit.word);
   return [value, word, name].filter((part) => part !== "").join(" ");
 }
 
-function nameOf(food: string, foods: FoodTable, english: English): string {
-  return foodName(foods.get(food), english) ?? food;
+function nameOf(food: string, foods: FoodTable, { english, language }: MakingSpeech): string {
+  return foodName(foods.get(food), english, language) ?? food;
+}
+
+function isGerman({ language = "en" }: MakingSpeech): boolean {
+  return /^de\b/i.test(language);
 }
 
 /** The amount with its UCUM code as the text of the unit, since codes of trade don't tell one spoon from another. */

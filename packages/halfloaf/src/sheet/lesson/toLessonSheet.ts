@@ -18,20 +18,20 @@ type Facts = Omit<LessonPlate, "parts"> & { readonly portions: number };
 /** Masses are split in tenths of a gram. */
 const TENTHS = 10;
 
-/** All that is eaten on one day of a week, each dish with the whole cooking it comes from. */
-export function dayLesson(source: WeekSource, date: CivilDate): LessonSheet {
+/** All that is eaten on one day of a week, each dish with the whole cooking it comes from; makings are told in the language (BCP 47). */
+export function dayLesson(source: WeekSource, date: CivilDate, language = "en"): LessonSheet {
   const { week } = source;
   const batches = new Set(week.sittings.filter((sitting) => sitting.date === date).map(({ batch }) => batch));
   return {
     kitchen: week.kitchen,
     currency: week.currency,
     date,
-    cookings: [...batches].map((at) => toCooking(source, at)),
+    cookings: [...batches].map((at) => toCooking(source, at, language)),
   };
 }
 
-/** A dish as a kitchen would cook it by itself, at the prices of its card. */
-export function dishLesson(source: CardSource): LessonSheet {
+/** A dish as a kitchen would cook it by itself, at the prices of its card; likewise. */
+export function dishLesson(source: CardSource, language = "en"): LessonSheet {
   const card = toCardSheet(source);
   const { kitchen, dish } = source;
   const priced = card.lines.flatMap((line) =>
@@ -56,7 +56,7 @@ export function dishLesson(source: CardSource): LessonSheet {
     currency: kitchen.currency,
     cookings: [
       {
-        ...methodOf(dish, source, card.portions),
+        ...methodOf(dish, source, card.portions, language),
         dish: card.dish,
         portions: card.portions,
         elapsedMinutes: card.minutes.elapsed,
@@ -69,7 +69,7 @@ export function dishLesson(source: CardSource): LessonSheet {
   };
 }
 
-function toCooking(source: WeekSource, at: number): LessonCooking {
+function toCooking(source: WeekSource, at: number, language: string): LessonCooking {
   const { week, tables, names } = source;
   const batch = week.batches[at] as Batch;
   const dish = tables.dishes.find(({ id }) => id === batch.dish);
@@ -87,7 +87,7 @@ function toCooking(source: WeekSource, at: number): LessonCooking {
     dish: { id: batch.dish, name: names.dish(batch.dish) },
     portions: batch.portions,
     elapsedMinutes: wholeMinutes(batch.elapsedMinutes),
-    ...(dish === undefined ? { makings: [], steps: [] } : methodOf(dish, source, batch.portions)),
+    ...(dish === undefined ? { makings: [], steps: [] } : methodOf(dish, source, batch.portions, language)),
     packs,
     plates: divide(packs, platesOf(source, at)),
     costMinor: batch.costMinor,
@@ -144,10 +144,13 @@ function methodOf(
   dish: Dish,
   { kitchen, tables }: Pick<WeekSource, "kitchen" | "tables">,
   portions: number,
+  language: string,
 ): Pick<LessonCooking, "makings" | "steps"> {
   const times = portions / dish.portions;
   return {
-    makings: dish.makings.map((making) => toIngredient(making, tables.foods, kitchen.english, times)),
+    makings: dish.makings.map((making) =>
+      toIngredient(making, tables.foods, { english: kitchen.english, language }, times),
+    ),
     steps: dish.method.map(({ text, minutes, hands, ahead }) => ({
       text: scaleVolumes(text, times),
       minutes: wholeMinutes(minutes.fixed + minutes.perPortion * portions),

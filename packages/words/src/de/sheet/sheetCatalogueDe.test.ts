@@ -19,7 +19,7 @@ test("pages in German tell cautions and allergens in German, whose texts the lib
   for (const dish of tables.dishes.slice(0, MOST_DISHES)) {
     const source = { kitchen: read.value, tables, names, dish };
     const card = toCardSheet(source);
-    const pages = [cardHtml(card, words), lessonHtml(dishLesson(source), words)];
+    const pages = [cardHtml(card, words), lessonHtml(dishLesson(source, words.language), words)];
     for (const { code, text, authority } of card.cautions) {
       seen.add(code);
       for (const html of pages) {
