@@ -29,6 +29,7 @@ const words: TimelineWords = {
   title: "Order of work",
   description: "24 min from the first step to the plate.",
   rowName: ({ kind, number }) => (number === undefined ? kind : `${kind} ${number}`),
+  barName: ({ label }) => label,
   tick: String,
   legend: {
     full: "both hands",

@@ -7,6 +7,8 @@ export interface TimelineWords {
   /** The picture in a sentence or two, for who can't see it. */
   readonly description: string;
   readonly rowName: (row: TimelineRow) => string;
+  /** What stands on a bar, short enough for one. */
+  readonly barName: (bar: TimelineBar) => string;
   /** The label of a minute on the axis: "12" or "18:29". */
   readonly tick: (minutes: number) => string;
   readonly legend: Readonly<Record<TimelineBar["fill"], string>>;
@@ -136,14 +138,14 @@ function drawRow(
   words: TimelineWords,
 ): string[] {
   const name = `<text x="${LEFT - 8}" y="${y + 16}" text-anchor="end" fill="#1f2933">${escapeXml(words.rowName(row))}</text>`;
-  return [name, ...lanes.map(({ bar, lane }) => drawBar(bar, y + lane * LANE, x))];
+  return [name, ...lanes.map(({ bar, lane }) => drawBar(bar, y + lane * LANE, x, words))];
 }
 
-function drawBar(bar: TimelineBar, y: number, x: (minutes: number) => number): string {
+function drawBar(bar: TimelineBar, y: number, x: (minutes: number) => number, { barName }: TimelineWords): string {
   const { fill, ink, dash } = FILLS[bar.fill];
   const [left, right] = [x(bar.startMinutes), x(bar.endMinutes)];
   const width = round(right - left);
-  const text = bar.dish === undefined ? bar.label : `${letterOf(bar.dish)} ${bar.label}`;
+  const text = bar.dish === undefined ? barName(bar) : `${letterOf(bar.dish)} ${barName(bar)}`;
   const shown = [text, ...(bar.dish === undefined ? [] : [letterOf(bar.dish)])].find(
     (each) => each.length * SIGN_WIDTH + 6 <= width,
   );

@@ -1,3 +1,4 @@
+import { STEP_KIND_WORDS_DE } from "@halfloaf/words/de/steps";
 import { toCounted } from "@halfloaf/words/toCounted";
 import type { paceEn } from "./paceEn.ts";
 
@@ -15,27 +16,6 @@ export const paceDe: typeof paceEn = {
     byHand: "von Hand gesetzt",
     back: "Zurücksetzen",
     allBack: "Alles zurücksetzen",
-    kinds: {
-      wash: "Waschen",
-      cut: "Schneiden",
-      grate: "Reiben",
-      mix: "Mischen",
-      knead: "Kneten",
-      soak: "Einweichen",
-      rest: "Ruhen",
-      chill: "Kühlen",
-      "heat-water": "Wasser erhitzen",
-      boil: "Kochen",
-      simmer: "Köcheln",
-      steam: "Dämpfen",
-      fry: "Braten",
-      bake: "Backen",
-      grill: "Grillen",
-      microwave: "Mikrowelle",
-      blend: "Mixen",
-      drain: "Abgießen",
-      assemble: "Anrichten",
-      serve: "Auftragen",
-    },
+    kinds: STEP_KIND_WORDS_DE,
   },
 };

@@ -1,5 +1,12 @@
 import { loadDemoKitchens } from "@halfloaf/data";
-import { parseKitchen } from "halfloaf/kitchen";
+import {
+  parseKitchen,
+  sittingKitchen,
+  solveCooking,
+  type TimelineBar,
+  toWorkProblem,
+  toWorkSheet,
+} from "halfloaf/kitchen";
 import { EU_ALLERGEN_NAMES } from "halfloaf/safety";
 import { cardHtml, dishLesson, lessonHtml, toCardSheet } from "halfloaf/sheet";
 import { readTables } from "halfloaf/sheet/testing";
@@ -34,4 +41,21 @@ test("pages in German tell cautions and allergens in German, whose texts the lib
     }
   }
   expect(seen.size).toBeGreaterThan(MOST_DISHES);
+});
+
+test("an order of work in German names steps by what is done, since their ids are English", () => {
+  const tables = readTables();
+  const read = parseKitchen(loadDemoKitchens().find(({ name }) => name === "six-flat")?.content);
+  if (!read.ok) throw new Error("the demo cannot be read");
+  const dishes = tables.dishes.slice(0, 2).map((dish) => ({ dish, portions: 2 }));
+  const stated = toWorkProblem({ ...sittingKitchen(read.value, tables), cooks: 1, dishes });
+  const outcome = stated.ok ? solveCooking(stated.cooking, { shouldStop: () => false }) : undefined;
+  if (outcome?.kind !== "timed") throw new Error("there is no order of work");
+  const sheet = toWorkSheet(outcome.timed);
+  const words = SHEET_CATALOGUE_DE.timeline(sheet);
+  const bars: TimelineBar[] = sheet.rows.flatMap((row) => row.bars);
+  const ids = new Set(dishes.flatMap(({ dish }) => dish.method.map(({ id }) => id)));
+  expect(bars.filter(({ label }) => ids.has(label)).length).toBeGreaterThan(5);
+  expect(bars.map(words.barName).filter((name) => ids.has(name) || /wash/.test(name))).toEqual([]);
+  expect([...ids].filter((id) => new RegExp(`\\b${id}\\b`).test(words.description))).toEqual([]);
 });

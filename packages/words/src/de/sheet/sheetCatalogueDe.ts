@@ -1,9 +1,10 @@
-import type { TimelineRow, WorkSheet } from "halfloaf/kitchen";
+import type { StepLine, TimelineBar, TimelineRow, WorkSheet } from "halfloaf/kitchen";
 import { type CalendarWords, letterOf, type SheetWords, type TimelineWords } from "halfloaf/sheet";
 import { tellMoment } from "../../clockWords.ts";
 import type { SheetCatalogue } from "../../SheetCatalogue.ts";
 import { CAUTION_WORDS_DE } from "../cautionWordsDe.ts";
 import { ROW_NAMES_DE } from "../nameWordsDe.ts";
+import { STEP_KIND_WORDS_DE } from "../stepKindWordsDe.ts";
 import { DAY_WORDS_DE } from "./dayWordsDe.ts";
 import { CARD_WORDS_DE, LESSON_WORDS_DE, tellPublishedCostDe } from "./dishWordsDe.ts";
 import { countedDe, FIGURES_DE, tellMinutesDe, tellNumberDe } from "./figuresDe.ts";
@@ -97,12 +98,13 @@ export const SHEET_CATALOGUE_DE: SheetCatalogue = {
 function timelineWords(sheet: WorkSheet): TimelineWords {
   const dishes = sheet.dishes.map(({ title }, at) => `${letterOf(at)} ${title}`).join("; ");
   const steps = sheet.lines.flatMap((line) =>
-    line.kind === "step" ? [`${tellMoment(sheet, line.startMinutes)} ${letterOf(line.dish)} ${line.step}`] : [],
+    line.kind === "step" ? [`${tellMoment(sheet, line.startMinutes)} ${letterOf(line.dish)} ${nameStep(line)}`] : [],
   );
   return {
     title: `Ablauf: ${dishes}`,
     description: `${tellMinutesDe(sheet.serveMinutes)} vom ersten Schritt bis zum Teller. ${steps.join(", ")}, ${tellMoment(sheet, sheet.serveMinutes)} auftragen.`,
     rowName: nameRow,
+    barName: (bar) => nameBar(bar, sheet),
     tick: (minutes) => tellMoment(sheet, minutes),
     legend: {
       full: "beide Hände",
@@ -113,6 +115,18 @@ function timelineWords(sheet: WorkSheet): TimelineWords {
       waiting: "wartet",
     },
   };
+}
+
+/** The ids of steps, which stand on the bars, are English. */
+function nameBar({ dish, label, fill }: TimelineBar, { lines }: WorkSheet): string {
+  const step = lines.find(
+    (line): line is StepLine => line.kind === "step" && line.dish === dish && line.step === label,
+  );
+  return step === undefined ? (fill === "wash" ? "Abwasch" : label) : nameStep(step);
+}
+
+function nameStep({ stepKind }: StepLine): string {
+  return STEP_KIND_WORDS_DE[stepKind];
 }
 
 function nameRow({ kind, number }: TimelineRow): string {

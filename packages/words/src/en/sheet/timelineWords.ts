@@ -14,6 +14,7 @@ export function timelineWords(sheet: WorkSheet): TimelineWords {
     title: `Order of work: ${dishes}`,
     description: `${tellMinutes(sheet.serveMinutes)} from the first step to the plate. ${steps.join(", ")}, ${tellMoment(sheet, sheet.serveMinutes)} serve.`,
     rowName: nameRow,
+    barName: ({ label }) => label,
     tick: (minutes) => tellMoment(sheet, minutes),
     legend: {
       full: "both hands",
