@@ -58,7 +58,7 @@ function toPhrase({ food, amount }: Chosen, foods: FoodTable, speech: MakingSpee
   const name = nameOf(food, foods, speech);
   if (amount === "to-taste") return name;
   const figures = "value" in amount ? `${amount.value}` : `${amount.from}-${amount.to}`;
-  const value = isGerman(speech) ? figures.replaceAll(".", ",") : figures;
+  const value = tellFigures(figures, speech);
   const unit = UNITS_IN_TRADE[amount.unit];
   const word =
     amount.unit === "piece" ? (amount.size ?? "") : ((isGerman(speech) ? unit.german : undefined) ?? unit.word);
@@ -69,7 +69,12 @@ function nameOf(food: string, foods: FoodTable, { english, language }: MakingSpe
   return foodName(foods.get(food), english, language) ?? food;
 }
 
-function isGerman({ language = "en" }: MakingSpeech): boolean {
+/** Figures with the decimal sign of the language. */
+export function tellFigures(figures: string, speech: Pick<MakingSpeech, "language">): string {
+  return isGerman(speech) ? figures.replaceAll(".", ",") : figures;
+}
+
+function isGerman({ language = "en" }: Pick<MakingSpeech, "language">): boolean {
   return /^de\b/i.test(language);
 }
 

@@ -1,4 +1,7 @@
+import { loadDishTextsDe } from "@halfloaf/data";
+import * as v from "valibot";
 import { describe, expect, test } from "vitest";
+import { type Dish, DishTexts, layDishTexts } from "../../dish/index.ts";
 import { toCardSheet } from "../card/toCardSheet.ts";
 import { findWeek } from "../sheet.testing.ts";
 import { dayLesson, dishLesson } from "./toLessonSheet.ts";
@@ -38,6 +41,9 @@ describe("a lesson", () => {
     expect(dish.portions).toBe(2);
     expect(cooking?.makings[0]).toMatch(/^510 g white pasta|^510 g pasta/);
     expect(cooking?.steps.map(({ text }) => text).join(" ")).toContain("1.05 L of water");
+    const german = layDishTexts([dish], v.parse(DishTexts, loadDishTextsDe()))[0] as Dish;
+    const [told] = dishLesson({ ...source, dish: german, portions: 6 }, "de").cookings;
+    expect(told?.steps.map(({ text }) => text).join(" ")).toContain("1,05 l Wasser");
   });
 
   test("shows what was eaten on the day at what it cost", () => {

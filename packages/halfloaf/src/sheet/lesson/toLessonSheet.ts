@@ -6,7 +6,7 @@ import type { CardSource } from "../card/toCardSheet.ts";
 import { toCardSheet } from "../card/toCardSheet.ts";
 import { priceOfLot } from "../day/priceSources.ts";
 import { cautionsOfDishes, wholeMinutes } from "../day/toDaySheet.ts";
-import { toIngredient } from "../jsonLdSupply.ts";
+import { tellFigures, toIngredient } from "../jsonLdSupply.ts";
 import { labelOfLot } from "../lotFacts.ts";
 import { splitBothWays } from "../splitBothWays.ts";
 import type { WeekSource } from "../WeekSource.ts";
@@ -152,7 +152,7 @@ function methodOf(
       toIngredient(making, tables.foods, { english: kitchen.english, language }, times),
     ),
     steps: dish.method.map(({ text, minutes, hands, ahead }) => ({
-      text: scaleVolumes(text, times),
+      text: scaleVolumes(text, times, (value) => tellFigures(String(value), { language })),
       minutes: wholeMinutes(minutes.fixed + minutes.perPortion * portions),
       isHandsFree: hands === "none",
       ahead,
