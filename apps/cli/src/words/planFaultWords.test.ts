@@ -126,6 +126,16 @@ test("days, sittings and eaters are named", () => {
   );
 });
 
+test("minutes that are over by less than one are never told as those at hand", () => {
+  const fault = {
+    code: "elapsed" as const,
+    path: ["batches", 0],
+    expected: "at most 19 minutes",
+    received: "19.31 minutes",
+  };
+  expect(tellPlanFault(fault, week).sentence).toMatch(/ would take 20 min, 19 min are at hand\.$/);
+});
+
 test("dishes cooked at once are named together", () => {
   const [first, second] = [0, 1].map((batch) =>
     week.names.dish(week.stated.dishes[week.plan.batches[batch]?.dish as number]?.dish.id as string),

@@ -110,7 +110,7 @@ const TELL: Readonly<Partial<Record<PlanFaultCode, Tell>>> = {
       .map((batch) => batchAt(context, batch))
       .join(
         " and ",
-      )}${path.length > 2 ? ", cooked at once," : ""} would take ${tellMinutes(numberIn(received))}, ${tellMinutes(numberIn(expected))} are at hand.`,
+      )}${path.length > 2 ? ", cooked at once," : ""} would take ${tellMinutes(Math.ceil(numberIn(received) - 1e-6))}, ${tellMinutes(numberIn(expected))} are at hand.`,
     remedy: 'Raise "minutes" of the sitting.',
   }),
   heat: ({ path }, context) => ({

@@ -4,6 +4,7 @@ import type { CivilDate } from "halfloaf/quantity";
 import { type ReactNode, useMemo } from "react";
 import { useDevice, useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { tellContent } from "../prices/reading/tellContent.ts";
 import { useShared } from "../sharing/shared.ts";
 import { useMayWrite } from "../sharing/useMayWrite.ts";
 import { PackDate } from "../stores/PackDate.tsx";
@@ -37,6 +38,7 @@ export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: B
   const shared = useShared(device.open);
   const mayBuy = useMayWrite("bought");
   const other = useOtherHand(tick, shared !== undefined);
+  const pack = view.kitchen.packs.find(({ id }) => id === line.pack);
   const isBought = paidMinor !== undefined;
   const mayTurn = isBought ? session.mayWrite({ kind: "withdrawn", events: other?.rows ?? [] }) : mayBuy;
   const home = tick.lots.flatMap((id) => view.state.lots.get(id) ?? []).filter(({ leftG }) => leftG > 0);
@@ -67,7 +69,7 @@ export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: B
           </span>
           <span className="small soft">
             {!isNamed && `${name}, `}
-            {formats.mass(line.massG)}
+            {pack === undefined ? formats.mass(line.massG) : tellContent(pack.content, formats)}
             {line.estimate && !isBought && `, ${words.buying.estimate}`}
             {other !== undefined && `, ${further.sharing.tickedBy(other.name)}`}
           </span>

@@ -18,8 +18,10 @@ const PriceSheets = lazy(() => import("../sheets/PriceSheets.tsx"));
 /** What one food costs in its packs, how that has moved, and a place to note what was seen. */
 export function FoodPrices({ food }: { readonly food: string }): ReactNode {
   const { further } = useFurther("prices");
-  const { view } = useKitchen();
+  const { session, view } = useKitchen();
   const names = useNames();
+  const remove = (pack: string): void =>
+    void session.edit((now) => ({ ...now, packs: now.packs.filter(({ id }) => id !== pack) }));
   const { kitchen, edited, state, tables, day } = view;
   const packs = useMemo(() => foodPrices(kitchen, tables.foods, day).get(food) ?? [], [kitchen, tables, day, food]);
   const histories = useMemo(
@@ -36,7 +38,7 @@ export function FoodPrices({ food }: { readonly food: string }): ReactNode {
         <Undo />
       </div>
       <h1 className="long-title">{name}</h1>
-      {packs.length === 0 ? <p>{further.prices.lost}</p> : <PackPrices packs={packs} />}
+      {packs.length === 0 ? <p>{further.prices.lost}</p> : <PackPrices packs={packs} onRemove={remove} />}
       <section className="stack tight">
         <h2>{further.prices.history}</h2>
         {histories.length === 0 ? (

@@ -1,16 +1,32 @@
 import type { ReactNode } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Allowed } from "../sharing/Allowed.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import type { PackPrice } from "./foodPrices.ts";
 
+interface PackPricesProps {
+  readonly packs: readonly PackPrice[];
+  /** Absent where none is to be taken away. */
+  readonly onRemove?: (pack: string) => void;
+}
+
 /** Packs of one food: what they cost, what a kilogram costs, and how sure that is. */
-export function PackPrices({ packs }: { readonly packs: readonly PackPrice[] }): ReactNode {
+export function PackPrices({ packs, onRemove }: PackPricesProps): ReactNode {
+  const { further } = useFurther("prices");
   return (
     <ul className="lines close">
       {packs.map((price) => (
         <li key={price.pack.id}>
           <PackLine price={price} />
+          {onRemove !== undefined && (
+            <Allowed to="edited">
+              <button type="button" className="button quiet" onClick={() => onRemove(price.pack.id)}>
+                {further.prices.removePack}
+                <span className="unseen"> {price.pack.label}</span>
+              </button>
+            </Allowed>
+          )}
         </li>
       ))}
     </ul>

@@ -52,6 +52,9 @@ export function PriceList(): ReactNode {
       <h1>{words.screens.prices}</h1>
       <Allowed to="price-seen">
         <div className="row">
+          <Link href="/prices/write" className="button way">
+            {further.prices.writePack}
+          </Link>
           <Link href="/prices/read-in" className="button way">
             {further.prices.readReceipt}
           </Link>

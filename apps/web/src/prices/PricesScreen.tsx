@@ -7,6 +7,7 @@ import { PriceList } from "./PriceList.tsx";
 
 const ReadReceipt = lazy(() => import("./reading/ReadReceipt.tsx"));
 const ReadPriceList = lazy(() => import("./reading/ReadPriceList.tsx"));
+const WritePack = lazy(() => import("./WritePack.tsx"));
 
 /** What things cost where, how sure that is, and how it has moved. */
 export default function PricesScreen(): ReactNode {
@@ -20,6 +21,9 @@ export default function PricesScreen(): ReactNode {
       </Route>
       <Route path="/prices/read-list">
         <ReadPriceList />
+      </Route>
+      <Route path="/prices/write">
+        <WritePack />
       </Route>
       <Route path="/prices/:food">{({ food }) => <FoodPrices key={food} food={food} />}</Route>
     </Switch>

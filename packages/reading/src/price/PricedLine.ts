@@ -85,7 +85,7 @@ export function newPackOf(
   customary?: Customary,
 ): ReturnType<typeof toPack> {
   const told = content ?? candidate.content ?? contentOfLabel(text, customary);
-  const section = candidate.section ?? "not told";
+  const section = candidate.section ?? "other";
   return toPack(candidate, { id, food, section, ...(told && { content: told }) });
 }
 

@@ -31,7 +31,7 @@ export const buyingEn = {
     fare: (money: string) => `The way costs ${money}; it is noted with the first tick.`,
   },
   /** What a part of a shop is called, by its name in the shop's own file. */
-  section: (name: string) => name,
+  section: (name: string) => (name === "other" || name === "not told" ? "other things" : name),
   scan: {
     open: "Find by bar code",
     title: "Number under the bars",
