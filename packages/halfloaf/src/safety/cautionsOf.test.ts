@@ -2,6 +2,7 @@ import { loadStarterDishes, loadStarterFoods } from "@halfloaf/data";
 import * as v from "valibot";
 import { describe, expect, test } from "vitest";
 import { Dish } from "../dish/dish.ts";
+import type { Food } from "../food/food.ts";
 import { parseFoodTable } from "../food/foodTable.ts";
 import { CAUTION_CODES, type Caution, cautionsOf } from "./cautionsOf.ts";
 import { tellTime } from "./cautionTexts.ts";
@@ -63,6 +64,34 @@ describe("laws, over every starter dish", () => {
         }
       }
     }
+  });
+});
+
+describe("the language of a food's names", () => {
+  const named = (id: string, name: string) => {
+    const { german: _, ...names } = (foods.get(id) as Food).names;
+    return { ...(foods.get(id) as Food), names: name === "" ? names : { british: [name], american: [name] } };
+  };
+
+  test("changes no caution of a starter food", () => {
+    const english = new Map([...foods.keys()].map((id) => [id, named(id, "")]));
+    for (const id of foods.keys())
+      expect([id, codes(cautionsOf(dishOf([id]), foods, tables))]).toEqual([
+        id,
+        codes(cautionsOf(dishOf([id]), english, tables)),
+      ]);
+  });
+
+  test.each([
+    ["beef-liver", "Kalbsleber vom Hof"],
+    ["honey", "Waldhonig"],
+    ["rice-brown", "Roter Reis"],
+    ["kidney-beans-dried", "Kidneybohnen, getrocknet"],
+    ["beansprouts", "Linsensprossen"],
+    ["spinach-frozen", "TK-Spinat"],
+  ])("takes none from a food of one's own that is named in German: %s as %s", (id, name) => {
+    const own = new Map([[id, named(id, name)]]);
+    expect(codes(cautionsOf(dishOf([id]), own, tables))).toEqual(codes(cautionsOf(dishOf([id]), foods, tables)));
   });
 });
 

@@ -52,10 +52,14 @@ const SIGNS: readonly [keyof typeof PLAIN_TEXTS, string, (food: CautionFood) => 
   ["no-rinse", "UK FSA and US FSIS (from memory)", (food) => coreKindOf(food) === "poultry"],
   ["wash-soil", "UK FSA (from memory)", (food) => food.hygiene === "unwashed-root" && !isFrozenProduce(food)],
   ["raw-flour", "US FDA (from memory)", ({ group }) => group === "flour"],
-  ["sprouts", "UK FSA (from memory)", (food) => food.group === "vegetable" && isNamed(food, /bean ?sprouts/i)],
+  [
+    "sprouts",
+    "UK FSA (from memory)",
+    (food) => food.group === "vegetable" && isNamed(food, /bean ?sprouts|(?<!kohl|bambus)sprossen|keimlinge/i),
+  ],
   ["frozen-produce", "UK FSA (from memory)", isFrozenProduce],
-  ["liver-pregnancy", "UK NHS (from memory)", (food) => isNamed(food, /\blivers?\b/i)],
-  ["honey-infants", "UK NHS and US CDC (from memory)", (food) => isNamed(food, /^honey\b/i)],
+  ["liver-pregnancy", "UK NHS (from memory)", (food) => isNamed(food, /\blivers?\b|leber/i)],
+  ["honey-infants", "UK NHS and US CDC (from memory)", (food) => isNamed(food, /^honey\b|honig$|^honig\b/i)],
   ["egg-soft", "US FSIS; UK FSA for eggs without a safety mark (from memory)", ({ hygiene }) => hygiene === "raw-egg"],
 ];
 
@@ -89,15 +93,19 @@ export function cautionsOf(
 
 /** True for rice that is boiled; germs that outlive the boiling grow in it when it stands warm. */
 export function isRice(food: CautionFood): boolean {
-  return food.group === "grain" && isNamed(food, /\brice\b/i);
+  return food.group === "grain" && isNamed(food, /\brice\b|reis\b/i);
 }
 
 function isFrozenProduce(food: CautionFood): boolean {
-  return ["vegetable", "fruit", "soya"].includes(food.group) && isNamed(food, /\bfrozen\b/i);
+  return (
+    ["vegetable", "fruit", "soya"].includes(food.group) && isNamed(food, /\bfrozen\b|tiefgek(ü|ue)hlt|gefroren|\bTK\b/i)
+  );
 }
 
 function cautionBeans(foods: readonly CautionFood[], rules: KeepingRules, choice: AuthorityChoice): Caution[] {
-  const about = foods.filter((food) => isNamed(food, /kidney beans/i) && isNamed(food, /\bdried\b/i));
+  const about = foods.filter(
+    (food) => isNamed(food, /kidney ?(beans|bohnen)/i) && isNamed(food, /\bdried\b|trocken|getrocknet/i),
+  );
   if (about.length === 0) return [];
   const soak = pickRule(rules, "kidney-bean-soak-hours", choice);
   const boil = pickRule(rules, "kidney-bean-boil-minutes", choice);

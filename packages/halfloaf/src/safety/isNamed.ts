@@ -1,6 +1,7 @@
 import type { FoodFacts } from "../food/food.ts";
+import { namesOf } from "../food/foodName.ts";
 
-/** True where one of the food's names, British or American, fits the pattern. */
-export function isNamed({ names }: Pick<FoodFacts, "names">, pattern: RegExp): boolean {
-  return [...names.british, ...names.american].some((name) => pattern.test(name));
+/** True where one of the food's names, in any language, fits the pattern; an own food is named in the language of its cook. */
+export function isNamed(food: Pick<FoodFacts, "names">, pattern: RegExp): boolean {
+  return namesOf(food).some((name) => pattern.test(name));
 }
