@@ -1,5 +1,5 @@
 import type { Dish } from "halfloaf/dish";
-import type { SittingKind } from "halfloaf/kitchen";
+import { type SittingKind, sharePortions } from "halfloaf/kitchen";
 import { type CookWish, cook, menuOn, toCookWish } from "halfloaf/kitchen/record";
 import { findDish } from "../card/findDish.ts";
 import type { ExitCode } from "../exitCodes.ts";
@@ -131,10 +131,9 @@ function plannedPlates({ batch, sitting }: CookWish, open: OpenKeep): Plates {
   const sittings = (week?.sittings ?? []).filter(
     (one) => one.batch === batch && one.kind === sitting && one.date === open.day && batch !== undefined,
   );
-  return sittings.flatMap(({ eaters, portions }) =>
-    eaters.map((eater) => {
-      const share = portions / eaters.length;
-      return open.edited.eaters.some(({ id }) => id === eater) ? { eater, portions: share } : { portions: share };
-    }),
-  );
+  return sittings
+    .flatMap(sharePortions)
+    .map(({ eater, portions }) =>
+      open.edited.eaters.some(({ id }) => id === eater) ? { eater, portions } : { portions },
+    );
 }

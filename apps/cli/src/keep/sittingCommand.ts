@@ -1,4 +1,4 @@
-import type { SittingKind } from "halfloaf/kitchen";
+import { type SittingKind, sharePortions } from "halfloaf/kitchen";
 import { type EventBody, eat, menuOn, type PlateWish } from "halfloaf/kitchen/record";
 import type { ExitCode } from "../exitCodes.ts";
 import { findPrice } from "../input/findPrice.ts";
@@ -114,11 +114,11 @@ function plannedPlates({ sitting, skipped, out }: SittingAsk, open: OpenKeep): P
   });
   const week = menuOn(open.state, open.day)?.week;
   const sittings = (week?.sittings ?? []).filter(({ date, kind }) => date === open.day && kind === sitting);
-  return sittings.flatMap(({ dish, portions, eaters }) =>
-    eaters
-      .filter((eater) => !away.includes(eater) && !hasEaten(eater, dish))
-      .map((eater): PlateWish => {
-        const plate = { dish, portions: portions / eaters.length };
+  return sittings.flatMap((planned) =>
+    sharePortions(planned)
+      .filter(({ eater }) => !away.includes(eater) && !hasEaten(eater, planned.dish))
+      .map(({ eater, portions }): PlateWish => {
+        const plate = { dish: planned.dish, portions };
         return open.edited.eaters.some(({ id }) => id === eater) ? { eater, ...plate } : plate;
       }),
   );

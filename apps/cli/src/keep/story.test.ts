@@ -134,12 +134,26 @@ async function liveDay(day: string, week: WeekPlan): Promise<void> {
   if (batches.length > 0) expect((await run("cooked --by joren")).talked).toBe("");
   for (const sitting of new Set(week.sittings.filter(({ date }) => date === day).map(({ kind }) => kind))) {
     const ate = await run(`sitting ${sitting} --as-planned --json`);
-    const { doubts, short } = v.parse(ActReport, JSON.parse(ate.printed));
+    const { doubts, short, rows } = v.parse(ActReport, JSON.parse(ate.printed));
     expect([ate.code, doubts, short]).toEqual([0, [], undefined]);
+    expectPlatesAsPlanned(rows, week, day, sitting);
     const twice = await run(`sitting ${sitting} --as-planned`);
     expect([twice.code, twice.talked]).toEqual([2, expect.stringContaining("told already")]);
   }
   expect((await run("wasted --gone-off")).code).toBe(0);
   const after = await read();
   expect([after.toBuy, after.jobs.filter(({ kind }) => kind === "cook"), after.goneOff]).toEqual([[], [], []]);
+}
+
+/** Whoever eats of one dish gets so much of it as their plate was planned to cost of all. */
+function expectPlatesAsPlanned(rows: ActReport["rows"], week: WeekPlan, day: string, sitting: string): void {
+  const plates = rows.flatMap((row) => (row.kind === "eaten" ? row.plates : []));
+  const massOf = (eater: string): number =>
+    plates.reduce((sum, plate) => (plate.eater === eater ? sum + plate.massG : sum), 0);
+  for (const { eaters, plateMinor } of week.sittings.filter(({ date, kind }) => date === day && kind === sitting)) {
+    const eaten = eaters.map(massOf);
+    const add = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+    for (const [at, massG] of eaten.entries())
+      expect(massG / add(eaten)).toBeCloseTo((plateMinor[at] as number) / add(plateMinor), 6);
+  }
 }

@@ -70,6 +70,7 @@ export { Eater, Kit, Kitchen, Limits, WeeklySitting, Worth } from "./kitchen.ts"
 export { leaveOutLate } from "./leaveOutLate.ts";
 export { PutBy, PuttingBy } from "./putBy.ts";
 export { readWeekPlan } from "./readWeekPlan.ts";
+export { type PortionOfEater, sharePortions } from "./sharePortions.ts";
 export { withStandRise } from "./standRise.ts";
 export { stockBesides } from "./stockBesides.ts";
 export { parseTables, type TableFiles, type Tables, withOwnFoodsAndDishes } from "./tables.ts";

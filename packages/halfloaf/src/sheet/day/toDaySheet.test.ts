@@ -36,6 +36,23 @@ describe.each(["port-ansel", "one-ring", "six-flat"])("the sheets of %s", (demo)
     });
   });
 
+  test("the intake of the week is the average of its days, amounts and references alike", () => {
+    for (const { eater, energyKj, lines } of sheet.intake) {
+      const own = sheet.days.flatMap(({ intake }) => intake.filter((each) => each.eater.id === eater.id));
+      expect(add(own.map((each) => each.energyKj)) / week.days).toBeCloseTo(energyKj, 6);
+      for (const { component, kind, reference, amount } of lines) {
+        const same = own.flatMap((each) =>
+          each.lines.filter((line) => line.component === component && line.kind === kind),
+        );
+        const mean = (values: readonly number[]) => add(values) / week.days;
+        const alike = lines.filter((line) => line.component === component && line.kind === kind);
+        expect(mean(same.map((line) => line.reference))).toBeCloseTo(add(alike.map((line) => line.reference)), 6);
+        expect(mean(same.map((line) => line.amount ?? 0))).toBeCloseTo((amount ?? 0) * alike.length, 6);
+        expect(reference).toBeGreaterThan(0);
+      }
+    }
+  });
+
   test("the days together are the week as it was planned", () => {
     const { openingMinor, tillMinor, platesMinor, wasteMinor, carryOverMinor } = week.accounts;
     expect(sheet.flow).toEqual({ openingMinor, tillMinor, platesMinor, wasteMinor, leftMinor: carryOverMinor });

@@ -37,7 +37,10 @@ function flowOf(days: readonly DaySheet[]): DayFlow {
   };
 }
 
-/** As the week was planned. */
+/**
+ * As the week was planned, an average of the days' sheets: amounts and references are those of what is eaten here, as energy and
+ * its need are, where the week tells them for a whole day.
+ */
 function intakeOf({ week, names }: WeekSource): DayIntake[] {
   return week.intake.map(({ eater, energyKj, energyNeedKj, hereShare, lines, referred }) => ({
     eater: { id: eater, name: names.eater(eater) },
@@ -47,8 +50,8 @@ function intakeOf({ week, names }: WeekSource): DayIntake[] {
     lines: lines.map(({ component, kind, referencePerDay, knownPerDay, knownShare, verdict, source }) => ({
       component,
       kind,
-      reference: referencePerDay,
-      ...(knownPerDay !== undefined && { amount: knownPerDay }),
+      reference: referencePerDay * hereShare,
+      ...(knownPerDay !== undefined && { amount: knownPerDay * hereShare }),
       knownShare,
       verdict,
       source,
