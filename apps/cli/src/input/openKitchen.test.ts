@@ -126,6 +126,17 @@ test("a week is no kitchen, and neither is a number", () => {
   expect(number.ok ? "" : number.faults[0]?.sentence).toBe("The kitchen is 7, not an object in braces.");
 });
 
+test.each(["halfloaf-backup", "halfloaf-record"])(
+  "a %s is told as one fault, with the command that brings it back",
+  (format) => {
+    writeFileSync(join(folder, "kept.json"), JSON.stringify({ format, version: 1, writtenAtMs: 0, rows: [] }));
+    const kept = openKitchen("kept.json", folder, starter);
+    const faults = kept.ok ? [] : kept.faults;
+    expect(faults.map(({ code }) => code)).toEqual(["format-kept"]);
+    expect(faults[0]?.remedy).toContain('"halfloaf restore FILE --kitchen FOLDER"');
+  },
+);
+
 test("a name that is neither demo nor file is answered with the demos", () => {
   const opened = openKitchen("port-anselm", folder, starter);
   expect(opened.ok ? "" : opened.faults[0]?.remedy).toContain("port-ansel");

@@ -90,6 +90,16 @@ function findStranger(content: unknown): Fault | undefined {
       remedy: "Name the kitchen that the week was planned for.",
     };
   }
+  if (format === "halfloaf-backup" || format === "halfloaf-record") {
+    const what = format === "halfloaf-backup" ? "is a backup of a kitchen" : "holds the record of a kitchen";
+    return {
+      code: "format-kept",
+      path: ["format"],
+      value: quote(format),
+      sentence: `This file ${what}, with all that happened in it; it is not a kitchen to be planned as it stands.`,
+      remedy: 'Bring it back into a folder with "halfloaf restore FILE --kitchen FOLDER"; it is planned from there.',
+    };
+  }
   if (format === FORMAT && typeof version === "number" && version > VERSION) {
     return {
       code: "version-newer",

@@ -65,6 +65,8 @@ export const WorkData = v.strictObject({
       isHot: v.boolean(),
       /** What the largest pot takes, where more is cooked. */
       potPortions: v.optional(count),
+      /** What goes in for its portions: the food by id, and the line that tells how much of it. */
+      makings: v.array(v.strictObject({ food: v.string(), text: v.string() })),
       /** Makings taken otherwise than the dish first states, where any is; foods by id. */
       taken: v.optional(v.array(v.strictObject({ food: v.string(), insteadOf: v.string() }))),
       /** The time it is stated with against that of its steps, cooked by itself; absent where none is stated. */

@@ -7,7 +7,7 @@ import type { Names } from "../words/Names.ts";
 export interface WorkPage extends Page {
   readonly sheet: WorkSheet;
   /** What goes into each dish for its portions, by place, one line a making. */
-  readonly makings: readonly (readonly string[])[];
+  readonly makings: readonly (readonly MakingTold[])[];
   readonly kitchen: string;
   readonly names: Pick<Names, "food">;
   readonly tooLong: TooLong | undefined;
@@ -16,6 +16,12 @@ export interface WorkPage extends Page {
   /** What is reckoned with of the cook's pace. */
   readonly pace: readonly PaceOfKind[];
   readonly retimed: RetimedNow | undefined;
+}
+
+/** A making measured out: the food that goes in by its id, and the line that tells how much of it. */
+export interface MakingTold {
+  readonly food: string;
+  readonly text: string;
 }
 
 /** How a cooking that goes on was timed anew. */

@@ -5,6 +5,7 @@ import type { WorkPage } from "./WorkPage.ts";
 /** An order of work as it is published. */
 export function toWorkData({
   sheet,
+  makings,
   kitchen,
   tooLong,
   stated,
@@ -17,7 +18,11 @@ export function toWorkData({
     version: 1,
     kitchen,
     ...rest,
-    dishes: dishes.map((dish, at) => (stated[at] === undefined ? dish : { ...dish, stated: stated[at] })),
+    dishes: dishes.map((dish, at) => ({
+      ...dish,
+      makings: makings[at] ?? [],
+      ...(stated[at] && { stated: stated[at] }),
+    })),
     pace: pace.map(({ kind, factor }) => ({ kind, factor })),
     ...(tooLong && { tooLong }),
     ...(retimed && { retimed }),

@@ -34,6 +34,16 @@ describe("the page", () => {
     expect(printed).toMatch(/\nMAKINGS\n\n {2}- 510 g pasta \(white\), short shapes\n/);
     expect(printed).toMatch(/\n {2}- 900 ml semi-skimmed milk\n/);
     expect(printed).toContain("1.05 L of water");
+    // As data too.
+    const told = v.parse(
+      WorkData,
+      JSON.parse((await run("creamy-macaroni-broccoli-cheddar --portions 6 --json")).printed),
+    );
+    const makings = told.dishes[0]?.makings ?? [];
+    expect(makings.map(({ text }) => text)).toContain("900 ml semi-skimmed milk");
+    for (const { text } of makings) expect(printed.replace(/\s+/g, " ")).toContain(`- ${text}`);
+    const { foods } = loadTables();
+    expect(makings.filter(({ food }) => !foods.has(food))).toEqual([]);
   });
 
   test("has the picture, the steps with clock times and cautions, what waits, what comes after", async () => {

@@ -31,7 +31,7 @@ import { savePace } from "./pace/savePace.ts";
 import { findPicturePlace, savePicture } from "./savePicture.ts";
 import { type Happened, toHappenings } from "./toHappenings.ts";
 import { toWorkData } from "./toWorkData.ts";
-import type { WorkPage } from "./WorkPage.ts";
+import type { MakingTold, WorkPage } from "./WorkPage.ts";
 import type { WorkWish } from "./WorkWish.ts";
 
 /** Questions of the search, some seconds of work, after which the best order of work so far is taken. */
@@ -136,12 +136,13 @@ function show(
 }
 
 /** What goes into a dish, one line a making, with the food that was chosen for each. */
-function tellMakings({ dish, portions, choose }: DishToCook, { kitchen, tables }: OpenWork["opened"]): string[] {
+function tellMakings({ dish, portions, choose }: DishToCook, { kitchen, tables }: OpenWork["opened"]): MakingTold[] {
   return dish.makings.flatMap((making) => {
     const chosen = choose === undefined ? making : choose(making);
     if (chosen === undefined) return [];
     const alone = { ...making, ...chosen, alternatives: [] };
-    return [toIngredient(alone, tables.foods, { english: kitchen.english }, portions / dish.portions)];
+    const text = toIngredient(alone, tables.foods, { english: kitchen.english }, portions / dish.portions);
+    return [{ food: chosen.food, text }];
   });
 }
 

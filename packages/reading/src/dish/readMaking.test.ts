@@ -39,6 +39,15 @@ test.each([
   if (amount !== undefined) expect(making?.amount?.value).toEqual(amount);
 });
 
+test.each([
+  ["400 g tinned tomatoes", "tomatoes-tinned", []],
+  ["1 tsp ground cumin", "cumin-ground", []],
+  ["2 ripe bananas", "banana", ["ripe"]],
+])("a state that the food found has of itself was used, any other is told as unread: %s", (line, food, unread) => {
+  const [making] = read(line);
+  expect([making?.food?.value, making?.unread]).toEqual([food, unread]);
+});
+
 describe("what is optional", () => {
   test("is so by its line, by its heading or, as a guess, by what it is for", () => {
     const [oil, parsley, dill, leek] = read(

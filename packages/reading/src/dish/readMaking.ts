@@ -70,12 +70,24 @@ function readMaking(passage: Passage, line: MakingsLine, options: DraftOptions):
       "alternatives-by-name",
     ),
     unread: [
-      ...first.states.map(({ text }) => text),
+      ...first.states.map(({ text }) => text).filter((text) => !isOfFood(text, first.name.text, sure, options)),
       ...line.notes.map(({ text }) => text),
       ...taken.flatMap(({ choice, alternative }) => (alternative === undefined ? [choice.name.text] : [])),
     ],
   };
   return withFood(making, sure, options, "likely");
+}
+
+/** True for a state that the names of the found food tell as well: "tinned" of tomatoes that are found as tinned ones. */
+function isOfFood(state: string, name: string, food: string | undefined, { index }: DraftOptions): boolean {
+  if (food === undefined) return false;
+  const { fold } = index.tongue;
+  const told = index.names
+    .filter((each) => each.food.id === food)
+    .flatMap(({ words, kept, qualifiers }) => [...words, ...kept, ...qualifiers]);
+  // A word may be written otherwise before a name, as "ground" is before a meat.
+  const own = fold(`${state} ${name}`).slice(0, fold(state).length);
+  return own.every((word) => told.includes(word));
 }
 
 /** The making with a food for it, and the amount that its line tells of that food; without a food the amount stays open. */

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { starterDishes, starterFoods } from "./reading.testing.ts";
 import { readPastedText } from "./readPastedText.ts";
+import { readYield } from "./readYield.ts";
 
 const WITH_WORDS = `Barley and leek soup
 A soup for days when the cupboard is nearly bare.
@@ -35,6 +36,21 @@ test("title, portions, times, makings under their headings and method are told a
     { text: "a handful of parsley", path: ["line", 9], heading: "For the top" },
   ]);
   expect(dish?.unread.map(({ text }) => text)).toEqual(["Keeps for 3 days."]);
+});
+
+test.each([
+  ["For 1", "For 1", 1],
+  ["for two", "for two", 2],
+  ["For 2-3 | 20 minutes", "For 2-3", 2],
+])("so many that it is for are its portions, on a line without any other word: %s", (line, told, portions) => {
+  const dish = readPastedText(`Leek soup\n${line}\n1 leek\n200 g barley\nSlice the leek.\nBoil it all for 40 minutes.`);
+  expect(dish?.yields.map(({ text }) => text)).toEqual([told]);
+  expect(readYield(dish?.yields ?? []).portions?.value).toBe(portions);
+});
+
+test("what parts of it are for is no number of portions", () => {
+  const dish = readPastedText("Leek soup\nFor the top:\n1 leek\nFor 2 loaves\n200 g barley\nSlice it.\nBoil it all.");
+  expect(dish?.yields).toEqual([]);
 });
 
 test("lines that a margin broke are one step", () => {

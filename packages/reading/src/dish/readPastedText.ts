@@ -1,6 +1,6 @@
 import { toPlainText } from "../page/plainText.ts";
 import { type DishText, MOST_CHARACTERS, MOST_MAKINGS, MOST_STEPS, MOST_TEXT, type Passage } from "./DishText.ts";
-import { type SortedLine, sortLines } from "./sortLines.ts";
+import { FOR_SO_MANY, type SortedLine, sortLines } from "./sortLines.ts";
 import { withoutNumbering } from "./withoutNumbering.ts";
 
 const SERVES = /\b(?:serves|servings?|serving size|portions?|makes|yields?|feeds|for \d+ (?:people|persons))\b/i;
@@ -30,7 +30,7 @@ export function readPastedText(text: string): DishText | undefined {
   return {
     form: "text",
     ...(title === undefined ? {} : { title }),
-    yields: about.filter((passage) => SERVES.test(passage.text)).map(cutToYield),
+    yields: about.filter(({ text }) => tellsYield(text)).map(cutToYield),
     makings: makings.slice(0, MOST_MAKINGS),
     method: method.slice(0, MOST_STEPS),
     times: readTimesOf(about),
@@ -82,9 +82,13 @@ function underHeadings(lines: readonly SortedLine[]): Passage[] {
   return passages;
 }
 
+function tellsYield(text: string): boolean {
+  return SERVES.test(text) || FOR_SO_MANY.test(text);
+}
+
 /** Of "Serves 4 | 20 minutes" only what is said of portions. */
 function cutToYield(passage: Passage): Passage {
-  const parts = passage.text.split(/[|;•·]/).filter((part) => SERVES.test(part));
+  const parts = passage.text.split(/[|;•·]/).filter((part) => tellsYield(part));
   return { ...passage, text: (parts[0] ?? passage.text).trim() };
 }
 

@@ -17,6 +17,9 @@ const LONGEST_HEADING = 60;
 
 const ABOUT =
   /^(?:serves|servings?|portions?|makes|yields?|feeds|prep(?:aration)?(?: time)?|cook(?:ing)?(?: time)?|total(?: time)?|ready in|takes|time)\b.{0,60}$|^(?:for )?\d+(?:\s*(?:-|–|to)\s*\d+)? (?:servings|portions|people)\b.{0,40}$/i;
+/** "For 1" on a line of its own, or before other short remarks: so many are meant to eat it. */
+export const FOR_SO_MANY =
+  /^for (?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?:\s*(?:-|–|to|or)\s*\d{1,3})?\s*(?:[.:]?\s*$|[|;•·].{0,40}$)/i;
 const KEYWORDS: readonly (readonly [State, RegExp])[] = [
   [
     "makings",
@@ -57,7 +60,7 @@ export function sortLines(lines: readonly string[]): SortedLine[] {
     .filter((text) => text !== "")
     .slice(0, MOST_LINES);
   const keywords = texts.map(keywordOf);
-  const isAbout = texts.map((text, at) => keywords[at] === undefined && ABOUT.test(text));
+  const isAbout = texts.map((text, at) => keywords[at] === undefined && (ABOUT.test(text) || FOR_SO_MANY.test(text)));
   const course = findCourse(
     texts.map((text, at) => ({ worth: isAbout[at] ? EVEN : worthOf(text, keywords[at]), keyword: keywords[at] })),
   );
