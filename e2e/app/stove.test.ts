@@ -79,8 +79,12 @@ describe.skipIf(!hasBrowser)("by the stove", () => {
     const timer = page.getByRole("timer");
     const [minutes = 0, seconds = 0] = ((await timer.textContent()) ?? "").split(":").map(Number);
     expect(minutes * 60 + seconds).toBeGreaterThan(0);
+    // The kettle of a soup for four, which is cooked for two.
+    const water = page.getByRole("listitem").filter({ has: timer }).getByText("650 mL of water");
+    await water.waitFor();
     await goTo(page, "buying");
     const bar = page.getByRole("link", { name: en.work.goesOn });
+    await bar.getByText("650 mL of water").waitFor();
     expect((await readAsked(page)).shakes).toEqual([]);
     await page.clock.fastForward((minutes * 60 + seconds) * 1000);
     await bar.filter({ hasText: en.work.left(0) }).waitFor();

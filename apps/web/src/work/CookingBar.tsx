@@ -4,16 +4,18 @@ import { useWords } from "../words/WordsContext.tsx";
 import { timersOf } from "./CookingRun.ts";
 import { useCooking } from "./useCooking.ts";
 import { useNow } from "./useNow.ts";
+import { useScaledSheet } from "./useScaledSheet.ts";
 import "./cookingBar.css";
 
 /** What goes on by itself while another screen is open, and the way back to the stove; nothing while nothing is cooked. */
 export default function CookingBar(): ReactNode {
   const { words } = useWords();
   const running = useCooking();
+  const sheet = useScaledSheet(running?.sheet);
   const isCooking = running?.begunMs !== undefined;
   const nowMs = useNow(isCooking);
   if (!isCooking) return null;
-  const [timer] = timersOf(running);
+  const [timer] = timersOf({ ...running, sheet: sheet ?? running.sheet });
   const minutes = timer === undefined ? undefined : Math.ceil((timer.endsMs - nowMs) / 60_000);
   return (
     <Link href="/work" className={minutes !== undefined && minutes <= 0 ? "cooking-bar over" : "cooking-bar"}>

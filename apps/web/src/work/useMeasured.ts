@@ -1,5 +1,5 @@
 import { scaleAmount } from "halfloaf/dish";
-import { scaleSheet, type WorkSheet } from "halfloaf/kitchen";
+import type { WorkSheet } from "halfloaf/kitchen";
 import { listTakenMakings } from "halfloaf/kitchen/record";
 import { useMemo } from "react";
 import { tellAmount } from "../dishes/tellAmount.ts";
@@ -8,6 +8,7 @@ import type { KitchenView } from "../kitchen/KitchenSession.ts";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { firstTaken, keyOfStep } from "./firstTaken.ts";
+import { useScaledSheet } from "./useScaledSheet.ts";
 import { wishFor } from "./wishFor.ts";
 
 /** One making of a dish, measured out for the portions that are cooked. */
@@ -33,6 +34,7 @@ export function useMeasured(sheet: WorkSheet): MeasuredSheet {
   const { further, formats } = useFurther("dishes");
   const { view } = useKitchen();
   const names = useNames();
+  const scaled = useScaledSheet(sheet);
   return useMemo(() => {
     const dishes = sheet.dishes.map(({ dish }) => view.tables.dishes.find(({ id }) => id === dish));
     const timesOf = (at: number): number => (sheet.dishes[at]?.portions ?? 1) / (dishes[at]?.portions ?? 1);
@@ -48,14 +50,14 @@ export function useMeasured(sheet: WorkSheet): MeasuredSheet {
     );
     const foods = firstTaken(sheet, dishes);
     return {
-      sheet: scaleSheet(sheet, dishes, (value) => formats.number(value, 2)),
+      sheet: scaled,
       makings,
       takenAt: (line) => {
         const first = foods.get(keyOfStep(line)) ?? [];
         return (makings[line.dish] ?? []).filter(({ making }) => first.includes(making));
       },
     };
-  }, [sheet, view, names, further, formats]);
+  }, [sheet, scaled, view, names, further, formats]);
 }
 
 function listMakings(view: KitchenView, dish: string, portions: number): ReturnType<typeof listTakenMakings> {
