@@ -16,6 +16,8 @@ interface PartFormProps {
   readonly onCancel?: (() => void) | undefined;
   /** Absent where the thing is new or may not be removed. */
   readonly onRemove?: (() => void) | undefined;
+  /** What removing it takes along, as the words of the button; absent where nothing else goes. */
+  readonly removal?: string | undefined;
   /** The fields. */
   readonly children: ReactNode;
 }
@@ -51,7 +53,7 @@ export function PartForm(props: PartFormProps): ReactNode {
         )}
         {mayEdit && onRemove !== undefined && (
           <button type="button" className="button" onClick={onRemove}>
-            {further.remove}
+            {props.removal ?? further.remove}
           </button>
         )}
       </div>

@@ -36,7 +36,7 @@ export function ShopsPart(): ReactNode {
   const { further, formats } = useFurther("kitchen");
   const { view } = useKitchen();
   const [open, setOpen] = useState<ShopDraft>();
-  const [gone, setGone] = useState<string>();
+  const [gone, setGone] = useState<{ readonly name: string; readonly packs: number }>();
   const { issues, save } = useSaving();
   const { shops, packs } = view.edited;
   const { kitchen } = further;
@@ -45,9 +45,11 @@ export function ShopsPart(): ReactNode {
     const shop = draft.id === "" ? { ...draft, id: newId(draft.name, ids, "shop") } : draft;
     if (save((edited) => withShop(edited, shop))) setOpen(undefined);
   };
+  const countPacks = ({ id }: Pick<Shop, "id">): number => packs.filter((pack) => pack.shop === id).length;
+  const taken = open === undefined ? 0 : countPacks(open);
   const remove = (shop: ShopDraft): void => {
     if (!save((edited) => withoutShop(edited, shop.id))) return;
-    setGone(shop.name);
+    setGone({ name: shop.name, packs: taken });
     setOpen(undefined);
   };
   return (
@@ -64,7 +66,7 @@ export function ShopsPart(): ReactNode {
                     {[
                       shop.openDays.map((day) => further.weekdaysShort[day - 1]).join(" "),
                       formats.minutes(shop.trip.minutes),
-                      kitchen.packsHere(packs.filter((pack) => pack.shop === shop.id).length),
+                      kitchen.packsHere(countPacks(shop)),
                     ].join("; ")}
                   </div>
                 </div>
@@ -77,7 +79,7 @@ export function ShopsPart(): ReactNode {
               </li>
             ))}
           </ul>
-          {gone !== undefined && <p role="status">{kitchen.removed(gone)}</p>}
+          {gone !== undefined && <p role="status">{kitchen.shopRemoved(gone.name, gone.packs)}</p>}
           <Allowed to="edited" otherwise={<RoleNote />}>
             <div>
               <button type="button" className="button" onClick={() => setOpen(NEW)}>
@@ -91,6 +93,7 @@ export function ShopsPart(): ReactNode {
           issues={issues}
           onSave={() => keep(open)}
           onCancel={() => setOpen(undefined)}
+          removal={taken === 0 ? undefined : kitchen.removeShop(taken)}
           onRemove={open.id !== "" && shops.length > 1 ? () => remove(open) : undefined}
         >
           <ShopFields shop={open} onChange={setOpen} />

@@ -49,7 +49,7 @@ export function PricedLines({ lines, settling, shopOf, onMatch, refused }: Price
   };
   return (
     <>
-      <p role="status">{words.counts(count("noted"), count("open"), count("idle"))}.</p>
+      <p role="status">{words.counts(counts.prices, counts.packs, count("open"), count("idle"))}.</p>
       {lines.length > 8 && (
         <fieldset className="row choice">
           <legend>{words.show}</legend>

@@ -71,10 +71,11 @@ interface ItemsProps {
 function Items({ text, onChange, onAgain }: ItemsProps): ReactNode {
   const { further, formats, language } = useFurther("prices", "readPrices");
   const { view } = useKitchen();
-  const [shop, setShop] = useState("");
   const [day, setDay] = useState<string>();
   const [matches, setMatches] = useState<readonly SaidMatch[]>([]);
   const { currency, shops, packs } = view.kitchen;
+  const [said, setShop] = useState<string>();
+  const shop = said ?? (shops.length === 1 ? shops[0]?.id : undefined) ?? "";
   const receipt = useMemo(() => {
     const known = matches.reduce(rememberMatch, [...packs]);
     const read = readReceipt(text, {

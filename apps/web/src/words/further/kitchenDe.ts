@@ -63,6 +63,12 @@ export const kitchenDe: typeof kitchenEn = {
     limits: "Grenzen",
     shops: "Läden",
     shopsNote: "Wo du einkaufst, wann offen ist und was ein Gang dorthin kostet.",
+    shopRemoved: (name, packs) =>
+      packs === 0
+        ? `${name} ist entfernt.`
+        : `${name} ist entfernt, mit ${counted(packs, { one: "1 Packung", other: `${packs} Packungen` })} von dort.`,
+    removeShop: (packs) =>
+      counted(packs, { one: "Entfernen, mit 1 Packung", other: `Entfernen, mit ${packs} Packungen` }),
     packsHere: (count: number) => counted(count, { one: "1 Packung bekannt", other: `${count} Packungen bekannt` }),
     addShop: "Laden hinzufügen",
     shopName: "Name des Ladens",

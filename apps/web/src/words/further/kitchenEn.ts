@@ -62,6 +62,11 @@ export const kitchenEn = {
     limits: "Limits",
     shops: "Shops",
     shopsNote: "Where you buy, when it is open, and what a trip there takes.",
+    shopRemoved: (name: string, packs: number) =>
+      packs === 0
+        ? `${name} is taken away.`
+        : `${name} is taken away, and ${counted(packs, { one: "1 pack", other: `${packs} packs` })} of it too.`,
+    removeShop: (packs: number) => counted(packs, { one: "Remove, with 1 pack", other: `Remove, with ${packs} packs` }),
     packsHere: (count: number) => counted(count, { one: "1 pack known", other: `${count} packs known` }),
     addShop: "Add a shop",
     shopName: "Name of the shop",

@@ -61,9 +61,12 @@ export const readPricesDe: typeof readPricesEn = {
     },
   },
   priced: {
-    counts: (noted, open, idle) =>
+    counts: (prices, packs, open, idle) =>
       [
-        counted(noted, { one: "1 Preis zu vermerken", other: `${noted} Preise zu vermerken` }),
+        ...(prices === 0 && packs > 0
+          ? []
+          : [counted(prices, { one: "1 Preis zu vermerken", other: `${prices} Preise zu vermerken` })]),
+        ...(packs === 0 ? [] : [counted(packs, { one: "1 neue Packung", other: `${packs} neue Packungen` })]),
         ...(open === 0 ? [] : [`${open} zu klären`]),
         ...(idle === 0 ? [] : [`${idle} ohne Nutzen`]),
       ].join(", "),
@@ -103,11 +106,14 @@ export const readPricesDe: typeof readPricesEn = {
         return counted(names, { one: "Namen merken", other: `${names} Namen merken` });
       const noted = counted(prices, { one: "1 Preis", other: `${prices} Preise` });
       const fresh = counted(packs, { one: "1 neue Packung", other: `${packs} neue Packungen` });
+      if (prices === 0 && packs > 0) return `${fresh} vermerken`;
       return packs === 0 ? `${noted} vermerken` : `${noted} und ${fresh} vermerken`;
     },
     kept: (prices, packs, matches) =>
       [
-        counted(prices, { one: "1 Preis ist vermerkt", other: `${prices} Preise sind vermerkt` }),
+        ...(prices === 0 && packs > 0
+          ? []
+          : [counted(prices, { one: "1 Preis ist vermerkt", other: `${prices} Preise sind vermerkt` })]),
         ...(packs === 0 ? [] : [counted(packs, { one: "1 Packung ist neu", other: `${packs} Packungen sind neu` })]),
         ...(matches === 0
           ? []

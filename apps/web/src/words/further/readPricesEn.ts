@@ -59,9 +59,12 @@ export const readPricesEn = {
     } as Record<string, string>,
   },
   priced: {
-    counts: (noted: number, open: number, idle: number) =>
+    counts: (prices: number, packs: number, open: number, idle: number) =>
       [
-        counted(noted, { one: "1 price to note", other: `${noted} prices to note` }),
+        ...(prices === 0 && packs > 0
+          ? []
+          : [counted(prices, { one: "1 price to note", other: `${prices} prices to note` })]),
+        ...(packs === 0 ? [] : [counted(packs, { one: "1 new pack", other: `${packs} new packs` })]),
         ...(open === 0 ? [] : [`${open} to settle`]),
         ...(idle === 0 ? [] : [`${idle} without use`]),
       ].join(", "),
@@ -99,6 +102,8 @@ export const readPricesEn = {
     keep: (prices: number, packs: number, names: number) => {
       if (prices + packs === 0 && names > 0)
         return counted(names, { one: "Remember the name", other: "Remember the names" });
+      if (prices === 0 && packs > 0)
+        return counted(packs, { one: "Note 1 new pack", other: `Note ${packs} new packs` });
       const noted = counted(prices, { one: "Note 1 price", other: `Note ${prices} prices` });
       return packs === 0
         ? noted
@@ -106,7 +111,9 @@ export const readPricesEn = {
     },
     kept: (prices: number, packs: number, matches: number) =>
       [
-        counted(prices, { one: "1 price is noted", other: `${prices} prices are noted` }),
+        ...(prices === 0 && packs > 0
+          ? []
+          : [counted(prices, { one: "1 price is noted", other: `${prices} prices are noted` })]),
         ...(packs === 0 ? [] : [counted(packs, { one: "1 pack is new", other: `${packs} packs are new` })]),
         ...(matches === 0
           ? []
