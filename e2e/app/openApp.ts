@@ -43,8 +43,8 @@ export type OpenOptions = BrowserContextOptions & { readonly storageState?: Kept
 export const ON_DEVICE = { serviceWorkers: "allow" } as const;
 
 /**
- * Opens the app as a new visitor, or as one who has been there; with `now`, its clock goes on from that local time. It keeps
- * itself on the device only with `ON_DEVICE`: to fetch and keep every file takes more of the processor than most tests do.
+ * Opens the app as a new visitor, or as one who has been there; with `now`, its clock goes on from that local time, and without
+ * it no sitting of today is over, whatever the time is. It keeps itself on the device only with `ON_DEVICE`: to fetch and keep every file takes more of the processor than most tests do.
  */
 export async function openApp(browser: Browser, url: string, { now, ...options }: OpenOptions = {}): Promise<OpenApp> {
   const context = await browser.newContext({
@@ -57,12 +57,23 @@ export async function openApp(browser: Browser, url: string, { now, ...options }
   });
   context.setDefaultTimeout(60_000);
   if (now !== undefined) await context.clock.install({ time: new Date(now) });
+  else await context.addInitScript(sitLate);
   const page = await context.newPage();
   const errors: string[] = [];
   page.on("pageerror", ({ message }) => errors.push(message));
   page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
   await openAt(page, "/");
   return { context, page, errors };
+}
+
+/** Lets everybody sit down as late as can be; where nothing is kept, as on an empty page, nothing is to be told. */
+function sitLate(): void {
+  const key = "halfloaf-sitting-times";
+  const late = 24 * 60 - 1;
+  const times = { morning: late, midday: late, between: late, evening: late };
+  try {
+    if (localStorage.getItem(key) === null) localStorage.setItem(key, JSON.stringify(times));
+  } catch {}
 }
 
 /** Makes the demo kitchen of that name, and waits until Today shows. */

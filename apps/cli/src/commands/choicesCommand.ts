@@ -1,5 +1,5 @@
 import { tellCount } from "@halfloaf/words/en";
-import { type KitchenProblem, stateTogether, toMenuProblem, toWeekPlan } from "halfloaf/kitchen";
+import { type KitchenProblem, stateTogether, toWeekPlan } from "halfloaf/kitchen";
 import { type Against, type Choice, EFFORTS, type Effort, type FrontierReport, frontier } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
@@ -12,6 +12,7 @@ import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
 import { harmless, toJsonText } from "../output/harmless.ts";
 import { layFaults } from "../output/layFaults.ts";
 import type { Terminal } from "../output/Terminal.ts";
+import { stateFromNow } from "../week/stateFromNow.ts";
 import { tellGaps } from "../week/tellNoPlan.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { toFaultReport } from "../words/FaultReport.ts";
@@ -56,7 +57,7 @@ export async function choicesCommand(wish: ChoicesWish, terminal: Terminal): Pro
 async function prepare({ kitchen: name, from: asked, days }: ChoicesWish, terminal: Terminal): Promise<Found<Task>> {
   const opened = await openAnyKitchen(name, terminal, loadTables(), asked);
   if (!opened.ok) return opened;
-  const { kitchen, tables } = opened.value;
+  const { kitchen } = opened.value;
   const from = asked ?? kitchen.startsOn;
   if (from > addDays("9999-12-31", -days))
     return refuse({
@@ -66,7 +67,7 @@ async function prepare({ kitchen: name, from: asked, days }: ChoicesWish, termin
       sentence: `The days from ${from} on run past the end of the year 9999.`,
       remedy: "Name an earlier day with --from.",
     });
-  const stated = toMenuProblem(kitchen, tables, from, days);
+  const stated = stateFromNow(opened.value, { name, days, ...(asked && { from: asked }) }, terminal);
   if (stated.sittings.length === 0)
     return refuse({
       code: "no-sittings",

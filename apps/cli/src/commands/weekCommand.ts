@@ -1,7 +1,7 @@
 import type { Planner } from "@halfloaf/engine";
 import { startNodePlanner } from "@halfloaf/engine/node";
 import { tellCount, tellDayShort, tellMoney } from "@halfloaf/words/en";
-import { type KitchenProblem, toMenuProblem, toWeekPlan, type WeekPlan, withStandRise } from "halfloaf/kitchen";
+import { type KitchenProblem, toWeekPlan, type WeekPlan, withStandRise } from "halfloaf/kitchen";
 import { EFFORTS, type Effort } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import { addDays, type CivilDate } from "halfloaf/quantity";
@@ -20,6 +20,7 @@ import { layWeek } from "../week/layWeek.ts";
 import { findPlace, nameWeekFile, saveWeek } from "../week/saveWeek.ts";
 import { type SearchOutcome, searchWeek } from "../week/searchWeek.ts";
 import { settleFound } from "../week/settleFound.ts";
+import { stateFromNow } from "../week/stateFromNow.ts";
 import { tellNoPlan } from "../week/tellNoPlan.ts";
 import { WeekProof } from "../week/WeekProof.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
@@ -123,7 +124,8 @@ async function prepare(wish: WeekWish, terminal: Terminal): Promise<Found<Task>>
   const file = wish.out ?? (wish.json ? undefined : nameWeekFile(name, from));
   const place = file === undefined ? undefined : findPlace(file, cwd);
   if (place !== undefined && !place.ok) return place;
-  const stated = toMenuProblem(kitchen, tables, from, wish.days);
+  const asked = { name: wish.kitchen, days: wish.days, ...(wish.from && { from: wish.from }) };
+  const stated = stateFromNow({ kitchen, tables }, asked, terminal);
   if (stated.sittings.length === 0) return refuse(tellNoSittings(from));
   const out = file === undefined || place === undefined ? undefined : { name: file, path: place.value };
   return { ok: true, value: { opened: { ...opened.value, kitchen }, stated, names: toNames(kitchen, tables), out } };

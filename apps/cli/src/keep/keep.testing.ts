@@ -9,9 +9,12 @@ export interface Ran {
   readonly talked: string;
 }
 
-/** A runner of commands in a folder, at noon of a day, with the kitchen of the environment in `home`. */
-export function runnerIn(cwd: string, day: string, env: Memory["env"] = { HALFLOAF_KITCHEN: "home" }, width = 80) {
-  let nowMs = new Date(`${day}T12:00:00`).getTime();
+/**
+ * A runner of commands in a folder, early on a day, when nothing of it is over, or from another moment of it on, with the
+ * kitchen of the environment in `home`.
+ */
+export function runnerIn(cwd: string, from: string, env: Memory["env"] = { HALFLOAF_KITCHEN: "home" }, width = 80) {
+  let nowMs = new Date(from.includes("T") ? from : `${from}T06:00:00`).getTime();
   return async (...words: string[]): Promise<Ran> => {
     const all = words.length === 1 ? (words[0] as string).split(" ") : words;
     const memory = {

@@ -10,7 +10,7 @@ import { MendReport } from "../mend/MendReport.ts";
 import { textWidth } from "../output/textWidth.ts";
 import { AccountsReport } from "./AccountsReport.ts";
 import { ActReport } from "./ActReport.ts";
-import { runnerIn } from "./keep.testing.ts";
+import { type Ran, runnerIn } from "./keep.testing.ts";
 import { StoresReport } from "./StoresReport.ts";
 import { TodayReport } from "./TodayReport.ts";
 
@@ -119,6 +119,23 @@ test("the plan follows what was told: the accepted week is mended, accepted agai
   expect(after.week.accounts.budgetMinor).toBe((week.accounts.budgetMinor ?? 0) + 700);
   const late = await runnerIn(folder, addDays(FIRST, 30))("mend mended");
   expect([late.code, late.talked]).toEqual([2, expect.stringContaining("No accepted week holds")]);
+});
+
+test("a day planned in the afternoon has nothing of its morning and midday, unless it is named", async () => {
+  const name = "late";
+  const run = runnerIn(folder, `${FIRST}T16:30:00`);
+  expect((await run(`settle ${name} --from easy.json --on ${FIRST}`)).code).toBe(0);
+  const kindsOf = ({ printed }: Ran): string[] => [
+    ...new Set(v.parse(WeekPlan, JSON.parse(printed)).sittings.map(({ kind }) => kind)),
+  ];
+  const planned = await run(`week ${name} --days 1 --effort quick --proof 0 --json`);
+  expect(planned.talked).toContain("Over for today and not planned: morning, midday.");
+  expect(kindsOf(planned)).not.toContain("morning");
+  expect(kindsOf(planned)).not.toContain("midday");
+  expect(kindsOf(planned)).toContain("evening");
+  const named = await run(`week ${name} --from ${FIRST} --days 1 --effort quick --proof 0 --json`);
+  expect(named.talked).not.toContain("Over for today");
+  expect(kindsOf(named)).toEqual(expect.arrayContaining(["morning", "midday", "evening"]));
 });
 
 /** One day as planned: shopping, cooking, eating. */

@@ -2,6 +2,7 @@ import { proxy } from "comlink";
 import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import { lazy, type ReactNode, Suspense, useRef, useState } from "react";
 import { Fold } from "../kitchen/Fold.tsx";
+import type { DaysAsked } from "../thinking/stateAsked.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { ChoicesPlot } from "./ChoicesPlot.tsx";
 import type { ChoicesShown } from "./ChoicesShown.ts";
@@ -12,18 +13,19 @@ const ChoicesSheets = lazy(() => import("../sheets/ChoicesSheets.tsx"));
 
 interface ChoicesProps {
   readonly kitchen: Kitchen;
-  readonly days: number;
+  /** The days to plan as they can be planned at that moment. */
+  readonly askNow: () => DaysAsked;
   /** The week that is shown. */
   readonly shown: WeekPlan | undefined;
   readonly onOffer: (week: WeekPlan) => void;
 }
 
 /** Menus between which only money and one other thing decide, found one after the other, to pick from. */
-export function Choices({ kitchen, days, shown, onOffer }: ChoicesProps): ReactNode {
+export function Choices({ kitchen, askNow, shown, onOffer }: ChoicesProps): ReactNode {
   const { words, further } = useFurther("menu");
   const { choices: said } = further;
   const [against, setAgainst] = useState<Against>("minutes");
-  const { finding, find, stop, reset } = useFinding(kitchen, days);
+  const { finding, find, stop, reset } = useFinding(kitchen, askNow);
   const { choices, share, fault } = finding;
   const isBusy = share !== undefined && share < 1 && fault === undefined;
   return (
@@ -113,7 +115,7 @@ const NOTHING: Finding = { choices: [] };
 
 function useFinding(
   kitchen: Kitchen,
-  days: number,
+  askNow: () => DaysAsked,
 ): { finding: Finding; find: (against: Against) => void; stop: () => void; reset: () => void } {
   const reasoner = useReasoner();
   const [finding, setFinding] = useState<Finding>(NOTHING);
@@ -133,7 +135,7 @@ function useFinding(
       set((before) => ({ choices: keepKnown(before.choices, choices), share }));
     reasoner
       .ask()
-      .choose(kitchen, kitchen.startsOn, days, against, proxy(tell))
+      .choose(kitchen, askNow(), against, proxy(tell))
       .then(
         () => set(({ choices }) => ({ choices, share: 1 })),
         (error: unknown) => set(({ choices }) => ({ choices, fault: String(error) })),

@@ -1,6 +1,7 @@
 import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import type { EditedKitchen } from "halfloaf/kitchen/record";
 import { type ReactNode, useEffect } from "react";
+import type { DaysAsked } from "../thinking/stateAsked.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { ImpossibleTold } from "./reasoning/Told.ts";
 import { Thinking } from "./Thinking.tsx";
@@ -9,19 +10,19 @@ import { WaysOut } from "./WaysOut.tsx";
 
 interface ImpossibleProps {
   readonly kitchen: Kitchen;
-  readonly days: number;
+  readonly asked: DaysAsked;
   readonly onOffer: (week: WeekPlan) => void;
   /** The kitchen is to be changed; with a week, that one is possible then. */
   readonly onChange: (change: (kitchen: EditedKitchen) => EditedKitchen, week: WeekPlan | undefined) => void;
 }
 
 /** Why no menu keeps every limit, and the smallest steps that would be enough, ready to be set. */
-export function Impossible({ kitchen, days, onOffer, onChange }: ImpossibleProps): ReactNode {
+export function Impossible({ kitchen, asked, onOffer, onChange }: ImpossibleProps): ReactNode {
   const { further } = useFurther("menu", "impossible");
   const { answering, ask, stop } = useAnswer<ImpossibleTold>();
   const { impossible } = further;
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked once for every kitchen that can't be planned.
-  useEffect(() => ask((reasoner) => reasoner.explain(kitchen, kitchen.startsOn, days)), [kitchen, days]);
+  useEffect(() => ask((reasoner) => reasoner.explain(kitchen, asked)), [kitchen, asked]);
   const told = answering.kind === "answered" ? answering.answer : undefined;
   return (
     <section className="sheet stack tight">

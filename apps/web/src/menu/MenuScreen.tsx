@@ -10,8 +10,11 @@ import { LazyFold } from "../kitchen/LazyFold.tsx";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
+import { useSittingTimes } from "../sheets/useSittingTimes.ts";
+import type { DaysAsked } from "../thinking/stateAsked.ts";
 import { WeekBehind } from "../thinking/WeekBehind.tsx";
 import { useFurther } from "../words/useFurther.ts";
+import { askDays } from "./askDays.ts";
 import { Choices } from "./Choices.tsx";
 import { Impossible } from "./Impossible.tsx";
 import { LimitPrices } from "./LimitPrices.tsx";
@@ -39,6 +42,8 @@ export default function MenuScreen(): ReactNode {
   const { words, further, formats } = useFurther("menu");
   const { session, view } = useKitchen();
   const { planning, plan, stop, forget } = usePlanning();
+  const [times] = useSittingTimes();
+  const [asked, setAsked] = useState<DaysAsked>();
   const [days, setDays] = useState(USUAL_DAYS);
   const [ahead, setAhead] = useState(0);
   const [seed, setSeed] = useState(1);
@@ -47,8 +52,10 @@ export default function MenuScreen(): ReactNode {
     // Whoever comes from making a kitchen has asked for a plan already; once is enough.
     if (!isPlanAsked(history.state)) return;
     history.replaceState(null, "");
-    void plan(view.kitchen, { from: view.day, days: USUAL_DAYS, seed: 1, moves: EFFORTS.usual });
-  }, [plan, view]);
+    const first = askDays(view.kitchen, view.day, USUAL_DAYS, times);
+    setAsked(first);
+    void plan(view.kitchen, { ...first, seed: 1, moves: EFFORTS.usual });
+  }, [plan, view, times]);
   const kitchen = useMemo(() => ({ ...view.kitchen, startsOn: addDays(view.day, ahead) }), [view, ahead]);
   // A week that was taken for days to come is there to be seen before they begin.
   const toCome = useMemo(() => menuToCome(view.state, view.day), [view]);
@@ -60,7 +67,10 @@ export default function MenuScreen(): ReactNode {
     setOffered(undefined);
     setSeed(own);
     const now = session.view;
-    if (now !== undefined) void plan(now.kitchen, { from: addDays(now.day, ahead), days, seed: own, moves });
+    if (now === undefined) return;
+    const anew = askDays(now.kitchen, addDays(now.day, ahead), days, times);
+    setAsked(anew);
+    void plan(now.kitchen, { ...anew, seed: own, moves });
   };
   const leave = (): void => {
     setOffered(undefined);
@@ -125,10 +135,13 @@ export default function MenuScreen(): ReactNode {
       {week === undefined && stretch}
       {!isBusy && toTake === undefined && <WeekBehind />}
       <PlanningLine planning={planning} currency={view.kitchen.currency} />
-      {planning.kind === "none" && offered === undefined && (
+      {planning.kind !== "idle" && asked !== undefined && asked.over.length > 0 && (
+        <p className="small soft">{further.week.over(asked.over.map((kind) => words.sittings[kind]).join(", "))}</p>
+      )}
+      {planning.kind === "none" && asked !== undefined && offered === undefined && (
         <Impossible
           kitchen={planning.kitchen}
-          days={days}
+          asked={asked}
           onOffer={setOffered}
           onChange={(turn, possible) => void change(turn, possible)}
         />
@@ -185,7 +198,12 @@ export default function MenuScreen(): ReactNode {
       {week === undefined && planning.kind === "idle" && <p>{words.menu.none}</p>}
       {week !== undefined && stretch}
       {!isBusy && planning.kind !== "none" && (
-        <Choices kitchen={kitchen} days={days} shown={offered} onOffer={setOffered} />
+        <Choices
+          kitchen={kitchen}
+          askNow={() => askDays(kitchen, kitchen.startsOn, days, times)}
+          shown={offered}
+          onOffer={setOffered}
+        />
       )}
     </div>
   );

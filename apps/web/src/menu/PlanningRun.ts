@@ -1,14 +1,12 @@
 import type { Planner, RunningPlan, RunningProof } from "@halfloaf/engine/web";
 import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import type { MenuPlan, MenuProblem } from "halfloaf/menu";
-import type { CivilDate } from "halfloaf/quantity";
 import { startThinker } from "../thinking/startThinker.ts";
+import type { DaysAsked } from "../thinking/stateAsked.ts";
 import type { Planning } from "./Planning.ts";
 
-/** A planning that is asked for: from which day on, how many, by which seed and how many moves of the search. */
-export interface PlanAsked {
-  readonly from: CivilDate;
-  readonly days: number;
+/** A planning that is asked for: of which days, by which seed and how many moves of the search. */
+export interface PlanAsked extends DaysAsked {
   /** Another seed gives another search. */
   readonly seed: number;
   readonly moves: number;
@@ -62,11 +60,11 @@ export class PlanningRun {
 
   async #run(
     kitchen: Kitchen,
-    { from, days, seed: asked, moves: most }: PlanAsked,
+    { seed: asked, moves: most, ...days }: PlanAsked,
     start: () => Promise<Planner>,
   ): Promise<Planning | undefined> {
     const thinker = startThinker();
-    const [planner, stated] = await Promise.all([start(), thinker.state(kitchen, from, days)]);
+    const [planner, stated] = await Promise.all([start(), thinker.state(kitchen, days)]);
     if (this.#isStopped) return { kind: "idle" };
     const { id, problem } = stated;
     const write = async (plan: MenuPlan, search: WeekPlan["search"]): Promise<WeekPlan | undefined> =>
@@ -86,7 +84,7 @@ export class PlanningRun {
     if (outcome.status === "failed") return { kind: "failed", reason: outcome.reason };
     if (outcome.status === "cancelled") return undefined;
     if (outcome.status === "none")
-      return this.#isStopped ? { kind: "idle" } : { kind: "none", kitchen: { ...kitchen, startsOn: from } };
+      return this.#isStopped ? { kind: "idle" } : { kind: "none", kitchen: { ...kitchen, startsOn: days.from } };
     const { plan, seed, moves, costMinor } = outcome;
     const week = await write(plan, { seed, moves, moneyMinor: costMinor });
     if (week === undefined) return { kind: "failed", reason: "plan refused by the judge" };

@@ -13,7 +13,6 @@ import {
   stopAfter,
   type Tables,
   type TimedCooking,
-  toMenuProblem,
   toWeekPlan,
   toWorkProblem,
   toWorkSheet,
@@ -25,6 +24,7 @@ import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { CivilDate, Parsed } from "halfloaf/quantity";
 import { loadTables, loadTablesIn } from "../kitchen/loadStarter.ts";
+import { type DaysAsked, stateAsked } from "./stateAsked.ts";
 import { type MendQuestion, type WeekMended, WeekMender } from "./WeekMender.ts";
 
 /** Days of a kitchen stated as a problem; `id` is what to name it by afterwards. */
@@ -81,9 +81,9 @@ export class Thinker {
   #timed: TimedCooking | undefined;
 
   /** States days of a kitchen as a problem for the planner; the one stated before is forgotten. */
-  async state(kitchen: Kitchen, from: CivilDate, days: number): Promise<StatedDays> {
+  async state(kitchen: Kitchen, asked: DaysAsked): Promise<StatedDays> {
     const tables = await tablesOf(kitchen);
-    const stated = toMenuProblem(kitchen, tables, from, days);
+    const stated = stateAsked(kitchen, tables, asked);
     this.#stated.clear();
     this.#stated.set(++this.#last, { kitchen, tables, problem: stated });
     const { problem, sittings, packs } = stated;

@@ -68,6 +68,7 @@ export { type FoodLife, foodLife, placesOf } from "./foodLife.ts";
 export { type Hindrance, hindranceAt } from "./hindranceAt.ts";
 export { Eater, Kit, Kitchen, Limits, WeeklySitting, Worth } from "./kitchen.ts";
 export { leaveOutLate } from "./leaveOutLate.ts";
+export { type ClockTime, leaveOutOver, listOver } from "./leaveOutOver.ts";
 export { PutBy, PuttingBy } from "./putBy.ts";
 export { readWeekPlan } from "./readWeekPlan.ts";
 export { type PortionOfEater, sharePortions } from "./sharePortions.ts";

@@ -5,7 +5,6 @@ import {
   restoreWeek,
   stateTogether,
   type Tables,
-  toMenuProblem,
   toWeekPlan,
   type WeekChange,
   withOwnFoodsAndDishes,
@@ -27,6 +26,7 @@ import { checkPlan } from "halfloaf/menu/check";
 import type { Pack } from "halfloaf/price";
 import { addDays, type CivilDate } from "halfloaf/quantity";
 import { loadTables } from "../../kitchen/loadStarter.ts";
+import { type DaysAsked, stateAsked } from "../../thinking/stateAsked.ts";
 import { REASON_MOVES, SEED } from "./effort.ts";
 import { findEarlier } from "./findEarlier.ts";
 import { indexOf, type Stage } from "./Stage.ts";
@@ -175,12 +175,12 @@ export class Reasoner {
   }
 
   /** Why no plan was found for these days, and how little would have to give way. */
-  async explain(kitchen: Kitchen, from: CivilDate, days: number): Promise<ImpossibleTold> {
+  async explain(kitchen: Kitchen, asked: DaysAsked): Promise<ImpossibleTold> {
     const tables = await tablesOf(kitchen);
-    const stated = toMenuProblem(kitchen, tables, from, days);
+    const stated = stateAsked(kitchen, tables, asked);
     const why = explainImpossible(stated.problem, { seed: SEED });
     if (why.kind === "gaps") {
-      const earlier = findEarlier(why.gaps, kitchen, tables, stated);
+      const earlier = findEarlier(why.gaps, { kitchen, tables, asked }, stated);
       return { ...tellGaps(why.gaps, kitchen, stated), ...(earlier && { earlier }) };
     }
     if (why.kind === "possible") {
@@ -215,13 +215,12 @@ export class Reasoner {
   /** Weeks between which only money and one other thing decide; told after every step. */
   async choose(
     kitchen: Kitchen,
-    from: CivilDate,
-    days: number,
+    asked: DaysAsked,
     against: Against,
     tell: (choices: readonly ChoiceTold[], share: number) => Promise<void>,
   ): Promise<void> {
     const tables = await tablesOf(kitchen);
-    const stated = toMenuProblem(kitchen, tables, from, days);
+    const stated = stateAsked(kitchen, tables, asked);
     const told = new Map<MenuPlan, ChoiceTold | undefined>();
     for (const { choices, done, steps } of frontier(stated.problem, against, {
       judge: checkPlan,

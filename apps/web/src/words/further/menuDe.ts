@@ -17,6 +17,7 @@ export const menuDe: typeof menuEn = {
   week: {
     daysFrom: (day: string) => `Zu planende Tage, ab ${day}`,
     first: "Erster zu planender Tag",
+    over: (sittings: string) => `Für heute vorbei und nicht geplant: ${sittings}.`,
     toCome: (day: string) => `Der Speiseplan ab ${day}`,
     another: "Einen anderen zeigen",
     longer: "Länger suchen",

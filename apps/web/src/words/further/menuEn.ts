@@ -16,6 +16,7 @@ export const menuEn = {
   week: {
     daysFrom: (day: string) => `Days to plan, from ${day} on`,
     first: "First day to plan",
+    over: (sittings: string) => `Over for today and not planned: ${sittings.toLowerCase()}.`,
     toCome: (day: string) => `The menu from ${day} on`,
     another: "Show another one",
     longer: "Search longer",

@@ -1,8 +1,18 @@
-import { type EnergyWeight, type MenuProblem, type MenuSitting, stayAway } from "../../menu/index.ts";
+import {
+  changeProblem,
+  type EnergyWeight,
+  type MenuPlan,
+  type MenuProblem,
+  type MenuSitting,
+  stayAway,
+} from "../../menu/index.ts";
 import type { DatedSitting } from "../datedSittings.ts";
 import type { EaterShare } from "../eaterShares.ts";
 import type { Kitchen } from "../kitchen.ts";
 import type { KitchenProblem } from "../toMenuProblem.ts";
+
+/** A plan that cooks and buys nothing. */
+export const NO_PLAN: MenuPlan = { batches: [], trips: [], purchases: [], uses: [] };
 
 /** A stated week of which it is known which profile each eater is part of. */
 export interface Seats {
@@ -40,6 +50,14 @@ export function leaveSeats(seats: Seats, kitchen: Kitchen, eater: string, sittin
   const profileOf = new Map(seats.profileOf);
   if (profiles.length > problem.profiles.length) profileOf.set(eater, profiles.length - 1);
   return { stated: { ...seats.stated, problem: { ...problem, profiles } }, profileOf };
+}
+
+/** The problem without some of its sittings, of which no eater of a profile is at any. */
+export function withoutSittings(problem: MenuProblem, gone: readonly number[]): MenuProblem {
+  if (gone.length === 0) return problem;
+  const changed = changeProblem(problem, NO_PLAN, [{ kind: "skip", sittings: gone }]);
+  if (!changed.ok) throw new RangeError("a sitting that is not there could not be left out");
+  return changed.value.problem;
 }
 
 /** The week with other people at its sittings, and what that makes of each eater's days. */

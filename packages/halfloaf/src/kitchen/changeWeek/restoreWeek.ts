@@ -1,4 +1,4 @@
-import { changeProblem, type Loss, type MenuPlan, type MenuProblem } from "../../menu/index.ts";
+import { changeProblem, type Loss, type MenuPlan } from "../../menu/index.ts";
 import { addDays, type CivilDate, daysBetween, type Issue, type Parsed } from "../../quantity/index.ts";
 import { accountLots } from "../accountLots.ts";
 import { stateTogether } from "../cooking/stateTogether.ts";
@@ -13,7 +13,7 @@ import { type KitchenProblem, stateKept } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { payBesides } from "./comeBesides.ts";
 import { repricePacks } from "./repricePacks.ts";
-import { leaveSeats, reseat, type Seats, setPlates, toSeats } from "./Seats.ts";
+import { leaveSeats, NO_PLAN, reseat, type Seats, setPlates, toSeats, withoutSittings } from "./Seats.ts";
 
 /** A kept week stated anew as it was when it was written, with what earlier changes made of it. */
 export interface RestoredWeek extends Seats {
@@ -24,7 +24,6 @@ export interface RestoredWeek extends Seats {
   readonly losses: readonly Loss[];
 }
 
-const NO_PLAN: MenuPlan = { batches: [], trips: [], purchases: [], uses: [] };
 const DUST_G = 1e-3;
 
 /**
@@ -117,13 +116,6 @@ function restoreSeats(kitchen: Kitchen, week: WeekPlan, fresh: Seats): Seats {
     return (at === undefined ? problem.sittings[k]?.portions : week.sittings[at]?.portions) ?? 0;
   });
   return { ...seats, stated: reseat(kitchen, { ...seats.stated, problem: plates }, sittings) };
-}
-
-function withoutSittings(problem: MenuProblem, gone: readonly number[]): MenuProblem {
-  if (gone.length === 0) return problem;
-  const changed = changeProblem(problem, NO_PLAN, [{ kind: "skip", sittings: gone }]);
-  if (!changed.ok) throw new RangeError("a sitting that is not there could not be left out");
-  return changed.value.problem;
 }
 
 /** The kitchen's packs at the prices of the file, each from the day of the trip on that has it. */
