@@ -40,6 +40,7 @@ export function historyCommand(ask: HistoryAsk, terminal: Terminal): Promise<Exi
 /** Takes back the last act of this device, or does again what was taken back last. */
 export function undoCommand(ask: KeepAsk, direction: "undo" | "redo", terminal: Terminal): Promise<ExitCode> {
   return runKeep(ask, terminal, async (open) => {
+    if (open.faults.length > 0) return { ok: false, faults: [] };
     const act = open.kept.undoable()[direction];
     const written = await (direction === "undo" ? open.kept.undo(open.by) : open.kept.redo(open.by));
     if (act === undefined || written === undefined) return refuse(tellNothingToUndo(direction));

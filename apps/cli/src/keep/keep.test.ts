@@ -61,6 +61,32 @@ test("what is used and thrown away leaves the stores, is taken back and done aga
   expect((await run("history")).printed).toContain("Maris Oake, laptop");
 });
 
+test("whoever is named wrongly, all else that is wrong is told as well, and nothing is written", async () => {
+  await run("settle home --from port-ansel");
+  const rows = (await run("history --last 1000 --json")).printed;
+  const faultsOf = async (words: string) => {
+    const { code, printed } = await run(`${words} --by nobody --json`);
+    return [code, ...v.parse(FaultReport, JSON.parse(printed)).faults.map(({ sentence }) => sentence)];
+  };
+  const nobody = expect.stringContaining('no eater "nobody"');
+  const food = expect.stringContaining('"oats-roled"');
+  expect(await faultsOf("used oats-roled=5g oats-rolled=5kg")).toEqual([
+    2,
+    nobody,
+    food,
+    expect.stringContaining("only 300 g"),
+  ]);
+  expect(await faultsOf("sitting evening --ate noone:oats-roled=5g")).toEqual([
+    2,
+    nobody,
+    expect.stringContaining('no eater "noone"'),
+    food,
+  ]);
+  expect(await faultsOf("rated no-such-dish=5")).toEqual([2, nobody, expect.stringContaining('"no-such-dish"')]);
+  for (const words of ["used oats-rolled=5g", "undo", "stores"]) expect(await faultsOf(words)).toEqual([2, nobody]);
+  expect((await run("history --last 1000 --json")).printed).toBe(rows);
+});
+
 test("more than there is, what nobody knows and who does not eat here are refused with code 2, and nothing is written", async () => {
   await run("settle home --from port-ansel");
   const rows = JSON.parse((await run("history --last 1000 --json")).printed);
@@ -68,8 +94,8 @@ test("more than there is, what nobody knows and who does not eat here are refuse
     ["used oats-rolled=5kg", "of it are in the stores"],
     ["used oats-roled=5g", "Nearest to it: oats-rolled"],
     ["used oats-rolled=5 --by nobody", 'There is no eater "nobody"'],
-    ["used butter=5g", "Nearest to it: peanut-butter, butter-salted"],
-    ["found butter=5g", "Nearest to it: peanut-butter, butter-salted"],
+    ["used buter=5g", "Nearest to it: peanut-butter, butter-salted"],
+    ["found buter=5g", "Nearest to it: peanut-butter, butter-salted"],
     ["found onion", "says no amount"],
     ["found onion=0", "is no amount of a food"],
     ["found onion=2portions", "is no amount of a food"],

@@ -29,6 +29,11 @@ export interface OpenKeep {
   /** What was known to have happened by the end of the day: for what is to be shown. */
   readonly stateThen: RecordState;
   readonly by?: string;
+  /**
+   * What is wrong with the ask whatever it is about, such as an eater that nobody is. Then nothing is written, and it is told
+   * together with all else that is wrong (`closeAfter`).
+   */
+  readonly faults: readonly Fault[];
 }
 
 /** Opens the kitchen a command is about; whoever opens it closes `kept`. */
@@ -48,7 +53,6 @@ function toOpen(kept: KeptKitchen, ask: KeepAsk, starter: Tables, terminal: Term
   if (!read.ok) return { ok: false, faults: tellNoneYet(kept, folder, read.issues) };
   const edited = read.value.kitchen;
   const by = ask.by === undefined ? undefined : findEater(ask.by, edited);
-  if (by?.ok === false) return by;
   const tables = withOwnFoodsAndDishes(starter, edited);
   const { state } = kept.events;
   const last = kept.events.events.at(-1);
@@ -63,7 +67,8 @@ function toOpen(kept: KeptKitchen, ask: KeepAsk, starter: Tables, terminal: Term
     day,
     state,
     stateThen,
-    ...(by !== undefined && { by: by.value }),
+    ...(by?.ok && { by: by.value }),
+    faults: by?.ok === false ? by.faults : [],
   };
   return { ok: true, value };
 }

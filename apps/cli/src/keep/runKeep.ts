@@ -26,7 +26,7 @@ export async function runKeep(
   return EXIT.done;
 }
 
-/** What an act on an open kitchen came to, once the kitchen is closed with all of it on disk. */
+/** What an act on an open kitchen came to, once the kitchen is closed with all of it on disk; all that is wrong with the ask at once. */
 export async function closeAfter<Value>(
   open: OpenKeep,
   act: (open: OpenKeep) => Found<Value> | Promise<Found<Value>>,
@@ -39,5 +39,6 @@ export async function closeAfter<Value>(
     throw error;
   }
   const closed = await open.kept.close();
+  if (open.faults.length > 0) return { ok: false, faults: [...open.faults, ...(found.ok ? [] : found.faults)] };
   return closed.ok || !found.ok ? found : refuse(tellNotKept(closed.reason, closed.detail));
 }

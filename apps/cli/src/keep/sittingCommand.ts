@@ -89,9 +89,9 @@ function listPlates(ask: SittingAsk, open: OpenKeep): Found<PlateWish[]> {
 
 function toPlate({ who, item: asked }: AskedPlate, open: OpenKeep): Found<PlateWish> {
   const eater = who === "guest" ? undefined : findEater(who, open.edited);
-  if (eater?.ok === false) return eater;
   const item = findItem(asked.name, open);
-  if (!item.ok) return item;
+  const faults = [...(eater?.ok === false ? eater.faults : []), ...(item.ok ? [] : item.faults)];
+  if (eater?.ok === false || !item.ok) return { ok: false, faults };
   const whose = eater === undefined ? {} : { eater: eater.value };
   const { value } = item;
   const dish = value.kind === "dish" ? value.dish : value.kind === "lot" ? value.lot.cooked?.dish : undefined;

@@ -21,7 +21,7 @@ export interface ActExtra extends Pick<ActReport, "differences" | "short"> {
 
 /**
  * Writes one act and answers with its rows, each as a sentence, and with what of them cannot have happened. Where `act`
- * finds faults nothing is written. Each row but the first belongs to the act of the first.
+ * finds faults, or the ask has some, nothing is written. Each row but the first belongs to the act of the first.
  */
 export async function writeAct(
   open: OpenKeep,
@@ -34,9 +34,11 @@ export async function writeAct(
     const found = act(pen);
     if (!found.ok) faults = found.faults;
     else extra = found.value.extra ?? {};
-    return found.ok ? found.value.rows : [];
+    return found.ok && open.faults.length === 0 ? found.value.rows : [];
   }, open.by);
-  return faults.length > 0 ? { ok: false, faults } : { ok: true, value: tellAct(open, page, written, extra) };
+  return faults.length + open.faults.length > 0
+    ? { ok: false, faults }
+    : { ok: true, value: tellAct(open, page, written, extra) };
 }
 
 /** An act that was written, as data and as a page. */
