@@ -1,5 +1,6 @@
 import { defineConfig } from "vite";
 import { compressedFiles } from "./build/compressedFiles.ts";
+import { importsFetched } from "./build/importsFetched.ts";
 import { nodeModuleStub } from "./build/nodeModuleStub.ts";
 import { offline } from "./build/offline.ts";
 import { preloadFaces } from "./build/preloadFaces.ts";
@@ -15,7 +16,7 @@ const codeSplitting = {
 };
 
 export default defineConfig({
-  plugins: [nodeModuleStub(), starterData(), preloadFaces(), offline(), compressedFiles()],
+  plugins: [nodeModuleStub(), importsFetched(), starterData(), preloadFaces(), offline(), compressedFiles()],
   // Screens are written to React's interface and run by Preact, which weighs a sixth of it (decision 0011).
   resolve: {
     alias: [

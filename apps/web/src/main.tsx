@@ -7,6 +7,7 @@ import { readDevice } from "./kitchen/device.ts";
 import { beginOpening, KitchenProvider } from "./kitchen/KitchenProvider.tsx";
 import { giveTurn } from "./kitchen/rest.ts";
 import { today } from "./kitchen/today.ts";
+import { Loading } from "./loading/Loading.tsx";
 import { newerApp } from "./shell/newerApp.ts";
 import { Shell } from "./shell/Shell.tsx";
 import { loadAhead } from "./shell/screens.ts";
@@ -30,7 +31,7 @@ async function start(place: HTMLElement): Promise<void> {
     loadAhead(location.pathname, findLanguage());
   }
   createRoot(place).render(
-    <WordsProvider>
+    <WordsProvider waiting={<Loading isQuiet />}>
       <KitchenProvider>
         <Shell />
       </KitchenProvider>

@@ -1,7 +1,8 @@
 import { accountsBy, type Stretch, startOf, startOfNext } from "halfloaf/kitchen/record";
 import { addDays, type CivilDate } from "halfloaf/quantity";
-import { lazy, type ReactNode, useDeferredValue, useMemo, useState } from "react";
+import { type ReactNode, useDeferredValue, useMemo, useState } from "react";
 import { Link } from "wouter";
+import { lazily } from "../loading/lazily.ts";
 import "../kitchen/fields/fields.css";
 import "../prices/prices.css";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
@@ -16,7 +17,7 @@ import { MoneyLeft } from "./MoneyLeft.tsx";
 import { Plates } from "./Plates.tsx";
 import { Waste } from "./Waste.tsx";
 
-const AccountsSheets = lazy(() => import("../sheets/AccountsSheets.tsx"));
+const AccountsSheets = lazily(() => import("../sheets/AccountsSheets.tsx"));
 
 const STRETCHES = ["day", "week", "month"] as const satisfies readonly Stretch[];
 /** So many days, weeks or months are shown at once. */

@@ -4,6 +4,7 @@ import type { CivilDate } from "halfloaf/quantity";
 import { type ReactNode, useMemo } from "react";
 import { useDevice, useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Awaited } from "../loading/Awaited.tsx";
 import { tellContent } from "../prices/reading/tellContent.ts";
 import { useShared } from "../sharing/shared.ts";
 import { useMayWrite } from "../sharing/useMayWrite.ts";
@@ -89,7 +90,9 @@ export function BuyingLine({ tick, shop, fareMinor, week, notThere, isFound }: B
       )}
       {home.length > 0 && (
         <div className="at-shelf">
-          <PackDate lots={home} label={line.label} />
+          <Awaited isQuiet>
+            <PackDate lots={home} label={line.label} />
+          </Awaited>
         </div>
       )}
       {!isBought && mayBuy && <AtShelf tick={tick} shop={shop} week={week} notThere={notThere} />}

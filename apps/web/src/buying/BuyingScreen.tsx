@@ -1,9 +1,11 @@
 import type { WeekPlan } from "halfloaf/kitchen";
 import type { Pack } from "halfloaf/price";
-import { lazy, type ReactNode, Suspense, useMemo, useState } from "react";
+import { type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { useWords } from "../words/WordsContext.tsx";
@@ -15,7 +17,7 @@ import { linesOf } from "./linesOf.ts";
 import { tripsDue } from "./tripsDue.ts";
 import { useNotThere } from "./useNotThere.ts";
 
-const Scan = lazy(() => import("./Scan.tsx"));
+const Scan = lazily(() => import("./Scan.tsx"));
 
 /** What to buy on each trip, what the till will say, and whether it can be carried. */
 export default function BuyingScreen(): ReactNode {
@@ -119,9 +121,9 @@ function Trip({ week, trip }: { readonly week: WeekPlan; readonly trip: WeekPlan
         </button>
       </div>
       {isScanning && (
-        <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
+        <Awaited>
           <Scan shop={trip.shop} onPack={find} />
-        </Suspense>
+        </Awaited>
       )}
       {sections.map((section) => (
         <section key={section} className="stack tight">

@@ -1,4 +1,5 @@
 import { type RefObject, useEffect, useRef, useState } from "react";
+import { loadSurely } from "../loading/loadSurely.ts";
 import type { Symbols } from "./readSymbol.ts";
 
 /** How far the camera has come. */
@@ -26,7 +27,7 @@ export function useCamera(
     let stream: MediaStream | undefined;
     setState("asked");
     const look = async (): Promise<void> => {
-      const [{ readSymbol }, taken] = await Promise.all([import("./readSymbol.ts"), openCamera()]);
+      const [{ readSymbol }, taken] = await Promise.all([loadSurely(() => import("./readSymbol.ts")), openCamera()]);
       stream = taken;
       const shown = video.current;
       if (isOver || shown === null) return stop();

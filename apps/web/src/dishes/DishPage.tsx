@@ -1,8 +1,9 @@
 import { type Dish, minutesOf, scaleVolumes } from "halfloaf/dish";
-import { lazy, type ReactNode, useMemo, useState } from "react";
+import { type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { lazily } from "../loading/lazily.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
@@ -14,7 +15,7 @@ import { DishIntake } from "./DishIntake.tsx";
 import { DishWishes } from "./DishWishes.tsx";
 import { tellAmount } from "./tellAmount.ts";
 
-const DishSheets = lazy(() => import("../sheets/DishSheets.tsx"));
+const DishSheets = lazily(() => import("../sheets/DishSheets.tsx"));
 
 /** Everything about one dish, for as many portions as are wanted. */
 export function DishPage({ id }: { readonly id: string }): ReactNode {

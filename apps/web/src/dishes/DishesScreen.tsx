@@ -1,14 +1,15 @@
-import { lazy, type ReactNode } from "react";
+import type { ReactNode } from "react";
 import { Route, Switch, useSearchParams } from "wouter";
+import { lazily } from "../loading/lazily.ts";
 import "../kitchen/fields/fields.css";
 import "./dishes.css";
 import { DishList } from "./DishList.tsx";
 import { DishPage } from "./DishPage.tsx";
 
-const ChangeDish = lazy(() => import("./ChangeDish.tsx"));
-const ReadIn = lazy(() => import("./ReadIn.tsx"));
-const WriteDish = lazy(() => import("./WriteDish.tsx"));
-const FoodsScreen = lazy(() => import("../foods/FoodsScreen.tsx"));
+const ChangeDish = lazily(() => import("./ChangeDish.tsx"));
+const ReadIn = lazily(() => import("./ReadIn.tsx"));
+const WriteDish = lazily(() => import("./WriteDish.tsx"));
+const FoodsScreen = lazily(() => import("../foods/FoodsScreen.tsx"));
 
 /** What can be cooked, what a portion costs, takes and gives. */
 export default function DishesScreen(): ReactNode {

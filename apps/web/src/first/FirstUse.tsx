@@ -1,15 +1,17 @@
 import { daysBetween, moveDates } from "halfloaf/quantity";
-import { lazy, type ReactNode, Suspense, useState } from "react";
+import { type ReactNode, useState } from "react";
 import { Link } from "wouter";
 import { useDevice, useMakeKitchen } from "../kitchen/KitchenProvider.tsx";
 import { loadStarter } from "../kitchen/loadStarter.ts";
 import { today } from "../kitchen/today.ts";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { FileDrop } from "../source/FileDrop.tsx";
 import { useWords } from "../words/WordsContext.tsx";
 import "./first.css";
 
-const RefusedFile = lazy(() => import("../kitchen/RefusedFile.tsx"));
-const NewKitchen = lazy(() => import("./NewKitchen.tsx"));
+const RefusedFile = lazily(() => import("../kitchen/RefusedFile.tsx"));
+const NewKitchen = lazily(() => import("./NewKitchen.tsx"));
 
 /** What a device without an open kitchen is offered: one of its own, a demo, a backup, or one that is on it already. */
 export default function FirstUse(): ReactNode {
@@ -105,9 +107,9 @@ function Restore(): ReactNode {
       />
       <p role="status">{isFailed ? words.first.restoreFailed : ""}</p>
       {refused !== undefined && (
-        <Suspense>
+        <Awaited isQuiet>
           <RefusedFile content={refused} />
-        </Suspense>
+        </Awaited>
       )}
     </section>
   );

@@ -1,11 +1,12 @@
-import { lazy, type ReactNode } from "react";
+import type { ReactNode } from "react";
 import { Route, Switch } from "wouter";
+import { lazily } from "../loading/lazily.ts";
 import { FoodList } from "./FoodList.tsx";
 import { FoodPage } from "./FoodPage.tsx";
 import "./foods.css";
 
-const FoodForm = lazy(() => import("./FoodForm.tsx"));
-const ReadFoods = lazy(() => import("./reading/ReadFoods.tsx"));
+const FoodForm = lazily(() => import("./FoodForm.tsx"));
+const ReadFoods = lazily(() => import("./reading/ReadFoods.tsx"));
 
 /** What dishes are reckoned from: the table's foods, one's own, and figures taken from elsewhere. */
 export default function FoodsScreen(): ReactNode {

@@ -1,4 +1,6 @@
-import { lazy, type ReactNode, Suspense, useState } from "react";
+import { type ReactNode, useState } from "react";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
 import { FileDrop } from "../source/FileDrop.tsx";
@@ -7,7 +9,7 @@ import { Fold } from "./Fold.tsx";
 import { useKitchen } from "./KitchenProvider.tsx";
 import { saveBackup } from "./saveBackup.ts";
 
-const RefusedFile = lazy(() => import("./RefusedFile.tsx"));
+const RefusedFile = lazily(() => import("./RefusedFile.tsx"));
 
 /** Everything of the kitchen into a file, and out of one. */
 export function BackupPart(): ReactNode {
@@ -42,9 +44,9 @@ export function BackupPart(): ReactNode {
       </Allowed>
       <p role="status">{told}</p>
       {refused !== undefined && (
-        <Suspense>
+        <Awaited isQuiet>
           <RefusedFile content={refused} />
-        </Suspense>
+        </Awaited>
       )}
     </Fold>
   );

@@ -8,6 +8,7 @@ import {
   useState,
   useSyncExternalStore,
 } from "react";
+import { loadSurely } from "../loading/loadSurely.ts";
 import { findLanguage } from "../words/languages.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import { type Device, readDevice, writeDevice } from "./device.ts";
@@ -41,7 +42,7 @@ export function KitchenProvider({ children }: { readonly children: ReactNode }):
     if (id === undefined) return undefined;
     let isWanted = true;
     let session: KitchenSession | undefined;
-    void openSession(id, { name, by }, true).then((opened) => {
+    void openSession(id, name, true).then((opened) => {
       if (!("ok" in opened)) session = opened;
       if (isWanted) setFound(opened);
       else void session?.close();
@@ -51,7 +52,11 @@ export function KitchenProvider({ children }: { readonly children: ReactNode }):
       setFound(undefined);
       void session?.close();
     };
-  }, [id, name, by]);
+  }, [id, name]);
+  // Who writes may change under the hand: the kitchen stays open, with all that is half typed.
+  useEffect(() => {
+    if (found !== undefined && !("ok" in found)) found.by = by;
+  }, [found, by]);
   useTables(found);
   const opening = useOpeningOf(id, found);
   const kitchens = useMemo(() => {
@@ -101,27 +106,21 @@ function subscribeToNothing(): () => void {
 
 /** Begins to load what opening a kitchen takes, before the first component asks for it. */
 export async function beginOpening(): Promise<void> {
-  try {
-    const language = findLanguage();
-    const told = ["foods", "dishes"] as const;
-    const texts = language === "en" ? [] : told.map((each) => fetchStarter(`${each}.${language}.json`));
-    await Promise.all([fetchStarter("foods.json"), fetchStarter("dishes.json"), ...texts, loadSessionParts()]);
-  } catch {
-    // Whoever opens the kitchen is told of it.
-  }
+  const language = findLanguage();
+  const told = ["foods", "dishes"] as const;
+  const texts = language === "en" ? [] : told.map((each) => fetchStarter(`${each}.${language}.json`));
+  await Promise.all([fetchStarter("foods.json"), fetchStarter("dishes.json"), ...texts, loadSessionParts()]);
 }
 
 function loadSessionParts() {
-  return Promise.all([import("./KitchenSession.ts"), import("../sharing/guardOf.ts"), import("./loadStarter.ts")]);
+  return loadSurely(() =>
+    Promise.all([import("./KitchenSession.ts"), import("../sharing/guardOf.ts"), import("./loadStarter.ts")]),
+  );
 }
 
-async function openSession(
-  id: string,
-  { name, by }: Pick<Device, "name"> & { readonly by: string | undefined },
-  expected: boolean,
-): Promise<KitchenSession | OpeningFault> {
+async function openSession(id: string, name: string, expected: boolean): Promise<KitchenSession | OpeningFault> {
   const [{ KitchenSession }, { guardOf }, { loadTablesIn }] = await loadSessionParts();
-  const session = await KitchenSession.open(id, { starter: loadTablesIn(findLanguage()), device: name, by, expected });
+  const session = await KitchenSession.open(id, { starter: loadTablesIn(findLanguage()), device: name, expected });
   if (!("ok" in session)) session.guard(guardOf(id));
   return session;
 }
@@ -129,8 +128,9 @@ async function openSession(
 /** The device with a new kitchen made from what was given; undefined where that holds no kitchen. */
 async function makeKitchen(device: Device, content: unknown): Promise<Device | undefined> {
   const id = `kitchen-${Date.now().toString(36)}`;
-  const session = await openSession(id, { name: device.name, by: device.by }, false);
+  const session = await openSession(id, device.name, false);
   if ("ok" in session) return undefined;
+  session.by = device.by;
   const isIn = (await session.bringIn(content)) === "brought";
   const title = session.view?.kitchen.name;
   await session.close();

@@ -1,4 +1,5 @@
-import { lazy, type ReactNode } from "react";
+import type { ReactNode } from "react";
+import { lazily } from "../loading/lazily.ts";
 import { SharedPart } from "../sharing/SharedPart.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
@@ -18,9 +19,9 @@ import { ShopsPart } from "./ShopsPart.tsx";
 import { SittingsPart } from "./SittingsPart.tsx";
 import { WorthPart } from "./WorthPart.tsx";
 
-const PaceList = lazy(() => import("./PaceList.tsx"));
-const VarietyList = lazy(() => import("./variety/VarietyList.tsx"));
-const TableButtons = lazy(() => import("../sheets/TableButtons.tsx"));
+const PaceList = lazily(() => import("./PaceList.tsx"));
+const VarietyList = lazily(() => import("./variety/VarietyList.tsx"));
+const TableButtons = lazily(() => import("../sheets/TableButtons.tsx"));
 
 /** Who eats, with what kit, within which limits, by which authority, on which devices. */
 export default function KitchenScreen(): ReactNode {

@@ -52,17 +52,17 @@ export class KitchenSession {
   readonly #hearers = new Set<() => void>();
   readonly #unwatch: () => void;
   #view: KitchenView | undefined;
-  #by: string | undefined;
+  /** Id of the eater who writes from now on; undefined = not said. */
+  by: string | undefined;
   #refused: StoreFault | undefined;
   #mended: Mended | undefined;
   #guard: Guard | undefined;
   #isForbidden = false;
 
-  private constructor(id: string, kept: KeptKitchen, starter: Tables, by: string | undefined) {
+  private constructor(id: string, kept: KeptKitchen, starter: Tables) {
     this.id = id;
     this.kept = kept;
     this.#starter = starter;
-    this.#by = by;
     kept.subscribe(() => this.#changed());
     this.#unwatch = watchDay(() => this.#changed());
     addEventListener("beforeunload", this.#hold);
@@ -71,19 +71,14 @@ export class KitchenSession {
   /** Opens the kitchen of that database; with `expected`, one that is not there any more is told. */
   static async open(
     id: string,
-    {
-      starter,
-      device,
-      by,
-      expected,
-    }: { starter: Tables | Promise<Tables>; device: string; by?: string | undefined; expected: boolean },
+    { starter, device, expected }: { starter: Tables | Promise<Tables>; device: string; expected: boolean },
   ): Promise<KitchenSession | OpeningFault> {
     const openChannel = (name: string) => new BroadcastChannel(name);
     const [tables, opened] = await Promise.all([starter, openIndexedDbStore(id, { indexedDB, openChannel }, expected)]);
     if (!opened.ok) return opened;
     const kept = await KeptKitchen.open(opened.store, { foods: tables.foods, device, rest });
     if ("ok" in kept) return kept;
-    const session = new KitchenSession(id, kept, tables, by);
+    const session = new KitchenSession(id, kept, tables);
     if (kept.damaged().length > 0) await session.#mend();
     // Worked out before it is asked for, so that a screen has only itself to show.
     session.view;
@@ -152,23 +147,23 @@ export class KitchenSession {
       const rows = act(pen);
       return this.#isAllowed(rows) ? rows : [];
     };
-    return this.#hear(await this.kept.write(allowed, this.#by));
+    return this.#hear(await this.kept.write(allowed, this.by));
   }
 
   async edit(change: (kitchen: EditedKitchen) => EditedKitchen): Promise<Written> {
     if (!this.#isAllowed([{ kind: "edited" }])) return { rows: [], kept: { ok: true, seq: 0 } };
-    return this.#hear(await this.kept.edit((kitchen) => change(kitchen as EditedKitchen), this.#by));
+    return this.#hear(await this.kept.edit((kitchen) => change(kitchen as EditedKitchen), this.by));
   }
 
   async undo(): Promise<void> {
     if (this.undoable().undo === undefined) return;
-    const written = await this.kept.undo(this.#by);
+    const written = await this.kept.undo(this.by);
     if (written !== undefined) this.#hear(written);
   }
 
   async redo(): Promise<void> {
     if (this.undoable().redo === undefined) return;
-    const written = await this.kept.redo(this.#by);
+    const written = await this.kept.redo(this.by);
     if (written !== undefined) this.#hear(written);
   }
 

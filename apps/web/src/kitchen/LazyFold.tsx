@@ -1,5 +1,4 @@
-import { type ReactNode, Suspense } from "react";
-import { useWords } from "../words/WordsContext.tsx";
+import type { ReactNode } from "react";
 import { Unfolding } from "./Unfolding.tsx";
 
 interface LazyFoldProps {
@@ -13,7 +12,6 @@ interface LazyFoldProps {
 
 /** A part of a page whose content is loaded once it is opened, without the rest of the page waiting for it. */
 export function LazyFold({ title, brief, className = "", children }: LazyFoldProps): ReactNode {
-  const { words } = useWords();
   return (
     <Unfolding
       className={`fold sheet ${className}`}
@@ -24,9 +22,7 @@ export function LazyFold({ title, brief, className = "", children }: LazyFoldPro
         </>
       }
     >
-      <div className="stack fold-body">
-        <Suspense fallback={<p>{words.shell.loading}</p>}>{children}</Suspense>
-      </div>
+      <div className="stack fold-body">{children}</div>
     </Unfolding>
   );
 }

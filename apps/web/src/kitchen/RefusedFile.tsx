@@ -3,6 +3,7 @@ import { type FaultWords, tellIssue } from "@halfloaf/words/faults";
 import { findKitchenFaults, type Tables } from "halfloaf/kitchen";
 import type { Issue } from "halfloaf/quantity";
 import { type ReactNode, use } from "react";
+import { loadSurely } from "../loading/loadSurely.ts";
 import type { Language } from "../words/languages.ts";
 import { useFurther } from "../words/useFurther.ts";
 import "./fields/fields.css";
@@ -16,7 +17,7 @@ const WORDS: Readonly<Record<Language, () => Promise<FaultWords>>> = {
 const loading = new Map<Language, Promise<FaultWords>>();
 
 function loadWords(language: Language): Promise<FaultWords> {
-  const words = loading.get(language) ?? WORDS[language]();
+  const words = loading.get(language) ?? loadSurely(WORDS[language]);
   loading.set(language, words);
   return words;
 }

@@ -1,15 +1,16 @@
+import { loadSurely } from "../loading/loadSurely.ts";
+
 /** The files of starter data that stand beside the app. */
 export type StarterName = `${"foods" | "dishes" | "beginnings"}.${"" | "de."}json`;
 
 const asked = new Map<StarterName, Promise<unknown>>();
 
-/** Fetches a file of starter data once, ahead of whoever reads it; a failure is not remembered, so that it can be tried again. */
+/** Fetches a file of starter data once, ahead of whoever reads it, and surely: it never fails. */
 export function fetchStarter(name: StarterName): Promise<unknown> {
   const known = asked.get(name);
   if (known !== undefined) return known;
-  const fresh = fetchJson(name);
+  const fresh = loadSurely(() => fetchJson(name));
   asked.set(name, fresh);
-  fresh.catch(() => asked.delete(name));
   return fresh;
 }
 

@@ -43,14 +43,11 @@ let loadingTables: Promise<Tables> | undefined;
 const loadingTold = new Map<Language, Promise<Tables>>();
 const loadingStarter = new Map<Language, Promise<Starter>>();
 
-/** Loads the starter tables once; a failure is not remembered, so that it can be tried again. */
+/** Loads the starter tables once, and surely. */
 export function loadTables(): Promise<Tables> {
-  loadingTables ??= Promise.all([fetchStarter("foods.json"), fetchStarter("dishes.json")])
-    .then(([foods, dishes]) => toTables(foods as FoodsFile, dishes as DishesFile))
-    .catch((error: unknown) => {
-      loadingTables = undefined;
-      throw error;
-    });
+  loadingTables ??= Promise.all([fetchStarter("foods.json"), fetchStarter("dishes.json")]).then(([foods, dishes]) =>
+    toTables(foods as FoodsFile, dishes as DishesFile),
+  );
   return loadingTables;
 }
 
@@ -66,7 +63,6 @@ export function loadTablesIn(language: Language): Promise<Tables> {
     dishes: layDishTexts(tables.dishes, said as DishTexts),
   }));
   loadingTold.set(language, fresh);
-  fresh.catch(() => loadingTold.delete(language));
   return fresh;
 }
 
@@ -89,7 +85,6 @@ export function loadStarter(language: Language): Promise<Starter> {
     ...beginnings,
   }));
   loadingStarter.set(language, fresh);
-  fresh.catch(() => loadingStarter.delete(language));
   return fresh;
 }
 

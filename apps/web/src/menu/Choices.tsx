@@ -1,7 +1,8 @@
 import { proxy } from "comlink";
 import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
-import { lazy, type ReactNode, Suspense, useRef, useState } from "react";
-import { Fold } from "../kitchen/Fold.tsx";
+import { type ReactNode, useRef, useState } from "react";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import type { DaysAsked } from "../thinking/stateAsked.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { ChoicesPlot } from "./ChoicesPlot.tsx";
@@ -9,7 +10,7 @@ import type { ChoicesShown } from "./ChoicesShown.ts";
 import { AGAINST, type Against, type ChoiceTold } from "./reasoning/Told.ts";
 import { useReasoner } from "./reasoning/useReasoner.ts";
 
-const ChoicesSheets = lazy(() => import("../sheets/ChoicesSheets.tsx"));
+const ChoicesSheets = lazily(() => import("../sheets/ChoicesSheets.tsx"));
 
 interface ChoicesProps {
   readonly kitchen: Kitchen;
@@ -21,7 +22,7 @@ interface ChoicesProps {
 }
 
 /** Menus between which only money and one other thing decide, found one after the other, to pick from. */
-export function Choices({ kitchen, askNow, shown, onOffer }: ChoicesProps): ReactNode {
+export default function Choices({ kitchen, askNow, shown, onOffer }: ChoicesProps): ReactNode {
   const { words, further } = useFurther("menu");
   const { choices: said } = further;
   const [against, setAgainst] = useState<Against>("minutes");
@@ -29,7 +30,7 @@ export function Choices({ kitchen, askNow, shown, onOffer }: ChoicesProps): Reac
   const { choices, share, fault } = finding;
   const isBusy = share !== undefined && share < 1 && fault === undefined;
   return (
-    <Fold title={said.title} brief={AGAINST.map((each) => said.against[each]).join(", ")}>
+    <>
       <p className="small soft">{said.note}</p>
       <div className="row">
         {AGAINST.map((each) => (
@@ -68,12 +69,12 @@ export function Choices({ kitchen, askNow, shown, onOffer }: ChoicesProps): Reac
         <>
           <ChoicesPlot choices={choices} against={against} shown={shown} currency={kitchen.currency} onPick={onOffer} />
           <List choices={choices} against={against} shown={shown} currency={kitchen.currency} onPick={onOffer} />
-          <Suspense>
+          <Awaited isQuiet>
             <ChoicesSheets choices={choices} against={against} />
-          </Suspense>
+          </Awaited>
         </>
       )}
-    </Fold>
+    </>
   );
 }
 

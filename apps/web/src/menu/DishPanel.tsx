@@ -1,8 +1,10 @@
 import type { WeekPlan } from "halfloaf/kitchen";
-import { lazy, type ReactNode, Suspense, useRef, useState } from "react";
+import { type ReactNode, useRef, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { MoveDish } from "./MoveDish.tsx";
 import type { DishReason, Instead } from "./reasoning/Told.ts";
@@ -12,7 +14,7 @@ import { tellExtra } from "./tellExtra.ts";
 import { useAnswer } from "./useAnswer.ts";
 import { useFocus } from "./useFocus.ts";
 
-const WantDish = lazy(() => import("./WantDish.tsx"));
+const WantDish = lazily(() => import("./WantDish.tsx"));
 
 /** What is done to the plate: moved to another sitting, or another dish put in its place. */
 type Doing = "move" | "want";
@@ -26,7 +28,7 @@ interface DishPanelProps {
 }
 
 /** A plate of the week: what it is, why it is there, and where else it could be. */
-export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): ReactNode {
+export default function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): ReactNode {
   const { words, further, formats } = useFurther("menu");
   const { view } = useKitchen();
   const names = useNames();
@@ -97,9 +99,9 @@ export function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): 
       </div>
       {doing === "move" && <MoveDish week={week} sitting={sitting} onOffer={onOffer} onLeave={leave} />}
       {doing === "want" && (
-        <Suspense fallback={<p>{words.shell.loading}</p>}>
+        <Awaited>
           <WantDish week={week} sitting={sitting} onOffer={onOffer} onLeave={leave} />
-        </Suspense>
+        </Awaited>
       )}
       <Thinking answering={answering} onStop={stop} />
       {answering.kind === "answered" && answering.answer !== undefined && (

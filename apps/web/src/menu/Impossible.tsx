@@ -17,7 +17,7 @@ interface ImpossibleProps {
 }
 
 /** Why no menu keeps every limit, and the smallest steps that would be enough, ready to be set. */
-export function Impossible({ kitchen, asked, onOffer, onChange }: ImpossibleProps): ReactNode {
+export default function Impossible({ kitchen, asked, onOffer, onChange }: ImpossibleProps): ReactNode {
   const { further } = useFurther("menu", "impossible");
   const { answering, ask, stop } = useAnswer<ImpossibleTold>();
   const { impossible } = further;

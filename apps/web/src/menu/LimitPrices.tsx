@@ -1,6 +1,5 @@
 import type { WeekPlan } from "halfloaf/kitchen";
 import { type ReactNode, useState } from "react";
-import { Fold } from "../kitchen/Fold.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
@@ -10,7 +9,7 @@ import { Thinking } from "./Thinking.tsx";
 import { useAnswer } from "./useAnswer.ts";
 
 /** What each limit costs that a menu comes up to: loosened by itself by a natural step, and what that saves at least. */
-export function LimitPrices({ week }: { readonly week: WeekPlan }): ReactNode {
+export default function LimitPrices({ week }: { readonly week: WeekPlan }): ReactNode {
   const { further } = useFurther("menu");
   const { view } = useKitchen();
   const { toAsked } = useWeekAsked(week);
@@ -25,7 +24,7 @@ export function LimitPrices({ week }: { readonly week: WeekPlan }): ReactNode {
     ask(async (reasoner) => reasoner.limits(await toAsked(), view.day));
   };
   return (
-    <Fold title={said.title} brief={said.brief}>
+    <>
       <p className="small soft">{said.note}</p>
       {(!isOfWeek || answering.kind !== "thinking") && (
         <div>
@@ -49,7 +48,7 @@ export function LimitPrices({ week }: { readonly week: WeekPlan }): ReactNode {
           <p className="small soft">{further.week.worth}</p>
         </>
       )}
-    </Fold>
+    </>
   );
 }
 

@@ -2,7 +2,9 @@ import type { WeekPlan } from "halfloaf/kitchen";
 import { type EditedKitchen, menuToCome } from "halfloaf/kitchen/record";
 import { EFFORTS } from "halfloaf/menu";
 import { addDays } from "halfloaf/quantity";
-import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from "react";
+import { type ReactNode, useEffect, useMemo, useState } from "react";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import "../kitchen/fields/fields.css";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
@@ -15,18 +17,19 @@ import type { DaysAsked } from "../thinking/stateAsked.ts";
 import { WeekBehind } from "../thinking/WeekBehind.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { askDays } from "./askDays.ts";
-import { Choices } from "./Choices.tsx";
-import { Impossible } from "./Impossible.tsx";
-import { LimitPrices } from "./LimitPrices.tsx";
 import type { Planning } from "./Planning.ts";
 import { PlanningLine } from "./PlanningLine.tsx";
+import { AGAINST } from "./reasoning/Told.ts";
 import { usePlanning } from "./usePlanning.ts";
 import { Week } from "./Week.tsx";
 import { Wishes } from "./wishes/Wishes.tsx";
 
-const WeekSheets = lazy(() => import("../sheets/WeekSheets.tsx"));
-const WhyAbsent = lazy(() => import("./WhyAbsent.tsx"));
-const WishesMet = lazy(() => import("./wishes/WishesMet.tsx"));
+const WeekSheets = lazily(() => import("../sheets/WeekSheets.tsx"));
+const Choices = lazily(() => import("./Choices.tsx"));
+const Impossible = lazily(() => import("./Impossible.tsx"));
+const LimitPrices = lazily(() => import("./LimitPrices.tsx"));
+const WhyAbsent = lazily(() => import("./WhyAbsent.tsx"));
+const WishesMet = lazily(() => import("./wishes/WishesMet.tsx"));
 
 /** Seeds of one planning after another are so far apart that the searches of one, each with a seed of its own, share none. */
 const SEED_STEP = 100;
@@ -139,12 +142,14 @@ export default function MenuScreen(): ReactNode {
         <p className="small soft">{further.week.over(asked.over.map((kind) => words.sittings[kind]).join(", "))}</p>
       )}
       {planning.kind === "none" && asked !== undefined && offered === undefined && (
-        <Impossible
-          kitchen={planning.kitchen}
-          asked={asked}
-          onOffer={setOffered}
-          onChange={(turn, possible) => void change(turn, possible)}
-        />
+        <Awaited>
+          <Impossible
+            kitchen={planning.kitchen}
+            asked={asked}
+            onOffer={setOffered}
+            onChange={(turn, possible) => void change(turn, possible)}
+          />
+        </Awaited>
       )}
       {toTake !== undefined && (
         <div className="row">
@@ -177,9 +182,9 @@ export default function MenuScreen(): ReactNode {
               words.menu.estimated(formats.money(week.accounts.estimatedMinor, week.currency))}
           </p>
           {week.wishes !== undefined && (
-            <Suspense>
+            <Awaited isQuiet>
               <WishesMet wishes={week.wishes} currency={week.currency} />
-            </Suspense>
+            </Awaited>
           )}
           <Week week={week} onOffer={setOffered} />
           {!isBusy && (
@@ -187,7 +192,11 @@ export default function MenuScreen(): ReactNode {
               <WhyAbsent week={week} onOffer={setOffered} />
             </LazyFold>
           )}
-          {!isBusy && <LimitPrices week={week} />}
+          {!isBusy && (
+            <LazyFold title={further.limitPrices.title} brief={further.limitPrices.brief}>
+              <LimitPrices week={week} />
+            </LazyFold>
+          )}
           {!isBusy && (
             <PrintOrSave>
               <WeekSheets key={week.from} week={week} />
@@ -198,12 +207,14 @@ export default function MenuScreen(): ReactNode {
       {week === undefined && planning.kind === "idle" && <p>{words.menu.none}</p>}
       {week !== undefined && stretch}
       {!isBusy && planning.kind !== "none" && (
-        <Choices
-          kitchen={kitchen}
-          askNow={() => askDays(kitchen, kitchen.startsOn, days, times)}
-          shown={offered}
-          onOffer={setOffered}
-        />
+        <LazyFold title={further.choices.title} brief={AGAINST.map((each) => further.choices.against[each]).join(", ")}>
+          <Choices
+            kitchen={kitchen}
+            askNow={() => askDays(kitchen, kitchen.startsOn, days, times)}
+            shown={offered}
+            onOffer={setOffered}
+          />
+        </LazyFold>
       )}
     </div>
   );

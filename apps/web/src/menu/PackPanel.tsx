@@ -19,7 +19,7 @@ interface PackPanelProps {
 }
 
 /** A pack of the week: what it cost, what becomes of it, and why it is this pack. */
-export function PackPanel({ week, lot: id, onOffer, onClose }: PackPanelProps): ReactNode {
+export default function PackPanel({ week, lot: id, onOffer, onClose }: PackPanelProps): ReactNode {
   const { words, further, formats } = useFurther("menu");
   const names = useNames();
   const { answering, ask, stop } = useAnswer<PackReason>();

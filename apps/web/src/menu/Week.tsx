@@ -1,18 +1,20 @@
 import type { WeekPlan } from "halfloaf/kitchen";
-import { lazy, type ReactNode, Suspense, useState } from "react";
+import { type ReactNode, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { useFurther } from "../words/useFurther.ts";
-import { DishPanel } from "./DishPanel.tsx";
 import type { Lit } from "./Lit.ts";
-import { PackPanel } from "./PackPanel.tsx";
 import { PrintedWeek } from "./PrintedWeek.tsx";
 import { Ribbons } from "./Ribbons.tsx";
 import { RibbonTable } from "./RibbonTable.tsx";
 import { tellMove } from "./tellMove.ts";
 import { useMoving } from "./useMoving.ts";
 
-const Boxes = lazy(() => import("./Boxes.tsx"));
+const DishPanel = lazily(() => import("./DishPanel.tsx"));
+const PackPanel = lazily(() => import("./PackPanel.tsx"));
+const Boxes = lazily(() => import("./Boxes.tsx"));
 
 interface WeekProps {
   readonly week: WeekPlan;
@@ -53,21 +55,25 @@ export function Week({ week, onOffer }: WeekProps): ReactNode {
         </p>
       )}
       {lit !== undefined && "batch" in lit && (
-        <DishPanel
-          key={lit.sitting}
-          week={week}
-          sitting={lit.sitting}
-          onOffer={onOffer}
-          onClose={() => onLight(undefined)}
-        />
+        <Awaited>
+          <DishPanel
+            key={lit.sitting}
+            week={week}
+            sitting={lit.sitting}
+            onOffer={onOffer}
+            onClose={() => onLight(undefined)}
+          />
+        </Awaited>
       )}
       {lit !== undefined && "lot" in lit && (
-        <PackPanel key={lit.lot} week={week} lot={lit.lot} onOffer={onOffer} onClose={() => onLight(undefined)} />
+        <Awaited>
+          <PackPanel key={lit.lot} week={week} lot={lit.lot} onOffer={onOffer} onClose={() => onLight(undefined)} />
+        </Awaited>
       )}
       {week.boxes !== undefined && (
-        <Suspense>
+        <Awaited isQuiet>
           <Boxes boxes={week.boxes} currency={week.currency} />
-        </Suspense>
+        </Awaited>
       )}
       <PrintedWeek week={week} />
       <RibbonTable {...shared} />

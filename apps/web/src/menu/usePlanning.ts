@@ -1,6 +1,7 @@
 import type { Planner } from "@halfloaf/engine/web";
 import type { Kitchen } from "halfloaf/kitchen";
 import { useEffect, useRef, useState } from "react";
+import { loadSurely } from "../loading/loadSurely.ts";
 import type { Planning } from "./Planning.ts";
 import { type PlanAsked, PlanningRun } from "./PlanningRun.ts";
 
@@ -20,7 +21,7 @@ export function usePlanning(): {
       const run = new PlanningRun((told) => running.current === run && setPlanning(told));
       running.current = run;
       await run.start(kitchen, asked, async () => {
-        const { startWebPlanner } = await import("@halfloaf/engine/web");
+        const { startWebPlanner } = await loadSurely(() => import("@halfloaf/engine/web"));
         planner.current ??= startWebPlanner();
         return planner.current;
       });

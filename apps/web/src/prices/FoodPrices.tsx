@@ -1,8 +1,9 @@
 import { priceHistory } from "halfloaf/kitchen/record";
-import { lazy, type ReactNode, useMemo } from "react";
+import { type ReactNode, useMemo } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { lazily } from "../loading/lazily.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
@@ -13,7 +14,7 @@ import { HistoryTable } from "./HistoryTable.tsx";
 import { NotePrice } from "./NotePrice.tsx";
 import { PackPrices } from "./PackPrices.tsx";
 
-const PriceSheets = lazy(() => import("../sheets/PriceSheets.tsx"));
+const PriceSheets = lazily(() => import("../sheets/PriceSheets.tsx"));
 
 /** What one food costs in its packs, how that has moved, and a place to note what was seen. */
 export function FoodPrices({ food }: { readonly food: string }): ReactNode {

@@ -1,18 +1,19 @@
 import { isFound, namesOf, toSearchText } from "halfloaf/food";
-import { lazy, type ReactNode, useMemo, useState } from "react";
+import { type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
 import { TextField } from "../kitchen/fields/TextField.tsx";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNamedFoods } from "../kitchen/useNamedFoods.ts";
 import { useNames } from "../kitchen/useNames.ts";
+import { lazily } from "../loading/lazily.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { foodPrices } from "./foodPrices.ts";
 import { PackPrices } from "./PackPrices.tsx";
 
-const TableButtons = lazy(() => import("../sheets/TableButtons.tsx"));
+const TableButtons = lazily(() => import("../sheets/TableButtons.tsx"));
 
 /** So many foods are shown before somebody asks for all. */
 const SHOWN = 30;

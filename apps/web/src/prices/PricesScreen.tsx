@@ -1,13 +1,14 @@
-import { lazy, type ReactNode } from "react";
+import type { ReactNode } from "react";
 import { Route, Switch } from "wouter";
+import { lazily } from "../loading/lazily.ts";
 import "../kitchen/fields/fields.css";
 import "./prices.css";
 import { FoodPrices } from "./FoodPrices.tsx";
 import { PriceList } from "./PriceList.tsx";
 
-const ReadReceipt = lazy(() => import("./reading/ReadReceipt.tsx"));
-const ReadPriceList = lazy(() => import("./reading/ReadPriceList.tsx"));
-const WritePack = lazy(() => import("./WritePack.tsx"));
+const ReadReceipt = lazily(() => import("./reading/ReadReceipt.tsx"));
+const ReadPriceList = lazily(() => import("./reading/ReadPriceList.tsx"));
+const WritePack = lazily(() => import("./WritePack.tsx"));
 
 /** What things cost where, how sure that is, and how it has moved. */
 export default function PricesScreen(): ReactNode {

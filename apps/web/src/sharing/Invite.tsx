@@ -1,13 +1,15 @@
 import { HostDesk, type ListedInvitation, ROLES, type Role, toInvitationLink } from "@halfloaf/keep/sync";
-import { lazy, type ReactNode, Suspense, useCallback, useEffect, useId, useState } from "react";
+import { type ReactNode, useCallback, useEffect, useId, useState } from "react";
 import { ChoiceField } from "../kitchen/fields/ChoiceField.tsx";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { Reason } from "./Reason.tsx";
 import type { Shared } from "./shared.ts";
 import { tellMoment } from "./tellMoment.ts";
 import { useSyncView } from "./useSyncView.ts";
 
-const QrCode = lazy(() => import("./QrCode.tsx"));
+const QrCode = lazily(() => import("./QrCode.tsx"));
 
 /** Invites a device by a link that lets one in, once, and lists the invitations that nobody has used yet. */
 export function Invite({ shared }: { readonly shared: Shared }): ReactNode {
@@ -111,9 +113,9 @@ function InvitationLink({ link }: { readonly link: string }): ReactNode {
         )}
         <span role="status">{told}</span>
       </div>
-      <Suspense>
+      <Awaited isQuiet>
         <QrCode text={link} label={sharing.qr} />
-      </Suspense>
+      </Awaited>
     </div>
   );
 }

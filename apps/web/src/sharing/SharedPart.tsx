@@ -1,7 +1,9 @@
-import { lazy, type ReactNode, Suspense } from "react";
+import type { ReactNode } from "react";
 import { Link } from "wouter";
 import { Fold } from "../kitchen/Fold.tsx";
 import { useDevice } from "../kitchen/KitchenProvider.tsx";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { Devices } from "./Devices.tsx";
 import { Invite } from "./Invite.tsx";
@@ -12,7 +14,7 @@ import "./sharing.css";
 import { useShared } from "./shared.ts";
 import { useSyncView } from "./useSyncView.ts";
 
-const CalendarAddress = lazy(() => import("./CalendarAddress.tsx"));
+const CalendarAddress = lazily(() => import("./CalendarAddress.tsx"));
 
 /** With whom the kitchen is shared, and how others come in. */
 export function SharedPart(): ReactNode {
@@ -37,9 +39,9 @@ export function SharedPart(): ReactNode {
             <>
               {shared.role === "keeper" && <Invite shared={shared} />}
               <Devices shared={shared} />
-              <Suspense>
+              <Awaited isQuiet>
                 <CalendarAddress shared={shared} />
-              </Suspense>
+              </Awaited>
             </>
           )}
           <LeaveShared id={device.open} shared={shared} />

@@ -1,6 +1,7 @@
 import type { SheetCatalogue } from "@halfloaf/words/SheetCatalogue";
 import { use } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
+import { loadSurely } from "../loading/loadSurely.ts";
 import { useWords } from "../words/WordsContext.tsx";
 
 type Tongue = "de" | "british" | "american";
@@ -16,10 +17,11 @@ export function useCatalogue(): SheetCatalogue {
 function load(tongue: Tongue): Promise<SheetCatalogue> {
   const known = loading.get(tongue);
   if (known !== undefined) return known;
-  const fresh =
+  const fresh = loadSurely(async () =>
     tongue === "de"
-      ? import("@halfloaf/words/de/sheets").then((loaded) => loaded.SHEET_CATALOGUE_DE)
-      : import("@halfloaf/words/en/sheets").then((loaded) => loaded.sheetCatalogueEn(tongue));
+      ? (await import("@halfloaf/words/de/sheets")).SHEET_CATALOGUE_DE
+      : (await import("@halfloaf/words/en/sheets")).sheetCatalogueEn(tongue),
+  );
   loading.set(tongue, fresh);
   return fresh;
 }

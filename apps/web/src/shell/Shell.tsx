@@ -1,9 +1,12 @@
-import { lazy, type ReactNode, Suspense, useContext } from "react";
+import { type ReactNode, useContext } from "react";
 import { Link, Route, Switch, useLocation } from "wouter";
 import { useDevice, useOpening } from "../kitchen/KitchenProvider.tsx";
 import { NotKept } from "../kitchen/NotKept.tsx";
 import { OpeningScreen } from "../kitchen/OpeningScreen.tsx";
 import { WasMended } from "../kitchen/WasMended.tsx";
+import { Awaited } from "../loading/Awaited.tsx";
+import { LateLine } from "../loading/LateLine.tsx";
+import { lazily } from "../loading/lazily.ts";
 import "../sharing/invited.ts";
 import { joiningId } from "../sharing/joining.ts";
 import { useShared } from "../sharing/shared.ts";
@@ -16,9 +19,9 @@ import { isAt, SCREENS, type Screen } from "./screens.ts";
 import { useArrival } from "./useArrival.ts";
 import "./shell.css";
 
-const JoinScreen = lazy(() => import("../sharing/JoinScreen.tsx"));
-const SharingLine = lazy(() => import("../sharing/SharingLine.tsx"));
-const CookingBar = lazy(() => import("../work/CookingBar.tsx"));
+const JoinScreen = lazily(() => import("../sharing/JoinScreen.tsx"));
+const SharingLine = lazily(() => import("../sharing/SharingLine.tsx"));
+const CookingBar = lazily(() => import("../work/CookingBar.tsx"));
 
 /** The frame around every screen, and what keeps it for the next start. */
 export function Shell(): ReactNode {
@@ -51,10 +54,11 @@ function Frame(): ReactNode {
       </a>
       <main id="page" className="page" tabIndex={-1}>
         <LoadNewer />
+        <LateLine />
         <Broken key={key} words={words.shell}>
-          <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
+          <Awaited>
             {isJoining ? <JoinScreen /> : opening.kind === "open" ? <Pages /> : <OpeningScreen opening={opening} />}
-          </Suspense>
+          </Awaited>
         </Broken>
       </main>
       {opening.kind === "open" && <Ways />}
@@ -73,18 +77,18 @@ function Pages(): ReactNode {
       <NotKept />
       <WasMended />
       {shared !== undefined && !isDrawnAhead && (
-        <Suspense>
+        <Awaited isBeside>
           <SharingLine />
-        </Suspense>
+        </Awaited>
       )}
       {location !== "/work" && !isDrawnAhead && (
-        <Suspense>
+        <Awaited isBeside>
           <CookingBar />
-        </Suspense>
+        </Awaited>
       )}
       {/* A screen that is left, on its way or broken must not end what goes on above it: the talk with the server, the timers. */}
       <Broken key={location} words={words.shell}>
-        <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
+        <Awaited>
           <Switch>
             {SCREENS.map(({ path, name, hasPages, Component }) => (
               <Route key={name} path={hasPages ? `${path}/*?` : path}>
@@ -99,7 +103,7 @@ function Pages(): ReactNode {
               <Link href="/">{words.shell.toToday}</Link>
             </Route>
           </Switch>
-        </Suspense>
+        </Awaited>
       </Broken>
     </>
   );

@@ -1,4 +1,6 @@
-import { type ComponentType, lazy } from "react";
+import type { ComponentType } from "react";
+import { lazily } from "../loading/lazily.ts";
+import { loadSurely } from "../loading/loadSurely.ts";
 import type { Words } from "../words/en.ts";
 import type { FurtherPart } from "../words/further/Further.ts";
 import { loadFurther } from "../words/furtherParts.ts";
@@ -27,7 +29,7 @@ function screen(
   texts: readonly FurtherPart[],
   hasPages = false,
 ): Screen {
-  return { path, name, first, hasPages, Component: lazy(load), load, texts };
+  return { path, name, first, hasPages, Component: lazily(load), load: () => loadSurely(load), texts };
 }
 
 /** The screens in the order in which they stand. */
@@ -43,13 +45,12 @@ export const SCREENS: readonly Screen[] = [
   screen("/kitchen", "kitchen", false, () => import("../kitchen/KitchenScreen.tsx"), ["kitchen", "sharing"]),
 ];
 
-/** Asks for all that the screen at an address shows at first, all at once and before it is drawn; a failure is told when it is. */
+/** Asks for all that the screen at an address shows at first, all at once and before it is drawn. */
 export function loadAhead(location: string, language: Language): void {
   const screen = SCREENS.find((each) => isAt(each, location));
   if (screen === undefined) return;
-  const ignore = (): void => {};
-  screen.load().catch(ignore);
-  for (const part of ["common" as const, ...screen.texts]) loadFurther(part, language).catch(ignore);
+  void screen.load();
+  for (const part of ["common" as const, ...screen.texts]) void loadFurther(part, language);
 }
 
 /** True where an address is that of the screen, or of a page below it. */

@@ -3,8 +3,11 @@ import type { LotState } from "halfloaf/stores";
 import { type ReactNode, useMemo } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
-import { LetFollow } from "../thinking/LetFollow.tsx";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { useFurther } from "../words/useFurther.ts";
+
+const LetFollow = lazily(() => import("../thinking/LetFollow.tsx"));
 
 /** What the plan still wants to cook of these lots when their label says that they are over, and the way to plan again. */
 export function InDanger({ lots }: { readonly lots: readonly LotState[] }): ReactNode {
@@ -27,7 +30,9 @@ export function InDanger({ lots }: { readonly lots: readonly LotState[] }): Reac
           </li>
         ))}
       </ul>
-      <LetFollow told={JSON.stringify(dangers)} />
+      <Awaited>
+        <LetFollow told={JSON.stringify(dangers)} />
+      </Awaited>
     </div>
   );
 }

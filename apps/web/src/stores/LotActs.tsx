@@ -16,7 +16,7 @@ interface LotActsProps {
 }
 
 /** What can be told of a lot: used up, thrown away and why, put elsewhere. */
-export function LotActs({ lot, inGrams = false }: LotActsProps): ReactNode {
+export default function LotActs({ lot, inGrams = false }: LotActsProps): ReactNode {
   const { words, further } = useFurther("stores");
   const { session, view } = useKitchen();
   const mayTell = useMayWrite("used");

@@ -5,7 +5,7 @@ import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { Unfolding } from "../kitchen/Unfolding.tsx";
 import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
-import { LotActs } from "./LotActs.tsx";
+import LotActs from "./LotActs.tsx";
 import { PackDate } from "./PackDate.tsx";
 
 /** One lot with what is left of it, and what can be told of it. */

@@ -1,8 +1,10 @@
 import { PLACES } from "halfloaf/food";
 import { firstExpiredFirstOut, type LotState } from "halfloaf/stores";
-import { lazy, type ReactNode, Suspense, useMemo, useRef, useState } from "react";
+import { type ReactNode, useMemo, useRef, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { LongList } from "../kitchen/LongList.tsx";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { Undo } from "../today/Undo.tsx";
 import { useFurther } from "../words/useFurther.ts";
@@ -12,8 +14,8 @@ import { Stocktake } from "./Stocktake.tsx";
 import { StoredLot } from "./StoredLot.tsx";
 import { ToCount } from "./ToCount.tsx";
 
-const Found = lazy(() => import("./Found.tsx"));
-const TableButtons = lazy(() => import("../sheets/TableButtons.tsx"));
+const Found = lazily(() => import("./Found.tsx"));
+const TableButtons = lazily(() => import("../sheets/TableButtons.tsx"));
 
 /** What is here, where, until when. */
 export default function StoresScreen(): ReactNode {
@@ -47,14 +49,14 @@ export default function StoresScreen(): ReactNode {
           </button>
         </div>
         {isFound && (
-          <Suspense fallback={<p className="soft">{words.shell.loading}</p>}>
+          <Awaited>
             <Found
               onDone={() => {
                 setFound(false);
                 begin.current?.focus();
               }}
             />
-          </Suspense>
+          </Awaited>
         )}
       </Allowed>
       <div className="stack beside">

@@ -13,7 +13,7 @@ interface LetFollowProps {
 }
 
 /** Plans the accepted week again by what the record knows, once asked to; `told` names what an answer holds for. */
-export function LetFollow({ told, keepSame = false }: LetFollowProps): ReactNode {
+export default function LetFollow({ told, keepSame = false }: LetFollowProps): ReactNode {
   const { further } = useFurther("mended");
   const { session, view } = useKitchen();
   const mayTake = useMayWrite("menu-accepted");

@@ -1,7 +1,9 @@
 import type { WeekPlan } from "halfloaf/kitchen";
-import { lazy, type ReactNode, Suspense } from "react";
+import type { ReactNode } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { RoleNote } from "../sharing/RoleNote.tsx";
 import { useFurther } from "../words/useFurther.ts";
@@ -9,7 +11,7 @@ import type { DishSwap } from "./compareWeeks.ts";
 import type { Mending } from "./useMending.ts";
 import type { WeekMended } from "./WeekMender.ts";
 
-const WhyNone = lazy(() => import("./WhyNone.tsx"));
+const WhyNone = lazily(() => import("./WhyNone.tsx"));
 
 interface MendedWeekProps {
   readonly mending: Mending;
@@ -78,7 +80,7 @@ function None({ mending, onAccept, onAgain }: NoneProps): ReactNode {
   const { view } = useKitchen();
   if (view.menu === undefined) return null;
   return (
-    <Suspense>
+    <Awaited isQuiet>
       <WhyNone
         week={view.menu.week}
         asked={mending.asked}
@@ -87,7 +89,7 @@ function None({ mending, onAccept, onAgain }: NoneProps): ReactNode {
         onTake={onAccept}
         onAgain={onAgain}
       />
-    </Suspense>
+    </Awaited>
   );
 }
 

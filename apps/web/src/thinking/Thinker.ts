@@ -24,6 +24,7 @@ import type { MenuPlan, MenuProblem } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
 import type { CivilDate, Parsed } from "halfloaf/quantity";
 import { loadTables, loadTablesIn } from "../kitchen/loadStarter.ts";
+import { loadSurely } from "../loading/loadSurely.ts";
 import { type DaysAsked, stateAsked } from "./stateAsked.ts";
 import { type MendQuestion, type WeekMended, WeekMender } from "./WeekMender.ts";
 
@@ -207,7 +208,7 @@ function toHappenings({ cooking }: TimedCooking, told: readonly StepTold[]): Hap
 
 /** The reader is half of what this worker weighs, and few thoughts need it. */
 function loadReader(): Promise<typeof import("@halfloaf/reading")> {
-  return import("@halfloaf/reading");
+  return loadSurely(() => import("@halfloaf/reading"));
 }
 
 async function tablesOf(kitchen: Kitchen): Promise<Tables> {

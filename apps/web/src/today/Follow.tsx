@@ -2,9 +2,12 @@ import { weekNews } from "halfloaf/kitchen/record";
 import { type ReactNode, useMemo } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
-import { LetFollow } from "../thinking/LetFollow.tsx";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { tellNews } from "./tellNews.ts";
+
+const LetFollow = lazily(() => import("../thinking/LetFollow.tsx"));
 
 /** Where things came out otherwise than the week took them to be, lets the plan follow; nothing where they did not. */
 export function Follow(): ReactNode {
@@ -28,7 +31,9 @@ export function Follow(): ReactNode {
           <li key={key}>{text}</li>
         ))}
       </ul>
-      <LetFollow told={JSON.stringify(news)} />
+      <Awaited>
+        <LetFollow told={JSON.stringify(news)} />
+      </Awaited>
     </section>
   );
 }

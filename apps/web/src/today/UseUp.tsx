@@ -4,9 +4,11 @@ import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { LongList } from "../kitchen/LongList.tsx";
 import { Unfolding } from "../kitchen/Unfolding.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { lazily } from "../loading/lazily.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
-import { LotActs } from "../stores/LotActs.tsx";
 import { useWords } from "../words/WordsContext.tsx";
+
+const LotActs = lazily(() => import("../stores/LotActs.tsx"));
 
 /** What must be used up soon, the first to go first, and what has gone off already; a touch opens what can be told of it. */
 export function UseUp({ lines }: { readonly lines: readonly UseUpLine[] }): ReactNode {

@@ -1,4 +1,5 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from "react";
+import { loadSurely } from "../loading/loadSurely.ts";
 import { en, type Words } from "./en.ts";
 import { Formats } from "./Formats.ts";
 import { loadAllAsked } from "./furtherParts.ts";
@@ -17,8 +18,14 @@ interface Spoken extends Speech {
 
 const WordsContext = createContext<Spoken | undefined>(undefined);
 
+interface WordsProviderProps {
+  /** Shown, in the words that are there, while those of the language are on their way. */
+  readonly waiting: ReactNode;
+  readonly children: ReactNode;
+}
+
 /** Texts and formats of the language that was chosen, or of the browser's where it is one of ours. */
-export function WordsProvider({ children }: { readonly children: ReactNode }): ReactNode {
+export function WordsProvider({ waiting, children }: WordsProviderProps): ReactNode {
   const [speech, setSpeech] = useState<Speech | undefined>(() =>
     findLanguage() === "en" ? toSpeech("en", en) : undefined,
   );
@@ -33,7 +40,8 @@ export function WordsProvider({ children }: { readonly children: ReactNode }): R
     };
     return speech && { ...speech, choose };
   }, [speech]);
-  return spoken && <WordsContext value={spoken}>{children}</WordsContext>;
+  if (spoken !== undefined) return <WordsContext value={spoken}>{children}</WordsContext>;
+  return <WordsContext value={{ ...toSpeech("en", en), choose: () => {} }}>{waiting}</WordsContext>;
 }
 
 /** The texts and formats in use. */
@@ -50,7 +58,7 @@ export function usePassWords(): (page: ReactNode) => ReactNode {
 }
 
 async function loadSpeech(language: Language): Promise<Speech> {
-  return toSpeech(language, language === "de" ? (await import("./de.ts")).de : en);
+  return toSpeech(language, language === "de" ? (await loadSurely(() => import("./de.ts"))).de : en);
 }
 
 function toSpeech(language: Language, words: Words): Speech {

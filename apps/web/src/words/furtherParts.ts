@@ -1,3 +1,4 @@
+import { loadSurely } from "../loading/loadSurely.ts";
 import { FURTHER_LOADERS, type FurtherPart } from "./further/Further.ts";
 import type { Language } from "./languages.ts";
 
@@ -10,13 +11,13 @@ export function furtherOf(part: FurtherPart, language: Language): object | undef
   return loaded.get(keyOf(part, language));
 }
 
-/** Loads the texts of a part once. */
+/** Loads the texts of a part once, and surely: it never fails. */
 export function loadFurther(part: FurtherPart, language: Language): Promise<object> {
   asked.add(part);
   const key = keyOf(part, language);
   const known = loading.get(key);
   if (known !== undefined) return known;
-  const fresh: Promise<object> = FURTHER_LOADERS[part][language]();
+  const fresh = loadSurely<object>(FURTHER_LOADERS[part][language]);
   loading.set(key, fresh);
   void fresh.then((texts) => loaded.set(key, texts));
   return fresh;

@@ -1,6 +1,7 @@
 import { proxy, type Remote, wrap } from "comlink";
 import { useEffect, useRef, useState } from "react";
 import { useKitchen } from "../../kitchen/KitchenProvider.tsx";
+import { openWorker } from "../../loading/openWorker.ts";
 import type { TableDesk, TableRead, TableSource } from "./TableDesk.ts";
 
 /** How far the reading of a table has come. */
@@ -15,7 +16,7 @@ export type TableState =
 export function useTable(source: TableSource | undefined): { readonly state: TableState; readonly stop: () => void } {
   const { view } = useKitchen();
   const [state, setState] = useState<TableState>({ kind: "none" });
-  const running = useRef<Worker>(undefined);
+  const running = useRef<ReturnType<typeof openWorker>>(undefined);
   const foods = useRef(view.tables.foods);
   foods.current = view.tables.foods;
   useEffect(() => {
@@ -23,8 +24,8 @@ export function useTable(source: TableSource | undefined): { readonly state: Tab
       setState({ kind: "none" });
       return undefined;
     }
-    const worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
-    const desk = wrap<TableDesk>(worker);
+    const worker = openWorker(() => new Worker(new URL("./worker.ts", import.meta.url), { type: "module" }));
+    const desk = wrap<TableDesk>(worker.endpoint);
     running.current = worker;
     let isWanted = true;
     let isReading = true;

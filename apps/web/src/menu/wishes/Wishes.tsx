@@ -1,9 +1,10 @@
-import { lazy, type ReactNode } from "react";
+import type { ReactNode } from "react";
 import { useKitchen } from "../../kitchen/KitchenProvider.tsx";
 import { LazyFold } from "../../kitchen/LazyFold.tsx";
+import { lazily } from "../../loading/lazily.ts";
 import { useFurther } from "../../words/useFurther.ts";
 
-const WishList = lazy(() => import("./WishList.tsx"));
+const WishList = lazily(() => import("./WishList.tsx"));
 
 /** What is wished for, to be opened before planning. */
 export function Wishes(): ReactNode {

@@ -2,6 +2,7 @@ import { guessPriceList, linesOfList, type SaidMatch, toPriceListMapping } from 
 import { type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../../kitchen/KitchenProvider.tsx";
+import { Awaited } from "../../loading/Awaited.tsx";
 import { ReadFaults } from "../../mapping/ReadFaults.tsx";
 import { ReadingProgress } from "../../mapping/ReadingProgress.tsx";
 import { type SourceText, TextSource } from "../../source/TextSource.tsx";
@@ -37,7 +38,9 @@ export default function ReadPriceList(): ReactNode {
           />
         </>
       ) : (
-        <Rows text={source.text} onAgain={() => setSource(undefined)} />
+        <Awaited>
+          <Rows text={source.text} onAgain={() => setSource(undefined)} />
+        </Awaited>
       )}
     </div>
   );
