@@ -10,6 +10,7 @@ import { parseDay, parseWhole } from "./input/parseOption.ts";
 import { addKeep } from "./keep/addKeep.ts";
 import { addMend } from "./mend/addMend.ts";
 import { harmlessLines } from "./output/harmless.ts";
+import { layHelp, layHelpItem } from "./output/layHelp.ts";
 import type { Terminal } from "./output/Terminal.ts";
 import { addRead } from "./read/addRead.ts";
 import { addShare } from "./share/addShare.ts";
@@ -67,9 +68,9 @@ function createProgram(version: string, { page, print, talk }: Terminal): Comman
     .helpCommand(false)
     .addHelpText("after", HELP.programAfter)
     .exitOverride()
-    .configureHelp({ helpWidth: page.width })
+    .configureHelp({ helpWidth: page.width, formatItem: layHelpItem })
     .configureOutput({
-      writeOut: trimmed(print),
+      writeOut: trimmed((text) => print(layHelp(text, page.width))),
       writeErr: trimmed(talk),
       getOutHelpWidth: () => page.width,
       getErrHelpWidth: () => page.width,

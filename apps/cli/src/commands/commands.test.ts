@@ -237,6 +237,17 @@ test("help goes to the output and its examples name what is there", async () => 
   expect((await run("--version")).printed).toBe("0.0.1");
 });
 
+test.each([40, 60, 80])("help keeps to a page of %i columns, but for its examples", async (width) => {
+  const main = (await run("--help", toMemory(folder, width))).printed;
+  const commands = [...(main.split("Commands:")[1] ?? "").matchAll(/^ {2}([a-z]+)/gm)].map(([, name]) => name);
+  expect(commands).toContain("week");
+  for (const words of ["--help", ...commands.map((name) => `${name} --help`)]) {
+    const { printed } = await run(words, toMemory(folder, width));
+    const [told = ""] = printed.split(/^Examples?:/m);
+    for (const line of told.split("\n")) expect(textWidth(line), `${words}: ${line}`).toBeLessThanOrEqual(width);
+  }
+});
+
 test("a kitchen named by a path with steering characters is told harmlessly", async () => {
   const { code, printed, talked } = await run("check ./\u001b[2Jx.json");
   expect([code, talked]).toEqual([2, ""]);

@@ -50,9 +50,15 @@ function tellRest(page: WeekPage): string[] {
       ({ dish, portions, on, keepsUntil, costMinor }) =>
         `Put by on ${tellDay(on)}, carried over: ${tellNumber(portions)} portions of ${page.names.dish(dish)} for ${moneyOf(page, costMinor)}, good in the freezer until ${keepsUntil}.`,
     ),
-    `Hands-on cooking: ${tellMinutes(handsOnMinutes)} in ${tellCount(days, "day")}.`,
+    `Hands-on cooking: ${tellMinutes(handsOnMinutes)} in ${tellCount(days, "day")}${tellServing(page)}.`,
     ...(washUp === undefined ? [] : [tellWashUp(washUp)]),
   ];
+}
+
+/** What the days' minutes hold besides cooking. */
+function tellServing({ plan }: WeekPage): string {
+  const minutes = plan.sittings.reduce((sum, { leftover, handsOnMinutes }) => sum + (leftover ? handsOnMinutes : 0), 0);
+  return minutes > 0 ? `, and ${tellMinutes(minutes)} to serve what is left over` : "";
 }
 
 function tellWashUp({ vessels, minutes }: NonNullable<WeekPage["plan"]["accounts"]["washUp"]>): string {

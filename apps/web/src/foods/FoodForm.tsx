@@ -72,7 +72,8 @@ function Fields({ before }: { readonly before: OwnFood | undefined }): ReactNode
   const { issues, save } = useSaving();
   const tellProblem = useProblemWords();
   const problems = findProblems(draft);
-  const isTaken = before === undefined && findFoodCalled(view.tables.foods, draft.name, speech.english) !== undefined;
+  const isTaken =
+    before === undefined && findFoodCalled(view.tables.foods, draft.name, speech.english, language) !== undefined;
   const sound = problems.length === 0 ? toOwnFood(draft, before?.id ?? "new", speech, before) : undefined;
   const keep = (event: FormEvent): void => {
     event.preventDefault();

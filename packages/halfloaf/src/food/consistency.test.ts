@@ -115,7 +115,7 @@ describe("the starter table", () => {
     const table = new Map(foods.map((food) => [food.id, food]));
     expect(
       breaches(({ id, names }) => {
-        const missed = (names.german ?? []).filter((name) => findFoodCalled(table, name, "british")?.id !== id);
+        const missed = (names.german ?? []).filter((name) => findFoodCalled(table, name, "british", "de")?.id !== id);
         return missed.length > 0 ? missed.join(", ") : undefined;
       }),
     ).toEqual([]);
