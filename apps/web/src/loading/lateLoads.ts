@@ -13,10 +13,6 @@ class LateLoads {
   #next: { readonly promise: Promise<void>; readonly begin: () => void } | undefined;
   readonly #hearers = new Set<() => void>();
 
-  constructor() {
-    globalThis.addEventListener("online", this.tryAgain);
-  }
-
   get lateness(): Lateness {
     return this.#lateness;
   }
@@ -49,11 +45,12 @@ class LateLoads {
 
   /** Begins to wait for something that failed to load; gives what to call once it is there. */
   begin(): () => void {
-    this.#waiting++;
+    if (this.#waiting++ === 0) globalThis.addEventListener("online", this.tryAgain);
     if (this.#lateness === "none") this.#become("late");
     return () => {
       this.#waiting--;
       if (this.#waiting > 0) return;
+      globalThis.removeEventListener("online", this.tryAgain);
       this.#waitMs = FIRST_WAIT_MS;
       this.#become("none");
     };
