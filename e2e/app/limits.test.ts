@@ -121,7 +121,7 @@ function withFreezer(today: string): unknown {
 
 async function cookToTheEnd(page: Page): Promise<void> {
   const done = page.getByRole("button", { name: furtherEn.stove.toStores });
-  const step = page.locator(".next-step").getByRole("button", { name: en.work.done });
+  const step = page.locator(".tell-steps").getByRole("button", { name: en.work.done });
   for (let steps = 0; steps < 40; steps++) {
     await done.or(step).first().waitFor();
     if (await done.isVisible()) break;

@@ -66,7 +66,7 @@ describe.skipIf(!hasBrowser)("the hands by the stove", () => {
 /** Tells each step done four minutes after the one before, until all are. */
 async function cookSlowly(page: Page): Promise<void> {
   const text = page.locator(".next-text");
-  const done = page.locator(".next-step").getByRole("button", { name: en.work.done, exact: true });
+  const done = page.locator(".tell-steps").getByRole("button", { name: en.work.done, exact: true });
   await text.waitFor();
   for (let told = await text.textContent(); told !== stove.allDone; told = await text.textContent()) {
     await page.clock.fastForward("04:00");

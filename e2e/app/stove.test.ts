@@ -1,4 +1,5 @@
 import { en } from "@halfloaf/web/words";
+import { de } from "@halfloaf/web/words/de";
 import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
@@ -44,6 +45,37 @@ describe.skipIf(!hasBrowser)("by the stove", () => {
     await page.getByText("1.05 L of water").waitFor();
     await page.getByRole("button", { name: en.work.end }).click();
   });
+
+  test.each([
+    ["English", "en-IE", en],
+    ["German", "de-DE", de],
+  ] as const)(
+    "what tells a step done is in sight above the ways, at one place, however long the cautions are, in %s",
+    async (_, locale, words) => {
+      const told = await openApp(browser, inject("appUrl"), { storageState: inject("planned"), locale });
+      const { page } = told;
+      await page.goto("/work?dish=pork-oat-dumplings-tomato-broth&portions=2");
+      await page.getByRole("button", { name: words.work.begin }).click();
+      const text = page.locator(".next-text");
+      const done = page.locator(".tell-steps").getByRole("button", { name: words.work.done, exact: true });
+      const caution = page.locator(".next-step .caution").last();
+      // Cautions about raw meat and what the dish asks for come with its first two steps.
+      for (let step = 0; step < 2; step++) {
+        const before = (await text.textContent()) ?? "";
+        await expect.poll(() => done.evaluate(isInSight)).toBe(true);
+        expect(await caution.evaluate(isInSight)).toBe(false);
+        await caution.evaluate((element) => element.scrollIntoView({ block: "center" }));
+        expect(await caution.evaluate(isInSight)).toBe(true);
+        expect(await text.evaluate(isInSight)).toBe(false);
+        expect(await done.evaluate(isInSight)).toBe(true);
+        await done.click();
+        await expect.poll(() => text.textContent()).not.toBe(before);
+        await expect.poll(() => text.evaluate(isInSight)).toBe(true);
+      }
+      expect(told.errors).toEqual([]);
+      await told.context.close();
+    },
+  );
 
   test("the screen is kept awake once the cook begins", async () => {
     const { page } = app;
@@ -109,6 +141,16 @@ describe.skipIf(!hasBrowser)("by the stove", () => {
     expect(app.errors).toEqual([]);
   });
 });
+
+/** Runs in the page: true where nothing lies over any corner of an element and all of it is on the screen. */
+function isInSight(element: Element): boolean {
+  const { left, right, top, bottom } = element.getBoundingClientRect();
+  // Corners are round.
+  const inset = 12;
+  return [left + inset, right - inset].every((x) =>
+    [top + inset, bottom - inset].every((y) => element.contains(document.elementFromPoint(x, y))),
+  );
+}
 
 /** Runs in the page before the app: notes what is asked of the device, and lets the device do it. */
 function listen(): void {

@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import { useFurther } from "../words/useFurther.ts";
 import { Cautions } from "./Cautions.tsx";
 import { Taken } from "./Makings.tsx";
+import { useInSight } from "./useInSight.ts";
 import type { Measured } from "./useMeasured.ts";
 
 interface NextStepProps {
@@ -15,26 +16,28 @@ interface NextStepProps {
   /** Minutes since the cooking began. */
   readonly now: number;
   readonly isFirst: boolean;
-  readonly onTell: (how: "begun" | "done") => void;
 }
 
-/** A longer text is set smaller, so that what can be touched stays in sight. */
+/** A longer text is set smaller, so that it and what goes in stay in sight together. */
 const LONG = 60;
 
 /** The next thing for the hands, readable from where the pan stands, with what must be minded just there. */
-export function NextStep({ sheet, line, taken, cook, now, isFirst, onTell }: NextStepProps): ReactNode {
+export function NextStep({ sheet, line, taken, cook, now, isFirst }: NextStepProps): ReactNode {
   const { words, further, formats } = useFurther("work");
   const wait = Math.ceil(line.startMinutes - now);
   const behind = Math.floor(now - line.startMinutes);
+  const cautions = isFirst ? [...sheet.before, ...line.cautions] : line.cautions;
+  const section = useInSight(`${line.dish} ${line.step}`);
   const besides = sheet.lines
     .filter((each) => each.kind !== "step")
     .filter((each) => isDue(each, line, now) && isFor(each, cook));
   return (
-    <section className="next-step stack tight" aria-live="polite">
+    <section ref={section} className="next-step stack tight" aria-live="polite">
       <p className="soft">
         {cook !== undefined && `${further.stove.cook(cook)}: `}
         {wait > 0 ? words.work.nextIn(wait) : words.work.now}
         {behind >= 2 && `, ${further.stove.behind(behind)}`}
+        {cautions.length > 0 && <b> – {further.stove.cautions(cautions.length)}</b>}
       </p>
       <p className={line.text.length > LONG ? "next-text" : "next-text short"}>{line.text}</p>
       <Taken taken={taken} />
@@ -47,22 +50,7 @@ export function NextStep({ sheet, line, taken, cook, now, isFirst, onTell }: Nex
           {further.stove.besides} {each.kind === "oven" ? words.work.oven(each.tempC) : tellWash(each)}
         </p>
       ))}
-      {isFirst && <Cautions cautions={sheet.before} />}
-      <Cautions cautions={line.cautions} />
-      <div className="row">
-        {line.hands !== "full" && (
-          <button type="button" className="button main large" onClick={() => onTell("begun")}>
-            {words.work.started}
-          </button>
-        )}
-        <button
-          type="button"
-          className={line.hands === "full" ? "button main large" : "button large"}
-          onClick={() => onTell("done")}
-        >
-          {words.work.done}
-        </button>
-      </div>
+      <Cautions cautions={cautions} />
     </section>
   );
 

@@ -13,8 +13,9 @@ import { NextStep } from "./NextStep.tsx";
 import { nextSteps } from "./nextSteps.ts";
 import { readyToRing } from "./ring.ts";
 import { Steps } from "./Steps.tsx";
+import { TellSteps } from "./TellSteps.tsx";
 import { Timeline } from "./Timeline.tsx";
-import { Timers } from "./Timers.tsx";
+import { OverTimers, Timers } from "./Timers.tsx";
 import { useMeasured } from "./useMeasured.ts";
 import { useNow } from "./useNow.ts";
 import { useStoveKitchen } from "./useStoveKitchen.ts";
@@ -43,6 +44,7 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
     open.filter((line) => !timers.some((timer) => timer.line === line)),
     cooks,
   );
+  const isOver = ({ endsMs }: RunningTimer): boolean => endsMs <= nowMs;
   const isDone = open.length === 0;
   const ready =
     begunMs === undefined
@@ -52,8 +54,13 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
     readyToRing();
     cookingRun.set({ ...running, begunMs: Date.now() });
   };
+  const timing = {
+    nowMs,
+    onDone: ({ line }: RunningTimer) => void tell(line, "done"),
+    onLonger: (timer: RunningTimer) => void giveMore(timer),
+  };
   return (
-    <div className="stack">
+    <div className="stove">
       <p>
         {running.wanted.map(({ dish }) => names.dish(dish)).join(" + ")} — {ready}
       </p>
@@ -80,25 +87,23 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
           </div>
         </>
       ) : (
-        next.map(({ cook, line }, at) => (
-          <NextStep
-            key={cook}
-            sheet={sheet}
-            line={line}
-            taken={measured.takenAt(line)}
-            {...(cooks > 1 && { cook })}
-            now={now}
-            isFirst={told.length === 0 && at === 0}
-            onTell={(how) => void tell(line, how)}
-          />
-        ))
+        <>
+          <OverTimers {...timing} timers={timers.filter(isOver)} />
+          {next.map(({ cook, line }, at) => (
+            <NextStep
+              key={cook}
+              sheet={sheet}
+              line={line}
+              taken={measured.takenAt(line)}
+              {...(cooks > 1 && { cook })}
+              now={now}
+              isFirst={told.length === 0 && at === 0}
+            />
+          ))}
+          <TellSteps next={next} cooks={cooks} onTell={(line, how) => void tell(line, how)} />
+        </>
       )}
-      <Timers
-        timers={timers}
-        nowMs={nowMs}
-        onDone={({ line }) => void tell(line, "done")}
-        onLonger={(timer) => void giveMore(timer)}
-      />
+      <Timers {...timing} timers={timers.filter((timer) => !isOver(timer))} />
       {isDone && (
         <section className="next-step stack tight">
           <p className="next-text short">{further.stove.allDone}</p>

@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import { useFurther } from "../words/useFurther.ts";
 import { Cautions } from "./Cautions.tsx";
 import type { RunningTimer } from "./CookingRun.ts";
+import { useInSight } from "./useInSight.ts";
 
 interface TimersProps {
   readonly timers: readonly RunningTimer[];
@@ -12,39 +13,58 @@ interface TimersProps {
 }
 
 /** What goes on by itself, each with its own clock. */
-export function Timers({ timers, nowMs, onDone, onLonger }: TimersProps): ReactNode {
-  const { words, further } = useFurther("work");
-  if (timers.length === 0) return null;
+export function Timers(props: TimersProps): ReactNode {
+  const { words } = useFurther("work");
+  if (props.timers.length === 0) return null;
   return (
     <section className="stack tight" aria-labelledby="going-on">
       <h2 id="going-on">{words.work.meanwhile}</h2>
-      <ul className="lines">
-        {timers.map((timer) => {
-          const { line, endsMs } = timer;
-          const isOver = endsMs <= nowMs;
-          return (
-            <li key={`${line.dish} ${line.step}`} className={isOver ? "timer over" : "timer"}>
-              <div>
-                <b className="clock figure" role="timer">
-                  {isOver ? further.stove.over : tellLeft(endsMs - nowMs)}
-                </b>
-                {!isOver && <span className="soft"> {further.stove.minLeft}</span>}
-              </div>
-              <span>{line.text}</span>
-              <Cautions cautions={line.cautions} />
-              <div className="row">
-                <button type="button" className="button main" onClick={() => onDone(timer)}>
-                  {words.work.done}
-                </button>
-                <button type="button" className="button" onClick={() => onLonger(timer)}>
-                  {further.stove.longer}
-                </button>
-              </div>
-            </li>
-          );
-        })}
-      </ul>
+      <TimerList {...props} />
     </section>
+  );
+}
+
+/** What rings: it stands before all else. */
+export function OverTimers(props: TimersProps): ReactNode {
+  const { further } = useFurther("work");
+  const section = useInSight(props.timers.map(({ line }) => `${line.dish} ${line.step}`).join(", "));
+  if (props.timers.length === 0) return null;
+  return (
+    <section ref={section} aria-label={further.stove.over}>
+      <TimerList {...props} />
+    </section>
+  );
+}
+
+function TimerList({ timers, nowMs, onDone, onLonger }: TimersProps): ReactNode {
+  const { words, further } = useFurther("work");
+  return (
+    <ul className="lines">
+      {timers.map((timer) => {
+        const { line, endsMs } = timer;
+        const isOver = endsMs <= nowMs;
+        return (
+          <li key={`${line.dish} ${line.step}`} className={isOver ? "timer over" : "timer"}>
+            <div>
+              <b className="clock figure" role="timer">
+                {isOver ? further.stove.over : tellLeft(endsMs - nowMs)}
+              </b>
+              {!isOver && <span className="soft"> {further.stove.minLeft}</span>}
+            </div>
+            <span>{line.text}</span>
+            <div className="row">
+              <button type="button" className="button main" onClick={() => onDone(timer)}>
+                {words.work.done}
+              </button>
+              <button type="button" className="button" onClick={() => onLonger(timer)}>
+                {further.stove.longer}
+              </button>
+            </div>
+            <Cautions cautions={line.cautions} />
+          </li>
+        );
+      })}
+    </ul>
   );
 }
 

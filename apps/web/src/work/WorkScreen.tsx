@@ -41,9 +41,11 @@ export default function WorkScreen(): ReactNode {
     setKept(isCooking);
     if (!isCooking) void order(wanted);
   }, [asked]);
+  const isAtStove = running?.begunMs !== undefined && !running.isOver;
   return (
     <div className="stack">
-      <h1>{words.screens.work}</h1>
+      {/* By the stove the room is for the step and its cautions; the ways at the foot tell which screen it is. */}
+      <h1 className={isAtStove ? "unseen" : undefined}>{words.screens.work}</h1>
       {refused !== undefined && (
         <p role="alert">
           {refused.kind === "kit-missing"

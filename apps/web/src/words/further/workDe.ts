@@ -8,6 +8,7 @@ export const workDe: typeof workEn = {
   stove: {
     behind: (minutes) => `${minutes} Min. im Rückstand`,
     besides: "Dazu:",
+    cautions: (count) => counted(count, { one: "1 Warnhinweis unten", other: `${count} Warnhinweise unten` }),
     minLeft: "Min. übrig",
     otherTimes: "Ebenso sicher macht es",
     twoCooks: "Zwei kochen zusammen",

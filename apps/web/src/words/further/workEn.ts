@@ -7,6 +7,7 @@ export const workEn = {
   stove: {
     behind: (minutes: number) => `${minutes} min behind`,
     besides: "With it:",
+    cautions: (count: number) => counted(count, { one: "1 caution below", other: `${count} cautions below` }),
     minLeft: "min left",
     otherTimes: "As much is done by",
     twoCooks: "Two cook together",
