@@ -65,7 +65,7 @@ const STATES: readonly State[] = [
       const next = page.locator(".next-step");
       while ((await page.getByRole("timer").count()) === 0) {
         const text = await next.locator(".next-text").textContent();
-        await next.locator(".button").first().click();
+        await page.locator(".tell-steps .button").first().click();
         await expect.poll(() => next.locator(".next-text").textContent()).not.toBe(text);
       }
     },

@@ -46,10 +46,13 @@ export function Job({
     .flatMap((each) => each.eaters);
   if (!("portions" in job)) {
     const foods = job.foods.map((food) => names.food(food)).join(", ");
+    const { cautions } = job;
+    const kind = cautions === undefined ? job.kind : "thawAtOnce";
     return (
       <div className="stack tight">
-        <h3>{words.today.jobs[job.kind](foods === "" ? names.dish(job.dish) : foods)}</h3>
+        <h3>{words.today.jobs[kind](foods === "" ? names.dish(job.dish) : foods)}</h3>
         {job.text !== undefined && <p>{job.text}</p>}
+        {cautions !== undefined && <CautionsOfJob cautions={cautions} />}
         {isLate && <p className="small caution">{words.today.late}</p>}
         <p className="soft small">{words.today.for(names.dish(job.dish), formats.weekday(job.date), sitting)}</p>
       </div>
@@ -61,12 +64,7 @@ export function Job({
       <p className="soft small">{day === undefined ? sitting : `${day}, ${sitting}`}</p>
       <h3>{words.today.jobs[job.kind](names.dish(job.dish))}</h3>
       <p className="small">{tellPortions(job.portions)}</p>
-      {"cautions" in job &&
-        job.cautions.map((caution) => (
-          <p key={`${caution.code} ${caution.text}`} className="small caution">
-            <CautionText caution={caution} />
-          </p>
-        ))}
+      {"cautions" in job && <CautionsOfJob cautions={job.cautions} />}
       {shortPortions > 0 && !isNone && (
         <p className="small">{words.today.part(tellPortions(job.portions - shortPortions))}</p>
       )}
@@ -99,4 +97,16 @@ export function Job({
       </Allowed>
     </div>
   );
+}
+
+interface CautionsOfJobProps {
+  readonly cautions: readonly Pick<WeekPlan["cautions"][number], "code" | "text" | "authority">[];
+}
+
+function CautionsOfJob({ cautions }: CautionsOfJobProps): ReactNode {
+  return cautions.map((caution) => (
+    <p key={`${caution.code} ${caution.text}`} className="small caution">
+      <CautionText caution={caution} />
+    </p>
+  ));
 }

@@ -145,6 +145,7 @@ export const de: Words = {
       "re-heat": (dish) => `Aufwärmen: ${dish}`,
       "take-out": (dish) => `Herausnehmen: ${dish}`,
       thaw: (what) => `Im Kühlschrank auftauen: ${what}`,
+      thawAtOnce: (what) => `Gleich auftauen: ${what}`,
       soak: (what) => `Einweichen: ${what}`,
       ahead: (what) => `Vorher anfangen: ${what}`,
     },

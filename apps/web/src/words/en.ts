@@ -142,6 +142,7 @@ export const en = {
       "re-heat": (dish: string) => `Heat again: ${dish}`,
       "take-out": (dish: string) => `Take out: ${dish}`,
       thaw: (what: string) => `Thaw in the fridge: ${what}`,
+      thawAtOnce: (what: string) => `Thaw at once: ${what}`,
       soak: (what: string) => `Soak: ${what}`,
       ahead: (what: string) => `Begin ahead: ${what}`,
     },

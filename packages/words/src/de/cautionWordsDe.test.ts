@@ -30,6 +30,10 @@ describe("cautions in German", () => {
   test.each([
     ["hot-holding", "Waits 25 min for the plate: kept covered at 63 °C or hotter."],
     ["thawed", "Thawed in the fridge, on a plate that holds the drip; used within 24 h of being thawed."],
+    [
+      "thaw-at-once",
+      "In the fridge it takes about 24 h to thaw. Where it is still frozen, thaw it in the microwave, or in a tight bag in cold water that is changed every 30 min, never in the warm; then cook it at once. Or eat another dish.",
+    ],
     ["re-heat-times", "Heated again 2 times at most."],
     ["core-temperature", "Cuts of meat: 62.8 °C in the middle, held for 1 min 30 s, then a rest of 3 min."],
   ])("tell the figures of %s", (code, text) => {

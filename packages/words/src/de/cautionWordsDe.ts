@@ -121,6 +121,11 @@ const FIGURED: Readonly<Record<string, Telling>> = {
     (minutes, tempC) =>
       `Wartet ${minutes} Min. auf den Teller: zugedeckt bei ${tempC.replace(".", ",")} °C oder heißer halten.`,
   ),
+  "thaw-at-once": reading(
+    /takes about (\d+) h to thaw.* changed every (\d+) min/,
+    (hours, minutes) =>
+      `Im Kühlschrank taut es in etwa ${hours} Std. auf. Ist es noch gefroren, tau es in der Mikrowelle auf, oder in einem dichten Beutel in kaltem Wasser, das du alle ${minutes} Min. wechselst, nie im Warmen; dann gar es sofort. Oder iss ein anderes Gericht.`,
+  ),
   thawed: reading(
     /used within (\d+) h of being thawed/,
     (hours) =>

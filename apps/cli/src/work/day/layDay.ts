@@ -73,7 +73,7 @@ function tellJob(job: Job, names: Names): string {
       return `Take out of the fridge ${dish}${portions}${tellOrigin(job)}.`;
     case "thaw":
       if (job.putBy !== undefined) return `Put out of the freezer into the fridge to thaw: ${dish}.`;
-      return `${job.text === undefined ? `Thaw in the fridge: ${foods}.` : harmless(job.text)} For ${dish}.`;
+      return `${job.text === undefined ? `Thaw ${job.cautions === undefined ? "in the fridge" : "at once"}: ${foods}.` : harmless(job.text)} For ${dish}.`;
     case "soak":
     case "ahead":
       return `${harmless(job.text ?? "")} For ${dish}.`;

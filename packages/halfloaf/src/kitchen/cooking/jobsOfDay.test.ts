@@ -30,6 +30,7 @@ const batch = (
 ) => ({ dish, date, kind, portions: 4, elapsedMinutes, uses }) as WeekPlan["batches"][number];
 
 const week = {
+  from: "2026-12-01",
   batches: [
     batch("stew", "2026-12-01", "evening", 40, [{ lot: "cold-chicken", food: "chicken", massG: 300, costMinor: 200 }]),
     batch("overnight", "2026-12-02", "morning", 0),
@@ -64,9 +65,21 @@ test("soaks and what thaws come on the day they must be begun, at the latest", (
   expect(jobs("2026-11-30")[0]).toMatchObject({ foods: ["chicken"], batch: 0 });
 });
 
+test("raw food from the freezer that no evening before was there to thaw is told on the first day, with how it thaws at once", () => {
+  const [thaw] = jobs("2026-12-01").filter(({ kind }) => kind === "thaw");
+  expect(thaw && brief(thaw)).toBe("thaw stew 160 for 2026-12-01 evening");
+  expect(thaw).toMatchObject({ foods: ["chicken"], cautions: [{ code: "thaw-at-once" }] });
+  const at = { ...tables, dishes: [stew, overnight] };
+  const early = { ...week, from: "2026-11-30" };
+  expect(jobsOfDay(early, kitchen, at, "2026-12-01").filter(({ kind }) => kind === "thaw")).toEqual([]);
+  const inFridge = { ...kitchen, stores: kitchen.stores.map((lot) => ({ ...lot, place: "fridge" as const })) };
+  expect(jobsOfDay(week, inFridge, at, "2026-12-01").filter(({ kind }) => kind === "thaw")).toEqual([]);
+});
+
 test("a day has its cooking, what is soaked for it, and what the next morning wants the evening before", () => {
   expect(jobs("2026-12-01").map(brief)).toEqual([
     "soak stew 760 for 2026-12-01 evening",
+    "thaw stew 160 for 2026-12-01 evening",
     "cook stew 40 for 2026-12-01 evening",
     "ahead overnight 485 for 2026-12-02 morning",
     "ahead overnight 480 for 2026-12-02 morning",
@@ -76,7 +89,7 @@ test("a day has its cooking, what is soaked for it, and what the next morning wa
 test("leftovers are heated through where there is heat, else taken out cold, each with its cautions", () => {
   const left = jobs("2026-12-02").filter(({ kind }) => kind === "re-heat" || kind === "take-out");
   expect(left.map(brief)).toEqual(["take-out stew 0 for 2026-12-02 midday", "re-heat stew 0 for 2026-12-02 evening"]);
-  const codes = left.map((job) => ("cautions" in job ? job.cautions.map(({ code }) => code) : []));
+  const codes = left.map((job) => ("cautions" in job && job.cautions ? job.cautions.map(({ code }) => code) : []));
   expect(codes).toEqual([["eat-within"], ["eat-within", "re-heat", "re-heat-times"]]);
   expect(left[1]).toMatchObject({ cookedOn: "2026-12-01", portions: 2 });
 });

@@ -9,7 +9,14 @@ import type { WeekPlan } from "../weekPlan.ts";
 import { chooseUsed, freshOf } from "./listCookings.ts";
 import type { Pace } from "./pace.ts";
 import { isFrozen } from "./placeCautions.ts";
-import { type BeforeSitting, dayToBegin, listBegunSteps, THAW_MINUTES, timeToBegin } from "./timeToBegin.ts";
+import {
+  type BeforeSitting,
+  dayToBegin,
+  listBegunSteps,
+  THAW_IN_WATER_MINUTES,
+  THAW_MINUTES,
+  timeToBegin,
+} from "./timeToBegin.ts";
 
 interface JobBase extends BeforeSitting {
   readonly dish: string;
@@ -45,12 +52,24 @@ export type DayJob =
       readonly foods: readonly string[];
       /** True for cooked portions of the dish that were put by. */
       readonly putBy?: "freezer";
+      /** How it thaws where the fridge takes longer than there is; absent where there is time, and of what else is begun. */
+      readonly cautions?: readonly JobCaution[];
     });
+
+type Begun = Extract<DayJob, { readonly kind: "thaw" | "soak" | "ahead" }>;
+
+/** For raw meat and fish that may still be frozen when there is no time left to thaw them in the fridge. */
+const THAW_AT_ONCE: JobCaution = {
+  code: "thaw-at-once",
+  text: `In the fridge it takes about ${THAW_MINUTES / 60} h to thaw. Where it is still frozen, thaw it in the microwave, or in a tight bag in cold water that is changed every 30 min, never in the warm; then cook it at once. Or eat another dish.`,
+  authority: "US FSIS (from memory)",
+};
 
 /**
  * What there is to do on one day of a week's plan, by time: dishes to cook, leftovers to heat again or to take out of the
- * fridge, portions put by to warm, and what must be begun for later sittings, soaks and thawing among it. Batches of dishes that the tables do not
- * have, and the days outside the plan, bring no job.
+ * fridge, portions put by to warm, and what must be begun for later sittings, soaks and thawing among it. The first day has besides
+ * what should have been thawing before it. Batches of dishes that the tables do not have, and the days outside the plan, bring
+ * no job.
  */
 export function jobsOfDay(
   week: Week,
@@ -61,6 +80,7 @@ export function jobsOfDay(
 ): DayJob[] {
   const kitchen = stockBesides(kitchenThen, week);
   const dishes = new Map(tables.dishes.map((dish) => [dish.id, dish]));
+  const late = date === week.from ? thawsAtOnce(week, kitchenThen, tables, date) : [];
   const jobs = week.batches.flatMap((batch, at): DayJob[] => {
     const dish = dishes.get(batch.dish);
     if (dish === undefined) return [];
@@ -72,10 +92,32 @@ export function jobsOfDay(
       ...listThawed(week, at, dish, kitchen, tables),
     ];
   });
-  return jobs.filter((job) => dayToBegin(job) === date).sort((a, b) => timeToBegin(a) - timeToBegin(b));
+  return [...late, ...jobs.filter((job) => dayToBegin(job) === date)].sort((a, b) => timeToBegin(a) - timeToBegin(b));
 }
 
-type Week = Pick<WeekPlan, "sittings" | "batches" | "besides">;
+/**
+ * Raw meat and fish that lie in the freezer of the stores, to be cooked on a day or later, which should have been in the fridge
+ * to thaw before that day: what is left is to thaw them at once.
+ */
+export function thawsAtOnce(
+  week: Week,
+  kitchenThen: Pick<Kitchen, "stores">,
+  tables: Pick<Tables, "dishes" | "foods">,
+  date: CivilDate,
+): DayJob[] {
+  const kitchen = stockBesides(kitchenThen, week);
+  const dishes = new Map(tables.dishes.map((dish) => [dish.id, dish]));
+  return week.batches.flatMap((batch, at): DayJob[] => {
+    const dish = dishes.get(batch.dish);
+    if (dish === undefined || batch.putBy !== undefined || batch.date < date) return [];
+    const beforeMinutes = Math.ceil(batch.elapsedMinutes) + THAW_IN_WATER_MINUTES;
+    return listThawed(week, at, dish, kitchen, tables)
+      .filter((job) => dayToBegin(job) < date)
+      .map((job) => ({ ...job, beforeMinutes, cautions: [THAW_AT_ONCE] }));
+  });
+}
+
+type Week = Pick<WeekPlan, "from" | "sittings" | "batches" | "besides">;
 
 function listCooking({ batches }: Week, at: number): DayJob[] {
   const { dish, date, kind, portions, elapsedMinutes, taken } = batches[at] as Week["batches"][number];
@@ -172,7 +214,7 @@ function listThawed(
   dish: Dish,
   { stores }: Pick<Kitchen, "stores">,
   { foods }: Pick<Tables, "foods">,
-): DayJob[] {
+): Begun[] {
   const { date, kind, uses, elapsedMinutes } = batches[at] as Week["batches"][number];
   const own = new Set(dish.method.filter(({ ahead }) => ahead).flatMap((step) => step.foods));
   const frozen = uses.filter(({ lot, food }) => {

@@ -27,6 +27,8 @@ const DAY = 24 * 60;
 const FIRST_DAY: CivilDate = "2000-01-01";
 /** In the fridge raw meat thaws in a day. **Source**: FSIS, safe defrosting: small amounts need a full day (from memory). */
 export const THAW_MINUTES = DAY;
+/** In cold water it thaws in so long. **Source**: FSIS, safe defrosting: a pound within 1 h, 3 to 4 pounds in 2 to 3 h (from memory). */
+export const THAW_IN_WATER_MINUTES = 120;
 
 /** Minutes after midnight of a common first day, by the usual times of the sittings; for the order of jobs alone. */
 export function timeToBegin({ date, sitting, beforeMinutes }: BeforeSitting): number {

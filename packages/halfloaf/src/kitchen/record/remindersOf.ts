@@ -1,6 +1,6 @@
 import { addDays, type CivilDate } from "../../quantity/index.ts";
 import type { Lot } from "../../stores/index.ts";
-import { type DayJob, jobsOfDay } from "../cooking/jobsOfDay.ts";
+import { type DayJob, jobsOfDay, thawsAtOnce } from "../cooking/jobsOfDay.ts";
 import type { Pace } from "../cooking/pace.ts";
 import type { Tables } from "../tables.ts";
 import type { WeekPlan } from "../weekPlan.ts";
@@ -125,11 +125,15 @@ function askJobs(
   pace: Pace = {},
 ): AskJobs {
   const kitchen = toKitchen(edited, state, tables.foods, today);
-  return (week, on) =>
-    jobsOfDay(week, { ...kitchen, stores: namedAsIn(week, kitchen.stores, state) }, tables, on, pace);
+  return (week, on) => {
+    const there = { ...kitchen, stores: namedAsIn(week, kitchen.stores, state) };
+    // On the first day of a week they are among its jobs.
+    const late = on === today && on > week.from ? thawsAtOnce(week, there, tables, on) : [];
+    return [...late, ...jobsOfDay(week, there, tables, on, pace)];
+  };
 }
 
-/** What a week that was accepted today should have begun before, and no week accepted earlier told of. */
+/** What a week that was accepted today should have begun before, and no week accepted earlier told of; `askJobs` has what is to thaw at once. */
 function listLate(state: RecordState, day: CivilDate, jobsOn: AskJobs): DayJob[] {
   const menu = menuOn(state, day);
   if (menu?.on !== day) return [];
@@ -139,8 +143,13 @@ function listLate(state: RecordState, day: CivilDate, jobsOn: AskJobs): DayJob[]
     .flatMap((date) => jobsOn(menu.week, date))
     .filter(({ date, sitting, dish, ...job }) => {
       const isKnown = known.some((batch) => batch.dish === dish && batch.date === date && batch.kind === sitting);
-      return !("portions" in job) && date >= day && !isKnown;
+      return !("portions" in job) && !isThawOfStores(job) && date >= day && !isKnown;
     });
+}
+
+/** True for what lies frozen in the stores and has no step of its dish to thaw it. */
+function isThawOfStores(job: Pick<DayJob, "kind">): boolean {
+  return job.kind === "thaw" && !("step" in job) && !("putBy" in job);
 }
 
 /** The week of the day and the weeks of the next two days, whose soaks and thawing may begin today; each once. */

@@ -23,6 +23,7 @@ import { weekChanges } from "./weekChanges.ts";
 import { lotsInDanger, weekNews } from "./weekNews.ts";
 
 const { kitchen, week, stateOf } = planAccepted();
+const RAW = "chicken-thigh-boned";
 
 describe("what the plan has to follow", () => {
   test("of a week that goes as planned there is nothing to tell", () => {
@@ -399,6 +400,44 @@ describe("reminders", () => {
     expect(late(today, accept(early, before))).toEqual([]);
     expect(late(today, accept(early, before), accept(early, today))).toEqual([]);
     expect(late(before, accept(early, before))).toEqual([]);
+  });
+
+  test("raw food that lies in the freezer on the day it is to be cooked is told that day, until it lies elsewhere or is cooked", () => {
+    const dish = tables.dishes.find(({ main, method }) => main === RAW && method.every(({ ahead }) => !ahead));
+    const [batch, ...others] = week.batches;
+    if (dish === undefined || batch === undefined) throw new Error("no dish is made of it");
+    const of = {
+      dish: dish.id,
+      kind: "evening" as const,
+      uses: [{ lot: "bag", food: RAW, massG: 300, costMinor: 200 }],
+    };
+    const stock = {
+      id: "bag",
+      food: RAW,
+      place: "freezer" as const,
+      boughtOn: "2026-11-20",
+      massG: 300,
+      costMinor: 200,
+    };
+    const thaws = (day: string, date: string, ...bodies: EventBody[]) => {
+      const frozen = { ...week, batches: [{ ...batch, ...of, date, taken: [] }, ...others] };
+      const had: EventBody = { kind: "stocked", on: "2026-11-20", stock };
+      const state = stateOf(had, { kind: "menu-accepted", on: week.from, week: frozen }, ...bodies);
+      return remindersOf(kitchen, state, tables, day).flatMap((told) =>
+        told.kind === "job" && told.job.kind === "thaw" && told.job.foods.includes(RAW)
+          ? [told.job.cautions?.map(({ code }) => code) ?? "fridge"]
+          : [],
+      );
+    };
+    const [first, third] = [week.from, addDays(week.from, 2)];
+    expect(thaws(first, first)).toEqual([["thaw-at-once"]]);
+    expect(thaws(addDays(third, -1), third)).toEqual(["fridge"]);
+    expect(thaws(third, third)).toEqual([["thaw-at-once"]]);
+    expect(thaws(third, third, { kind: "moved", on: addDays(third, -1), lot: "bag", to: "fridge" })).toEqual([]);
+    const cooked = { kind: "cooked" as const, lot: "pan", dish: dish.id, sitting: "evening" as const, portions: 2 };
+    expect(thaws(third, third, { ...cooked, on: third, portionG: 300, keeps: { fridgeDays: 2 }, uses: [] })).toEqual(
+      [],
+    );
   });
 
   test("the last day, what has gone off and what is to be counted are told", () => {

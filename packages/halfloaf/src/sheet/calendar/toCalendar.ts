@@ -112,20 +112,24 @@ function begun(parts: CalendarParts): CalendarEntry[] {
   const { week, kitchen, tables, names, words } = parts;
   const days = Array.from({ length: week.days + 1 }, (_, day) => addDays(week.from, day - 1));
   const jobs = days.flatMap((date) => jobsOfDay(week, kitchen, tables, date));
-  return jobs
-    .filter((job): job is Begun => job.kind === "thaw" || job.kind === "soak" || job.kind === "ahead")
-    .map((job) => {
-      const { kind, dish, step, foods, text } = job;
-      const what = foods.length > 0 ? foods.map(names.food).join(", ") : names.dish(dish);
-      return {
-        uid: `${kind}-${job.date}-${job.sitting}-${dish}-${step ?? "stores"}`,
-        ...whenBegun(parts, job),
-        forMinutes: BEGIN_MINUTES,
-        summary: words.calendar.begin(kind, what, names.dish(dish)),
-        ...(text !== undefined && { description: text }),
-        remindMinutes: 0,
-      };
-    });
+  return (
+    jobs
+      .filter((job): job is Begun => job.kind === "thaw" || job.kind === "soak" || job.kind === "ahead")
+      // What is to thaw at once is there already, when it should have been in the fridge.
+      .filter(({ cautions }) => cautions === undefined)
+      .map((job) => {
+        const { kind, dish, step, foods, text } = job;
+        const what = foods.length > 0 ? foods.map(names.food).join(", ") : names.dish(dish);
+        return {
+          uid: `${kind}-${job.date}-${job.sitting}-${dish}-${step ?? "stores"}`,
+          ...whenBegun(parts, job),
+          forMinutes: BEGIN_MINUTES,
+          summary: words.calendar.begin(kind, what, names.dish(dish)),
+          ...(text !== undefined && { description: text }),
+          remindMinutes: 0,
+        };
+      })
+  );
 }
 
 /** When it must begin at the latest; nobody gets up at night for it. */
