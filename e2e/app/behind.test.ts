@@ -5,7 +5,7 @@ import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage } from "./judgePage.ts";
 import { goTo, openApp } from "./openApp.ts";
 
-const { impossible, kitchen, mended, save } = furtherEn;
+const { allergens, edit, impossible, kitchen, mended, save } = furtherEn;
 
 describe.skipIf(!hasBrowser)("a kitchen that is changed under an accepted week", () => {
   let browser: Browser;
@@ -38,6 +38,33 @@ describe.skipIf(!hasBrowser)("a kitchen that is changed under an accepted week",
     await page.getByRole("heading", { name: kitchen.limits }).click();
     await expect.poll(async () => Number(await part.getByLabel(kitchen.budget).inputValue())).toBeGreaterThan(4);
     await expect.poll(() => part.getByText(mended.behind.here).count()).toBe(0);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  test("names at once the plates that are not for an eater any more, and has none of them once the week followed", async () => {
+    const { page, context, errors } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
+    await goTo(page, "kitchen");
+    const part = page.locator("details.fold", {
+      has: page.getByRole("heading", { name: kitchen.eaters, exact: true }),
+    });
+    await part.getByRole("heading", { name: kitchen.eaters, exact: true }).click();
+    await part.getByRole("button", { name: edit }).first().click();
+    await part.getByText(kitchen.avoids).click();
+    await part.getByLabel(allergens.milk, { exact: true }).check();
+    await part.getByRole("button", { name: save }).click();
+    await part.getByText(mended.behind.here).waitFor();
+    await goTo(page, "today");
+    const section = page.locator("section[aria-labelledby=behind]");
+    await section.getByRole("heading", { name: mended.behind.against.title }).waitFor();
+    await expect.poll(() => section.locator("li").count()).toBeGreaterThan(0);
+    expect(await judgePage(page)).toEqual([]);
+    await section.getByRole("button", { name: mended.ask }).click();
+    await section.getByRole("button", { name: mended.accept }).click();
+    await section.waitFor({ state: "detached" });
+    await goTo(page, "menu");
+    await page.getByRole("heading", { level: 1 }).waitFor();
+    await expect.poll(() => section.count()).toBe(0);
     expect(errors).toEqual([]);
     await context.close();
   });

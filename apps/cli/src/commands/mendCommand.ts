@@ -1,6 +1,7 @@
 import {
   type ChangedKitchenWeek,
   changeWeek,
+  platesAgainst,
   replanWeek,
   type WeekChange,
   type WeekPlan,
@@ -130,7 +131,9 @@ async function finish(
   const keeping = priceKeeping(changed.week, outcome.plan, search);
   const { moves, moneyMinor } = outcome;
   const week = toSoundWeek(writeWeek(kitchen, tables, changed, outcome.plan, { seed: wish.seed, moves, moneyMinor }));
-  const report = toMendReport({ old: file.week, changed, changes, today, outcome, keeping, week });
+  const { eaters } = changes.flatMap((change) => (change.kind === "kitchen" ? [change.now] : [])).at(-1) ?? kitchen;
+  const against = platesAgainst(file.week, { ...kitchen, eaters }, tables, today);
+  const report = toMendReport({ old: file.week, changed, changes, today, outcome, keeping, against, week });
   const accepted = wish.accept
     ? await acceptWeek({ kitchen: wish.file, on: today, json: false }, week, terminal)
     : undefined;

@@ -32,6 +32,16 @@ export const TodayReport = v.strictObject({
       isToCook: v.optional(v.literal(true)),
     }),
   ),
+  /** Plates to come of the accepted week that are not for one of those who are to eat them, by the kitchen as it is now, and the foods that are in the way. */
+  against: v.array(
+    v.strictObject({
+      date: CivilDate,
+      kind: DayJob.entries.sitting,
+      dish: v.string(),
+      eater: v.string(),
+      foods: v.array(v.string()),
+    }),
+  ),
   /** What to buy today: packs of planned trips that are not at home yet. */
   toBuy: v.array(v.strictObject({ shop: v.string(), date: CivilDate, pack: v.string(), count: amount })),
   lastDay: v.array(Line),

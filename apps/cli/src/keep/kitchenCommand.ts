@@ -1,4 +1,4 @@
-import { checkKitchen, type Kitchen, parseKitchen, withOwnFoodsAndDishes } from "halfloaf/kitchen";
+import { checkKitchen, type Kitchen, parseKitchen, platesAgainst, withOwnFoodsAndDishes } from "halfloaf/kitchen";
 import { changedSince, type EditedKitchen, editsBetween, menuOn, toKitchen } from "halfloaf/kitchen/record";
 import type { ExitCode } from "../exitCodes.ts";
 import { loadTables } from "../input/loadTables.ts";
@@ -8,7 +8,8 @@ import type { Terminal } from "../output/Terminal.ts";
 import { type Found, refuse } from "../words/Fault.ts";
 import { tellIssue } from "../words/issueWords.ts";
 import { tellCurrencyStays, tellNoFileToSet } from "../words/keepFaultWords.ts";
-import { NOTHING_SET, tellBehind, tellLater } from "../words/keepWords.ts";
+import { NOTHING_SET, tellAgainst, tellBehind, tellLater } from "../words/keepWords.ts";
+import { toNames } from "../words/Names.ts";
 import type { KeepAsk } from "./KeepAsk.ts";
 import type { OpenKeep } from "./openKeep.ts";
 import { runKeep } from "./runKeep.ts";
@@ -41,11 +42,18 @@ export function kitchenCommand(ask: KitchenAsk, terminal: Terminal): Promise<Exi
 }
 
 /** Says how the accepted week of the day may follow what was set, and what of it waits for the next week. */
-function tellFollow({ kept, state, day, folder }: OpenKeep, now: EditedKitchen): string[] {
+function tellFollow({ kept, state, stateThen, day, folder }: OpenKeep, now: EditedKitchen): string[] {
   const menu = menuOn(state, day);
   if (menu === undefined) return [];
-  const { limits, later } = changedSince(menu, { events: kept.events.events, edits: kept.edits.all() }, now);
-  return [...(limits.length > 0 ? [tellBehind(folder)] : []), ...(later.length > 0 ? [tellLater(later)] : [])];
+  const { followed, later } = changedSince(menu, { events: kept.events.events, edits: kept.edits.all() }, now);
+  const tables = withOwnFoodsAndDishes(loadTables(), now);
+  const kitchen = toKitchen(now, stateThen, tables.foods, day);
+  const names = toNames(now, tables);
+  return [
+    ...platesAgainst(menu.week, kitchen, tables, day, state.plates).map((plate) => tellAgainst(plate, names)),
+    ...(followed.length > 0 ? [tellBehind(folder)] : []),
+    ...(later.length > 0 ? [tellLater(later)] : []),
+  ];
 }
 
 /** What was edited as it stands, with the stores of the day, so that the file is a kitchen by itself. */

@@ -1,7 +1,14 @@
 import { CLOSING, tellCount, tellDay, tellDayShort, tellMass } from "@halfloaf/words/en";
 import { wrapBehind } from "../output/layout.ts";
 import type { Page } from "../output/Page.ts";
-import { type KeepNames, tellBudget, tellDaysLeft, tellToCount } from "../words/keepWords.ts";
+import {
+  AGAINST_CAUTION,
+  type KeepNames,
+  tellAgainst,
+  tellBudget,
+  tellDaysLeft,
+  tellToCount,
+} from "../words/keepWords.ts";
 import { layJobs } from "../work/day/layDay.ts";
 import type { TodayReport } from "./TodayReport.ts";
 
@@ -18,7 +25,7 @@ type Line = TodayReport["useUp"][number];
 /** The day: what is to be done, to be bought, to be used up, to be thrown away, to be counted; the week's money. */
 export function layToday(page: TodayPage): string[] {
   const { data, paint, width, names } = page;
-  const { jobs, toBuy, lastDay, goneOff, useUp, toCount } = data;
+  const { jobs, against, toBuy, lastDay, goneOff, useUp, toCount } = data;
   const list = (title: string, texts: readonly string[]): string[] =>
     texts.length === 0 ? [] : ["", paint.heading(title), "", ...texts.flatMap((text) => wrapBehind("  ", text, width))];
   const bought = toBuy.map(
@@ -28,6 +35,10 @@ export function layToday(page: TodayPage): string[] {
   return [
     paint.strong(`${tellDay(data.on)}: ${tellCount(jobs.length, "job")}`),
     ...(jobs.length === 0 ? [] : ["", ...layJobs(jobs, page, data.on)]),
+    ...list(
+      "NOT FOR EVERYONE",
+      against.length === 0 ? [] : [...against.map((plate) => tellAgainst(plate, names)), AGAINST_CAUTION],
+    ),
     ...list("TO BUY", bought),
     ...list(
       "USE UP",

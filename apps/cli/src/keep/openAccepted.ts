@@ -1,4 +1,4 @@
-import { limitChanges, type WeekChange, type WeekPlan } from "halfloaf/kitchen";
+import { kitchenChanges, type WeekChange, type WeekPlan } from "halfloaf/kitchen";
 import { kitchenOfMenu, menuOn, weekChanges } from "halfloaf/kitchen/record";
 import type { CivilDate } from "halfloaf/quantity";
 import type { OpenKitchen } from "../input/openKitchen.ts";
@@ -24,7 +24,7 @@ export async function openAccepted(folder: string, today: CivilDate, terminal: T
     if (menu === undefined) return refuse(tellNoWeekThen(today));
     const rows = { events: kept.events.events, edits: kept.edits.all() };
     const kitchen = kitchenOfMenu(menu, state.menus, rows, tables);
-    const changes = [...weekChanges(state, menu.week, today), ...limitChanges(kitchen, edited)];
+    const changes = [...weekChanges(state, menu.week, today), ...kitchenChanges(kitchen, edited)];
     return { ok: true, value: { week: menu.week, opened: { name: edited.name, kitchen, tables }, changes } };
   });
 }

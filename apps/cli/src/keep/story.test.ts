@@ -117,6 +117,24 @@ test("the plan follows what was told: the accepted week is mended, accepted agai
   expect([set.code, set.printed.replace(/\s+/g, " ")]).toEqual([0, expect.stringContaining("mend mended --accept")]);
   const after = v.parse(MendReport, JSON.parse((await third("mend mended --json")).printed));
   expect(after.week.accounts.budgetMinor).toBe((week.accounts.budgetMinor ?? 0) + 700);
+  // What an eater does not take any more is told at once, and is on no plate of what is left.
+  const last = addDays(FIRST, 6);
+  const plate = after.week.sittings.find(({ date, eaters }) => date === last && eaters.includes("joren"));
+  const [use] = after.week.batches[plate?.batch ?? -1]?.uses ?? [];
+  const joren = kitchen.eaters.find(({ id }: { id: string }) => id === "joren");
+  joren.avoids = { ...joren.avoids, foods: [use?.food] };
+  kitchen.limits = { ...kitchen.limits, budgetMinor: 30_000, tripsPerWeek: 14, energyTolerancePct: 20 };
+  writeFileSync(join(folder, "now.json"), JSON.stringify(kitchen));
+  const told = await third("kitchen --set now.json --kitchen mended");
+  expect(told.printed.replace(/\s+/g, " ")).toMatch(/is not for Joren Pell, as it has: .*mend mended --accept/);
+  const askToday = async () => v.parse(TodayReport, JSON.parse((await third("today --kitchen mended --json")).printed));
+  const { against } = await askToday();
+  expect(against).toContainEqual(expect.objectContaining({ date: last, eater: "joren", foods: [use?.food] }));
+  expect((await third("today --kitchen mended")).printed).toContain("NOT FOR EVERYONE");
+  const safe = v.parse(MendReport, JSON.parse((await third("mend mended --accept --json")).printed));
+  expect(safe.sittings.map(({ why }) => why.kind)).toContain("not-for-eaters");
+  expect((await askToday()).against).toEqual([]);
+  expect((await third("today --kitchen mended")).printed).not.toContain("NOT FOR EVERYONE");
   const late = await runnerIn(folder, addDays(FIRST, 30))("mend mended");
   expect([late.code, late.talked]).toEqual([2, expect.stringContaining("No accepted week holds")]);
 });

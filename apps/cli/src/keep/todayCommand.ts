@@ -1,4 +1,5 @@
-import { budgetOf, type Reminder, remindersOf, type UseUpLine, useUpList } from "halfloaf/kitchen/record";
+import { platesAgainst } from "halfloaf/kitchen";
+import { budgetOf, menuOn, type Reminder, remindersOf, type UseUpLine, useUpList } from "halfloaf/kitchen/record";
 import * as v from "valibot";
 import type { ExitCode } from "../exitCodes.ts";
 import type { Terminal } from "../output/Terminal.ts";
@@ -23,7 +24,8 @@ export function todayCommand(ask: KeepAsk, terminal: Terminal): Promise<ExitCode
 }
 
 function toTodayReport(open: OpenKeep): TodayReport {
-  const { edited, day, stateThen: state, tables } = open;
+  const { edited, kitchen, day, stateThen: state, tables } = open;
+  const menu = menuOn(state, day);
   const reminders = remindersOf(edited, state, tables, day);
   const told = <Kind extends Reminder["kind"]>(kind: Kind) =>
     reminders.filter((one): one is Extract<Reminder, { kind: Kind }> => one.kind === kind);
@@ -44,6 +46,7 @@ function toTodayReport(open: OpenKeep): TodayReport {
       ...(shortPortions !== undefined && { shortPortions }),
       ...(isToCook && { isToCook }),
     })),
+    against: menu === undefined ? [] : platesAgainst(menu.week, kitchen, tables, day, state.plates),
     toBuy,
     lastDay: told("last-day").map(({ line }) => toLine(line)),
     goneOff: told("gone-off").map(({ line }) => toLine(line)),

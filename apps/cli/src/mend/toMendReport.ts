@@ -1,4 +1,4 @@
-import type { ChangedKitchenWeek, WeekChange, WeekPlan } from "halfloaf/kitchen";
+import type { ChangedKitchenWeek, PlateAgainst, WeekChange, WeekPlan } from "halfloaf/kitchen";
 import type { KeepingPrice, ReplanOutcome, SittingChange } from "halfloaf/menu";
 import type { CivilDate } from "halfloaf/quantity";
 import { listOtherWays } from "./listOtherWays.ts";
@@ -15,6 +15,8 @@ export interface Mending {
   readonly today: CivilDate;
   readonly outcome: Planned;
   readonly keeping: KeepingPrice;
+  /** What the old week has on plates for eaters who do not take it. */
+  readonly against: readonly PlateAgainst[];
   readonly week: WeekPlan;
 }
 
@@ -47,11 +49,11 @@ function sumUp({ accounts }: WeekPlan): MendReport["before"] {
   return { paidMinor: tillMinor + faresMinor, wasteMinor, carryOverMinor, handsOnMinutes };
 }
 
-function listDishes({ changed: { stated, week }, changes, outcome }: Mending): Mended[] {
+function listDishes({ changed: { stated, week }, changes, against, outcome }: Mending): Mended[] {
   return outcome.changes.map((change): Mended => {
     const { date, kind, eaters } = stated.sittings[change.sitting] as (typeof stated.sittings)[number];
     const [before, after] = [change.from, change.to].map((dish) => week.problem.dishes[dish]?.id);
-    const why = toReason(change, before, { date, kind, eaters }, changes);
+    const why = toReason(change, before, { date, kind, eaters }, changes, against);
     return { date, kind, eaters: [...eaters], ...(before && { before }), ...(after && { after }), why };
   });
 }
@@ -61,11 +63,16 @@ function toReason(
   before: string | undefined,
   sitting: Pick<Mended, "date" | "kind"> & { readonly eaters: readonly string[] },
   changes: readonly WeekChange[],
+  against: readonly PlateAgainst[],
 ): Mended["why"] {
   if (why.kind === "breaks") return { kind: "breaks", limits: [...new Set(why.faults.map(({ code }) => code))] };
   if (why.kind === "dearer") return { kind: "dearer", byMinor: Math.round(why.byMinor) };
   const isRefused = changes.some((change) => change.kind === "refuse" && change.dish === before);
   if (isRefused) return { kind: "refused" };
+  const isAgainst = against.some(
+    ({ date, kind, eater }) => date === sitting.date && kind === sitting.kind && sitting.eaters.includes(eater),
+  );
+  if (isAgainst) return { kind: "not-for-eaters" };
   const isWanted = changes.some(
     ({ kind, ...change }) =>
       kind === "want" &&

@@ -1,6 +1,7 @@
 import type { LedgerRow } from "@halfloaf/keep";
 import { counted, tellCount, tellDayShort, tellMass, tellMoney, tellNumber, tellPortions } from "@halfloaf/words/en";
-import type { EventOf, LaterPart, RecordEvent } from "halfloaf/kitchen/record";
+import type { LaterPart, PlateAgainst } from "halfloaf/kitchen";
+import type { EventOf, RecordEvent } from "halfloaf/kitchen/record";
 import type { KeepingLimit, WasteReason } from "halfloaf/stores";
 import { harmless } from "../output/harmless.ts";
 import type { Names } from "./Names.ts";
@@ -184,17 +185,25 @@ export function tellNewsOfWeek(count: number, folder: string): string {
   return `${things} otherwise than the accepted week has it: "halfloaf mend ${harmless(folder)} --accept" plans it again.`;
 }
 
-/** Limits that were changed under an accepted week, and how to let what is left of it follow. */
+/** A kitchen that was changed under an accepted week, and how to let what is left of it follow. */
 export function tellBehind(folder: string): string {
-  return `The accepted week was planned with other limits: "halfloaf mend ${harmless(folder)} --accept" plans what is left of it by those of now.`;
+  return `The accepted week was planned before that: "halfloaf mend ${harmless(folder)} --accept" plans what is left of it by the kitchen as it is now.`;
 }
 
+/** A plate of the accepted week that is not for one of those who are to eat it. */
+export function tellAgainst({ date, kind, dish, eater, foods }: PlateAgainst, names: Names): string {
+  const within = foods.map((food) => names.food(food)).join(", ");
+  return `${tellDayShort(date)}, ${kind}: ${names.dish(dish)} is not for ${names.eater(eater)}, as it has: ${within}.`;
+}
+
+/** Said with plates that are not for those who are to eat them. */
+export const AGAINST_CAUTION =
+  'This became known after the week was planned; "halfloaf mend" plans what is left of it by that. The label on the pack and a doctor come first.';
+
 const LATER_NAMES: Readonly<Record<LaterPart, string>> = {
-  eaters: "the eaters",
-  kit: "the kit",
-  sittings: "who sits down when",
-  variety: "the rules of variety",
-  rise: "the rise of prices that the budget stands",
+  eaters: "how much each eats and who is new",
+  kit: "new kit, room for keeping and how much longer it takes with less",
+  sittings: "who comes to more sittings and what is taken along",
 };
 
 /** What was changed under an accepted week that it does not follow. */

@@ -35,6 +35,8 @@ export function tellReason({ why }: Sitting, currency: string): string {
       return "It was refused.";
     case "wanted":
       return "Another dish was wanted.";
+    case "not-for-eaters":
+      return "It is not for all who sit there.";
     case "not-to-be-had":
       return "Its makings can't be had in time, or there is no time or heat for it.";
     case "breaks": {

@@ -44,7 +44,7 @@ export function LimitsPart(): ReactNode {
       <PartForm issues={issues} isSaved={isSaved} onSave={keep}>
         <LimitsFields key={version} limits={draft} currency={currency} onChange={setDraft} />
       </PartForm>
-      <BehindNote limits later="rise" />
+      <BehindNote />
     </Fold>
   );
 }

@@ -98,7 +98,7 @@ export function SittingsPart(): ReactNode {
           <SittingFields sitting={open.sitting} onChange={(sitting) => setOpen({ ...open, sitting })} />
         </PartForm>
       )}
-      <BehindNote limits later="sittings" />
+      <BehindNote later="sittings" />
     </Fold>
   );
 }

@@ -14,7 +14,6 @@ import { RoleNote } from "../sharing/RoleNote.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
 import { useSittingTimes } from "../sheets/useSittingTimes.ts";
 import type { DaysAsked } from "../thinking/stateAsked.ts";
-import { WeekBehind } from "../thinking/WeekBehind.tsx";
 import { useFurther } from "../words/useFurther.ts";
 import { askDays } from "./askDays.ts";
 import type { Planning } from "./Planning.ts";
@@ -24,6 +23,7 @@ import { usePlanning } from "./usePlanning.ts";
 import { Week } from "./Week.tsx";
 import { Wishes } from "./wishes/Wishes.tsx";
 
+const WeekBehind = lazily(() => import("../thinking/WeekBehind.tsx"));
 const WeekSheets = lazily(() => import("../sheets/WeekSheets.tsx"));
 const Choices = lazily(() => import("./Choices.tsx"));
 const Impossible = lazily(() => import("./Impossible.tsx"));
@@ -136,7 +136,11 @@ export default function MenuScreen(): ReactNode {
         </div>
       )}
       {week === undefined && stretch}
-      {!isBusy && toTake === undefined && <WeekBehind />}
+      {!isBusy && toTake === undefined && (
+        <Awaited isQuiet>
+          <WeekBehind />
+        </Awaited>
+      )}
       <PlanningLine planning={planning} currency={view.kitchen.currency} />
       {planning.kind !== "idle" && asked !== undefined && asked.over.length > 0 && (
         <p className="small soft">{further.week.over(asked.over.map((kind) => words.sittings[kind]).join(", "))}</p>

@@ -1,4 +1,4 @@
-import type { LaterPart } from "halfloaf/kitchen/record";
+import type { LaterPart } from "halfloaf/kitchen";
 import type { ReactNode } from "react";
 import { Link } from "wouter";
 import { useFurther } from "../words/useFurther.ts";
@@ -7,18 +7,16 @@ import { useBehind } from "./useBehind.ts";
 interface BehindNoteProps {
   /** What is edited here that a week under way does not follow. */
   readonly later?: LaterPart;
-  /** True where limits are edited here that it can follow. */
-  readonly limits?: boolean;
 }
 
 /** Said where the kitchen is edited, while the week of today goes by what it was before: how to let it follow, or from when on it counts. */
-export function BehindNote({ later, limits = false }: BehindNoteProps): ReactNode {
+export function BehindNote({ later }: BehindNoteProps): ReactNode {
   const { behind } = useFurther("mended").further.mended;
   const since = useBehind();
   if (since === undefined) return null;
   return (
     <>
-      {limits && since.limits.length > 0 && (
+      {since.followed.length > 0 && (
         <p className="small soft">
           {behind.here} <Link href="/menu">{behind.way}</Link>
         </p>

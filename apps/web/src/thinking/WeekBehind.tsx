@@ -1,23 +1,36 @@
-import type { ReactNode } from "react";
+import { platesAgainst } from "halfloaf/kitchen";
+import { type ReactNode, useMemo } from "react";
+import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { Awaited } from "../loading/Awaited.tsx";
 import { lazily } from "../loading/lazily.ts";
-import { useFurther } from "../words/useFurther.ts";
 import { useBehind } from "./useBehind.ts";
 
-const LetFollow = lazily(() => import("./LetFollow.tsx"));
+const BehindTold = lazily(() => import("./BehindTold.tsx"));
 
-/** Where the kitchen was changed after the week of today was accepted, lets what is left of it follow; nothing where it was not. */
-export function WeekBehind(): ReactNode {
-  const { mended } = useFurther("mended").further;
-  const limits = useBehind()?.limits ?? [];
-  if (limits.length === 0) return null;
+/** So many plates are named where there is more to be seen than them. */
+const NEAREST = 3;
+
+interface WeekBehindProps {
+  /** True where it is shown only if there are plates that are not for those who are to eat them, and only the next of these are named. */
+  readonly isUrgentOnly?: boolean;
+}
+
+/**
+ * Where the kitchen was changed after the week of today was accepted, lets what is left of it follow, and names the plates that are
+ * not for those who are to eat them; nothing where the week goes by the kitchen as it is.
+ */
+export default function WeekBehind({ isUrgentOnly = false }: WeekBehindProps): ReactNode {
+  const { view } = useKitchen();
+  const followed = useBehind()?.followed ?? [];
+  const { menu, kitchen, tables, state, day } = view;
+  const against = useMemo(
+    () => (menu === undefined ? [] : platesAgainst(menu.week, kitchen, tables, day, state.plates)),
+    [menu, kitchen, tables, day, state],
+  );
+  if (against.length + (isUrgentOnly ? 0 : followed.length) === 0) return null;
   return (
-    <section className="sheet stack tight" aria-labelledby="behind">
-      <h2 id="behind">{mended.behind.title}</h2>
-      <p>{mended.behind.about}</p>
-      <Awaited>
-        <LetFollow told={JSON.stringify(limits)} keepSame />
-      </Awaited>
-    </section>
+    <Awaited isQuiet>
+      <BehindTold against={against} named={isUrgentOnly ? NEAREST : against.length} told={JSON.stringify(followed)} />
+    </Awaited>
   );
 }

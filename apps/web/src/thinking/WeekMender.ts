@@ -4,7 +4,7 @@ import {
   type ChangedKitchenWeek,
   changeRestored,
   type Kitchen,
-  limitChanges,
+  kitchenChanges,
   type RestoredWeek,
   replanWeek,
   restoreWeek,
@@ -78,7 +78,7 @@ export class WeekMender {
     const { menu, kitchen, tables, restored } = ready.value;
     const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, restored, changes, day);
     const now = this.#open?.kept.kitchen();
-    const limits = now?.ok ? limitChanges(kitchen, now.value.kitchen) : [];
+    const limits = now?.ok ? kitchenChanges(kitchen, now.value.kitchen) : [];
     const followed = followWeek(change, asked, [...known, ...limits]);
     if (!followed.ok) return { kind: "unfit", codes: followed.issues.map(({ code }) => code) };
     const options = { judge: checkPlan, farMoves: FAR_MOVES, ...(!isPatient && { moves: MOVES, wideMoves: 0 }) };

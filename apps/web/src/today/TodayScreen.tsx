@@ -5,6 +5,8 @@ import { tripsDue } from "../buying/tripsDue.ts";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { LongList } from "../kitchen/LongList.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import { cookingsOf } from "../work/cookingsOf.ts";
 import "../kitchen/fields/fields.css";
@@ -14,6 +16,8 @@ import { ToBuy } from "./ToBuy.tsx";
 import { Undo } from "./Undo.tsx";
 import { Untold } from "./Untold.tsx";
 import { UseUp } from "./UseUp.tsx";
+
+const WeekBehind = lazily(() => import("../thinking/WeekBehind.tsx"));
 
 /** What to do next, and what must be used up. */
 export default function TodayScreen(): ReactNode {
@@ -37,6 +41,9 @@ export default function TodayScreen(): ReactNode {
         <h1>{formats.longDay(day)}</h1>
         <Undo />
       </div>
+      <Awaited isQuiet>
+        <WeekBehind isUrgentOnly />
+      </Awaited>
       <div className="stack beside">
         {menu === undefined ? (
           <p className="sheet">

@@ -1,9 +1,9 @@
 export { accountLots, type LotThrough } from "./accountLots.ts";
 export { type ChangedKitchenWeek, changeRestored, changeWeek } from "./changeWeek/changeWeek.ts";
-export { limitChanges } from "./changeWeek/limitRest.ts";
+export { kitchenChanges, type LaterPart } from "./changeWeek/kitchenChanges.ts";
 export { type ReplannedWeek, replanWeek } from "./changeWeek/replanWeek.ts";
 export { onDay, type RestoredWeek, restoreWeek } from "./changeWeek/restoreWeek.ts";
-export type { SittingName, WeekChange } from "./changeWeek/WeekChange.ts";
+export type { KitchenNow, SittingName, WeekChange } from "./changeWeek/WeekChange.ts";
 export { writeWeek } from "./changeWeek/writeWeek.ts";
 export { checkKitchen, parseKitchen } from "./checkKitchen.ts";
 export type {
@@ -69,6 +69,7 @@ export { type Hindrance, hindranceAt } from "./hindranceAt.ts";
 export { Eater, Kit, Kitchen, Limits, WeeklySitting, Worth } from "./kitchen.ts";
 export { leaveOutLate } from "./leaveOutLate.ts";
 export { type ClockTime, leaveOutOver, listOver } from "./leaveOutOver.ts";
+export { type PlateAgainst, platesAgainst } from "./platesAgainst.ts";
 export { PutBy, PuttingBy } from "./putBy.ts";
 export { readWeekPlan } from "./readWeekPlan.ts";
 export { type PortionOfEater, sharePortions } from "./sharePortions.ts";

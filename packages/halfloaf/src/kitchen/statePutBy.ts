@@ -106,7 +106,7 @@ function chooseCooked(dish: Dish, { foods }: PutBy): Map<Making, ChosenFood> {
 }
 
 /** What may be in it: all that is named, and of each other making the food written, unless it is known to be left out. */
-function foodsWithin({ makings }: Dish, { foods }: PutBy): string[] {
+export function foodsWithin({ makings }: Dish, { foods }: Pick<PutBy, "foods">): string[] {
   const written = makings.flatMap((making) => {
     const named = [making, ...making.alternatives].find(({ food }) => foods.includes(food));
     return named === undefined && making.optional && foods.length > 0 ? [] : [(named ?? making).food];

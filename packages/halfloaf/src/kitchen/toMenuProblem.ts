@@ -6,7 +6,7 @@ import { keepsUntil, type Lot } from "../stores/index.ts";
 import { type DatedSitting, datedSittings, orderInDay, type SittingKind } from "./datedSittings.ts";
 import { type EaterShare, eaterShares } from "./eaterShares.ts";
 import type { FittedDish, Unfit } from "./fitDish.ts";
-import { fitDishes } from "./fitDishes.ts";
+import { fitDishes, type KeptFitting } from "./fitDishes.ts";
 import type { KeptCooking } from "./keptWays.ts";
 import type { Kitchen } from "./kitchen.ts";
 import { leaveOutLate } from "./leaveOutLate.ts";
@@ -61,6 +61,7 @@ export function toMenuProblem(kitchen: Kitchen, tables: Tables, from: CivilDate,
 /**
  * The days of a kept week, so that it can be read: the ways in which its cookings took their makings are there too, and all
  * that may have been begun before the first day. Once it is read, `leaveOutLate` leaves out what it does not have of that.
+ * `fitting` has the dishes stand besides where the week had them, and for eaters as they have become.
  */
 export function stateKept(
   kitchen: Kitchen,
@@ -70,8 +71,9 @@ export function stateKept(
     days,
     batches,
   }: { readonly from: CivilDate; readonly days: number; readonly batches: readonly KeptCooking[] },
+  fitting: Omit<KeptFitting, "cooked"> = {},
 ): KitchenProblem {
-  return stateDays(kitchen, tables, from, days, batches);
+  return stateDays(kitchen, tables, from, days, { cooked: batches, ...fitting });
 }
 
 function stateDays(
@@ -79,7 +81,7 @@ function stateDays(
   tables: Tables,
   from: CivilDate,
   days: number,
-  kept: readonly KeptCooking[] = [],
+  kept?: KeptFitting,
 ): KitchenProblem {
   const sittings = withBoxes(kitchen, datedSittings(kitchen, from, days));
   const shares = eaterShares(kitchen, sittings, days);

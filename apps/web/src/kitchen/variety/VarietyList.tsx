@@ -29,7 +29,7 @@ export default function VarietyList(): ReactNode {
         fromDraft={fromRuleDraft}
         fields={(rule, onChange) => <RuleFields rule={rule} onChange={onChange} />}
       />
-      <BehindNote later="variety" />
+      <BehindNote />
     </>
   );
 }

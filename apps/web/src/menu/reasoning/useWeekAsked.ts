@@ -1,4 +1,4 @@
-import { limitChanges, type WeekPlan } from "halfloaf/kitchen";
+import { kitchenChanges, type WeekPlan } from "halfloaf/kitchen";
 import { weekChanges } from "halfloaf/kitchen/record";
 import { useCallback, useState } from "react";
 import { useDevice, useKitchen } from "../../kitchen/KitchenProvider.tsx";
@@ -22,7 +22,7 @@ export function useWeekAsked(week: WeekPlan): { readonly toAsked: () => Promise<
     setThen(JSON.stringify(then) !== JSON.stringify(now));
     // A week planned anew for the same days is of the kitchen as it is now.
     const kitchens = week === menu?.week ? [then] : [then, now];
-    return { week, kitchens, known: [...weekChanges(state, week, day), ...limitChanges(then, now)] };
+    return { week, kitchens, known: [...weekChanges(state, week, day), ...kitchenChanges(then, now)] };
   }, [menu, week, open, now, state, day]);
   return { toAsked, isThen };
 }

@@ -2,7 +2,7 @@ import { loadDemoKitchens, loadStarterTables } from "@halfloaf/data";
 import {
   changeWeek,
   type Kitchen,
-  limitChanges,
+  kitchenChanges,
   parseKitchen,
   parseTables,
   restoreWeek,
@@ -39,7 +39,7 @@ const stage = { kitchen, tables: tables.value, before: before.value };
 const day = addDays(week.from, 3);
 
 const ask = (now: Kitchen, asked: readonly WeekChange[] = []) => {
-  const known = limitChanges(kitchen, now);
+  const known = kitchenChanges(kitchen, now);
   return whyNone(stage, { week, kitchens: [kitchen], known }, { asked, now, day, moves: 250 });
 };
 
@@ -59,7 +59,7 @@ const turn = (now: Kitchen, { knobs }: WayOut): Kitchen => ({
 /** What the judge finds wrong with the week that shows that a way is enough, in the kitchen set so. */
 const faultsOf = ({ week: shown }: WayOut, now: Kitchen, asked: readonly WeekChange[] = []) => {
   if (shown === undefined) throw new Error("no week shows it");
-  const changes = [...asked, ...limitChanges(kitchen, now)];
+  const changes = [...asked, ...kitchenChanges(kitchen, now)];
   const changed = changeWeek(kitchen, tableSet, shown, changes, day);
   if (!changed.ok) throw new Error(JSON.stringify(changed.issues));
   return checkPlan(changed.value.week.problem, changed.value.week.plan).faults;

@@ -1,8 +1,8 @@
 import {
   type ChangedKitchenWeek,
   changeRestored,
-  type Kitchen,
-  limitChanges,
+  type KitchenNow,
+  kitchenChanges,
   replanWeek,
   stateTogether,
   type WeekChange,
@@ -44,11 +44,11 @@ export function whyNone(
 ): ImpossibleTold | undefined {
   const { kitchen, tables, before } = stage;
   const today = day > week.from ? day : week.from;
-  const others = known.filter(({ kind }) => kind !== "limits");
-  const change = (of: Pick<Kitchen, "limits" | "sittings">) =>
+  const others = known.filter(({ kind }) => kind !== "kitchen");
+  const change = (of: KitchenNow) =>
     followWeek((changes) => changeRestored(kitchen, tables, before, changes, today), asked, [
       ...others,
-      ...limitChanges(kitchen, of),
+      ...kitchenChanges(kitchen, of),
     ]);
   const wish = { seed: SEED, ...(moves !== undefined && { moves }) };
   const followed = change(now);

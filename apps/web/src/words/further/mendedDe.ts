@@ -29,12 +29,23 @@ export const mendedDe: typeof mendedEn = {
         "Dieser Speiseplan ist von vorher. Was von ihm übrig ist, kann folgen; was vorbei ist, bleibt, wie es war.",
       here: "Der Speiseplan dieser Tage ist von vorher.",
       way: "Unter Speiseplan folgen lassen",
+      against: {
+        title: "Nicht für alle am Tisch",
+        plate: (when, dish, eater, foods) => `${when}: ${dish} ist nichts für ${eater}, denn darin ist: ${foods}.`,
+        more: (count) =>
+          counted(count, {
+            one: "Ein weiterer Teller ist es auch nicht.",
+            other: `${count} weitere Teller sind es auch nicht.`,
+          }),
+        about:
+          "Das wurde erst nach dem Planen bekannt. Niemand soll essen, was ihm schadet: Packungsetikett und Arzt gehen vor.",
+      },
       later: {
-        eaters: "Das gilt ab dem nächsten Speiseplan. Wer in diesen Tagen kommt oder wegbleibt, sag es unter Heute.",
-        kit: "Das gilt ab dem nächsten Speiseplan; der dieser Tage ist mit der Ausstattung von vorher geplant.",
-        sittings: "Wer wann isst, gilt ab dem nächsten Speiseplan; Minuten kann auch der dieser Tage folgen.",
-        variety: "Das gilt ab dem nächsten Speiseplan; der dieser Tage ist von vorher.",
-        rise: "Um wie viel Preise steigen dürfen, gilt ab dem nächsten Speiseplan.",
+        eaters:
+          "Wie viel jemand isst und wer neu dabei ist, gilt ab dem nächsten Speiseplan. Für diese Tage sag Gäste unter Heute.",
+        kit: "Was neu ist, wie viel Platz zum Lagern ist und wie viel länger es mit weniger dauert, gilt ab dem nächsten Speiseplan.",
+        sittings:
+          "Wer öfter mitisst und was mitgenommen wird, gilt ab dem nächsten Speiseplan. Für diese Tage sag Gäste unter Heute.",
       },
     },
   },

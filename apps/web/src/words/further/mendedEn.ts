@@ -15,7 +15,7 @@ export const mendedEn = {
     otherDishes: (count: number) => counted(count, { one: "One dish changes:", other: `${count} dishes change:` }),
     insteadOf: (dish: string) => `instead of ${dish}`,
     dearer: (money: string) => `keeping that would cost ${money} more`,
-    why: { "not-offered": "that can't be made any more", breaks: "that would break a limit" },
+    why: { "not-offered": "that is not possible any more", breaks: "that would break a limit" },
     more: (count: number, pack: string) => `+ ${count} × ${pack}`,
     fewer: (count: number, pack: string) => `− ${count} × ${pack}`,
     tills: (after: string, before: string) => `All tills of the week: ${after} instead of ${before}.`,
@@ -26,14 +26,21 @@ export const mendedEn = {
       about: "This menu was planned before that. What is left of it can follow; what is over stays as it was.",
       here: "The menu of these days was planned before that.",
       way: "Let it follow, under Menu",
+      against: {
+        title: "Not for everyone at the table",
+        plate: (when: string, dish: string, eater: string, foods: string) =>
+          `${when}: ${dish} is not for ${eater}, as it has: ${foods}.`,
+        more: (count: number) =>
+          counted(count, { one: "One more plate is not.", other: `${count} more plates are not.` }),
+        about:
+          "This became known after the menu was planned. Nobody should eat what harms them: the label on the pack and a doctor come first.",
+      },
       later: {
         eaters:
-          "This counts from the next menu that is planned. In the one of these days tell guests, and who stays away, under Today.",
-        kit: "This counts from the next menu that is planned; the one of these days was planned with the kit of before.",
+          "How much somebody eats, and who is new, counts from the next menu that is planned. In the one of these days tell guests under Today.",
+        kit: "What is new, room for keeping, and how much longer it takes with less counts from the next menu that is planned.",
         sittings:
-          "Who sits down when counts from the next menu that is planned; minutes can be followed in the one of these days.",
-        variety: "This counts from the next menu that is planned; the one of these days was planned before.",
-        rise: "By how much prices may rise counts from the next menu that is planned.",
+          "Who comes to more sittings, and what is taken along, counts from the next menu that is planned. In the one of these days tell guests under Today.",
       },
     },
   },

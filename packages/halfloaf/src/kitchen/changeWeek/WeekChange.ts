@@ -10,12 +10,15 @@ export interface SittingName {
   readonly eater?: string;
 }
 
+/** Of a kitchen what a week under way can follow. */
+export type KitchenNow = Pick<Kitchen, "eaters" | "foods" | "kit" | "limits" | "sittings">;
+
 /** One thing that came out otherwise than a week's plan took it to be, by ids and dates. */
 export type WeekChange =
   /** The dish is not wanted any more these days. */
   | { readonly kind: "refuse"; readonly dish: string }
-  /** This dish is wanted at the sitting. */
-  | { readonly kind: "want"; readonly at: SittingName; readonly dish: string }
+  /** This dish is wanted at the sitting; with `done` it is cooked already, or eaten. */
+  | { readonly kind: "want"; readonly at: SittingName; readonly dish: string; readonly done?: "cooked" | "eaten" }
   /** The pack was seen at another price, in minor units, which holds from today on. */
   | { readonly kind: "price"; readonly pack: string; readonly priceMinor: number }
   /** The pack is not to be had from today on. */
@@ -31,8 +34,8 @@ export type WeekChange =
   | { readonly kind: "came"; readonly stock: Lot; readonly paidMinor: number; readonly planned?: string }
   /** A trip was made that day that the week has not, to that shop where it was said, which leaves one less of the most trips. */
   | { readonly kind: "went"; readonly date: CivilDate; readonly shop?: string }
-  /** Minutes, budget, most trips, energy tolerance and numbers of variety of the kitchen as they are now, which the rest of the week goes by from today on. */
-  | { readonly kind: "limits"; readonly now: Pick<Kitchen, "limits" | "sittings"> }
+  /** Eaters, sittings, kit, limits and own foods of the kitchen as they are now, which the rest of the week goes by from today on, as far as it can. */
+  | { readonly kind: "kitchen"; readonly now: KitchenNow }
   /** The packs of this lot's kind, by its id in the week, are bought already on today's trip: they stay. */
   | { readonly kind: "bought"; readonly lot: string }
   /** A lot at hand, by its id in the week, can't be eaten any more: all that is left, so many grams, or from the day after one on. */

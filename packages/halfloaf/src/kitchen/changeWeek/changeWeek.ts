@@ -1,17 +1,20 @@
-import { type ChangedWeek, changeProblem, type UnfitReason } from "../../menu/index.ts";
+import { type ChangedWeek, changeProblem, type MenuChange, type UnfitReason } from "../../menu/index.ts";
 import { addDays, type CivilDate, daysBetween, type Issue, type Parsed } from "../../quantity/index.ts";
 import type { DatedSitting } from "../datedSittings.ts";
 import type { Kitchen } from "../kitchen.ts";
 import type { Tables } from "../tables.ts";
 import type { KitchenProblem } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
+import { barPlates } from "./barPlates.ts";
 import { holdEarly, listCome, withBesides } from "./comeBesides.ts";
+import { haveSameTaste, nowOf } from "./kitchenChanges.ts";
+import { leaveTable } from "./leaveTable.ts";
 import { excuseEnergy, limitRest } from "./limitRest.ts";
 import { repricePacks } from "./repricePacks.ts";
 import { onDay, type RestoredWeek, restoreWeek, weekIssue } from "./restoreWeek.ts";
 import { reseat, weighSittings } from "./Seats.ts";
 import { findSittings, toMenuChanges } from "./toMenuChanges.ts";
-import type { WeekChange } from "./WeekChange.ts";
+import type { KitchenNow, WeekChange } from "./WeekChange.ts";
 
 /** A kept week after changes: to be planned again, and then to be written down with `stated`. */
 export interface ChangedKitchenWeek {
@@ -39,14 +42,14 @@ export function changeWeek(
   if (today < week.from || today > last)
     return { ok: false, issues: [weekIssue("day-outside", ["today"], `a day from ${week.from} to ${last}`, today)] };
   const { come } = listCome(changes, tables);
-  const restored = restoreWeek(kitchen, tables, withBesides(week, come));
+  const restored = restoreWeek(kitchen, tables, withBesides(week, come), nowOf(changes));
   if (!restored.ok) return restored;
   return changeRestored(kitchen, tables, restored.value, changes, today);
 }
 
 /**
  * The same for a week that is restored already, which takes most of the time; `today` is one of its days. Where something came
- * besides that it does not know of, it is restored anew, since new stock may make other dishes possible.
+ * besides that it does not know of, or its eaters take other foods now, it is restored anew, since other dishes may be possible then.
  */
 export function changeRestored(
   kitchen: Kitchen,
@@ -57,27 +60,52 @@ export function changeRestored(
 ): Parsed<ChangedKitchenWeek> {
   const { come, issues } = listCome(changes, tables);
   if (issues.length > 0) return { ok: false, issues };
-  const week = withBesides(restored.week, come);
-  const known: Parsed<RestoredWeek> =
-    week === restored.week ? { ok: true, value: restored } : restoreWeek(kitchen, tables, week);
+  const now = nowOf(changes);
+  const known = restoreAnew(kitchen, tables, restored, withBesides(restored.week, come), now);
   if (!known.ok) return known;
   const before = onDay(known.value, kitchen, today);
-  const asked = toMenuChanges(kitchen, tables, before, changes);
+  const all = now === undefined ? changes : [...changes, ...leaveTable(before, now, changes, today)];
+  const asked = toMenuChanges(kitchen, tables, before, all);
   if (!asked.ok) return asked;
   const day = daysBetween(before.stated.from, today);
-  const list = asked.value.flatMap(({ menu }) => menu);
   const energyWeight = weighSittings(kitchen, before.stated.sittings);
-  const problem = limitRest(kitchen, before, changes, today);
-  const outcome = changeProblem(problem, before.plan, list, { today: day, energyWeight });
+  const limited = limitRest(kitchen, tables, before, changes, today);
+  const barred = barPlates(kitchen, tables, { stated: limited, plan: before.plan }, { now, changes, today });
+  const menuChanges = asked.value.flatMap(({ menu, at }) =>
+    menu.flatMap((each) => (isSettled(each, all[at], barred.settled) ? [] : [{ each, at }])),
+  );
+  const list = menuChanges.map(({ each }) => each);
+  const outcome = changeProblem(barred.stated.problem, barred.plan, list, { today: day, energyWeight });
   if (!outcome.ok) {
-    const owner = asked.value.flatMap(({ menu, at }) => menu.map(() => at));
-    return { ok: false, issues: outcome.unfit.map(({ at, reason }) => toIssue(owner[at] as number, reason)) };
+    const toOwner = (at: number): number => (menuChanges[at] as (typeof menuChanges)[number]).at;
+    return { ok: false, issues: outcome.unfit.map(({ at, reason }) => toIssue(toOwner(at), reason)) };
   }
   const value = { ...outcome.value, problem: excuseEnergy(outcome.value.problem, day) };
-  const losses = [...before.losses, ...value.losses];
-  const stated = restate(kitchen, before, value, changes, today);
+  const losses = [...before.losses, ...barred.losses, ...value.losses];
+  const stated = restate(kitchen, barred.stated, value, all, today);
   const held = holdEarly(before.week, stated, value.plan, today);
   return { ok: true, value: { before, stated, week: { ...value, losses, held, hasMore: come.length > 0 } } };
+}
+
+/** True for a dish that is told as done where that is known already, or where it is not to be eaten after all. */
+function isSettled(menu: MenuChange, change: WeekChange | undefined, settled: ReadonlySet<number>): boolean {
+  return menu.kind === "wish" && change?.kind === "want" && change.done !== undefined && settled.has(menu.sitting);
+}
+
+/** The week as it was restored, or anew where it is another one now, or is to have other dishes or another rise of prices. */
+function restoreAnew(
+  kitchen: Kitchen,
+  tables: Tables,
+  restored: RestoredWeek,
+  week: WeekPlan,
+  now: KitchenNow | undefined,
+): Parsed<RestoredWeek> {
+  const isNow =
+    now === undefined ||
+    (haveSameTaste((restored.now ?? kitchen).eaters, now.eaters) &&
+      now.limits.standRisePct === restored.stated.standRisePct);
+  if (isNow && week === restored.week) return { ok: true, value: restored };
+  return restoreWeek(kitchen, tables, week, now);
 }
 
 function toIssue(at: number, reason: UnfitReason): Issue {
@@ -95,7 +123,7 @@ const EXPECTED: Readonly<Record<UnfitReason, string>> = {
 /** The kitchen's side of a changed problem: who sits where, and what packs now cost. */
 function restate(
   kitchen: Kitchen,
-  { stated }: RestoredWeek,
+  stated: KitchenProblem,
   { problem, sittingBefore, packBefore }: ChangedWeek,
   changes: readonly WeekChange[],
   today: CivilDate,

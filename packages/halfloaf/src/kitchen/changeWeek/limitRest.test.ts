@@ -6,7 +6,7 @@ import type { Kitchen } from "../kitchen.ts";
 import { planAccepted, tables } from "../record/acceptedWeek.testing.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { changeWeek } from "./changeWeek.ts";
-import { limitChanges } from "./limitRest.ts";
+import { kitchenChanges } from "./kitchenChanges.ts";
 import { writeWeek } from "./writeWeek.ts";
 
 const { kitchen, week } = planAccepted();
@@ -24,8 +24,8 @@ const minutesWith = (others: ReadonlyMap<CivilDate, number>): number[] => {
 };
 
 function change(limits: Partial<Kitchen["limits"]>, on: CivilDate = today, sittings = kitchen.sittings) {
-  const now = { limits: { ...kitchen.limits, ...limits }, sittings };
-  const changed = changeWeek(kitchen, tables, week, limitChanges(kitchen, now), on);
+  const now = { ...kitchen, limits: { ...kitchen.limits, ...limits }, sittings };
+  const changed = changeWeek(kitchen, tables, week, kitchenChanges(kitchen, now), on);
   if (!changed.ok) throw new Error(JSON.stringify(changed.issues));
   return changed.value;
 }
@@ -40,8 +40,8 @@ const onlyCooked = ({ week: { problem, plan, today: day } }: ReturnType<typeof c
 
 describe("limits that were changed after a week was accepted", () => {
   test("are no change where they are as they were", () => {
-    expect(limitChanges(kitchen, structuredClone(kitchen))).toEqual([]);
-    expect(limitChanges(kitchen, { ...kitchen, limits: { ...kitchen.limits, tripsPerWeek: 9 } })).toHaveLength(1);
+    expect(kitchenChanges(kitchen, structuredClone(kitchen))).toEqual([]);
+    expect(kitchenChanges(kitchen, { ...kitchen, limits: { ...kitchen.limits, tripsPerWeek: 9 } })).toHaveLength(1);
   });
 
   test("hold for what is left of the week, and what is over stays as it was however many minutes it took", () => {
@@ -76,7 +76,7 @@ describe("limits that were changed after a week was accepted", () => {
       maxTrips: 5,
     });
     const { budgetMinor: _, ...unbound } = kitchen.limits;
-    const free = changeWeek(kitchen, tables, week, limitChanges(kitchen, { ...kitchen, limits: unbound }), today);
+    const free = changeWeek(kitchen, tables, week, kitchenChanges(kitchen, { ...kitchen, limits: unbound }), today);
     expect(free.ok && free.value.week.problem.limits).not.toHaveProperty("budgetMinor");
     const over = week.trips.filter(({ date }) => date < today);
     const least = limits(change({ budgetMinor: 0, tripsPerWeek: 1 }));
@@ -109,6 +109,20 @@ describe("limits that were changed after a week was accepted", () => {
     }
   });
 
+  test("take the rules of variety as they are now, but for what is cooked already, and the rise that the budget stands", () => {
+    const variety: Kitchen["limits"]["variety"] = [{ by: "dish", daysApart: 3 }];
+    const ruled = change({ variety, standRisePct: 20 }, days.at(-1));
+    const { problem, plan } = ruled.week;
+    expect(ruled.stated.wishes).toHaveLength(problem.wishes?.length ?? 0);
+    expect(ruled.stated.wishes.map(({ path }) => path[0])).toContain("limits");
+    expect(checkPlan(problem, onlyCooked(ruled)).faults.filter(({ code }) => code === "wish")).toEqual([]);
+    const first = change({ variety }, week.from);
+    expect(first.week.problem.wishes?.every(({ most }) => most === undefined || most <= 1)).toBe(true);
+    expect(change({ variety: [] }, week.from).stated.wishes.filter(({ path }) => path[0] === "limits")).toEqual([]);
+    expect(problem.packs.some(({ highMinor }) => highMinor !== undefined)).toBe(true);
+    expect(plan.purchases.length).toBeGreaterThan(0);
+  });
+
   test("leave the room for keeping and the pot as they were", () => {
     const limits = (set: Partial<Kitchen["limits"]>) => change(set).week.problem.limits;
     const [then, now] = [limits({}), limits({ mainMax: 9 })];
@@ -117,12 +131,14 @@ describe("limits that were changed after a week was accepted", () => {
   });
 
   test("give each sitting to come the minutes that it has now", () => {
-    const sittings = kitchen.sittings.map((sitting) => ({ ...sitting, minutes: sitting.minutes + 7 }));
+    const sittings = kitchen.sittings.map((sitting) => ({ ...sitting, minutes: sitting.minutes + 7, heat: false }));
     const [then, now] = [change({}), change({}, today, sittings)];
     const differ = now.stated.sittings.map(({ date, putBy }, k) => {
       const minutes = [then, now].map(({ week: { problem } }) => problem.sittings[k]?.minutes ?? 0) as [number, number];
       return [date < today || putBy ? 0 : 7, minutes[1] - minutes[0]];
     });
     for (const [expected, seen] of differ) expect(seen).toBe(expected);
+    const warm = now.stated.sittings.filter(({ putBy, heat }) => !putBy && heat);
+    expect(warm).toEqual([]);
   });
 });

@@ -12,8 +12,10 @@ import type { Tables } from "../tables.ts";
 import { type KitchenProblem, stateKept } from "../toMenuProblem.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { payBesides } from "./comeBesides.ts";
+import { isGuest } from "./isGuest.ts";
 import { repricePacks } from "./repricePacks.ts";
 import { leaveSeats, NO_PLAN, reseat, type Seats, setPlates, toSeats, withoutSittings } from "./Seats.ts";
+import type { KitchenNow } from "./WeekChange.ts";
 
 /** A kept week stated anew as it was when it was written, with what earlier changes made of it. */
 export interface RestoredWeek extends Seats {
@@ -22,7 +24,12 @@ export interface RestoredWeek extends Seats {
   readonly plan: MenuPlan;
   /** What the file says was thrown away before its time. */
   readonly losses: readonly Loss[];
+  /** The kitchen as it is now, where it is stated for that as well. */
+  readonly now?: RestoredFor;
 }
+
+/** Of a kitchen as it is now what a week is stated for as well, so that it can follow. */
+export type RestoredFor = Pick<KitchenNow, "eaters" | "limits">;
 
 const DUST_G = 1e-3;
 
@@ -30,14 +37,22 @@ const DUST_G = 1e-3;
  * States the days of a kept week as a problem again: those who were away stay away, guests sit where they sat, prices
  * that were paid or expected are those of the file, what came besides is there, what went off is gone; what it cooks at once takes the minutes of its order
  * of work. All else is as the kitchen now says, and what would have to be begun before the first day stands only where the
- * file has it. Every place where the file does not fit the kitchen is an issue with its path
+ * file has it. What the file has on a plate stands there whatever its eaters take, as that may have become known later: `barPlates`
+ * takes it off what is left. With `now` there are dishes for its eaters, too, and the budget stands the rise of its limits. Every place where the file does not fit the kitchen is an issue with its path
  * in the file.
  */
-export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan): Parsed<RestoredWeek> {
+export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan, now?: RestoredFor): Parsed<RestoredWeek> {
   const strangers = [...findStrangers(kitchen, week), ...findStrangeFoods(tables, week)];
   if (strangers.length > 0) return { ok: false, issues: strangers };
-  const asked = withStandRise(stockBesides(kitchen, week), week.accounts.risen?.pct ?? 0);
-  const fresh = stateKept(asked, tables, week);
+  const asked = withStandRise(stockBesides(kitchen, week), now?.limits.standRisePct ?? week.accounts.risen?.pct ?? 0);
+  const fresh = stateKept(asked, tables, week, {
+    servedAt: ({ date, kind }) =>
+      week.sittings.flatMap((each) => {
+        const batch = each.date === date && each.kind === kind ? week.batches[each.batch] : undefined;
+        return batch ?? [];
+      }),
+    ...(now !== undefined && { eatersNow: now.eaters }),
+  });
   const seats = restoreSeats(kitchen, week, toSeats(fresh));
   const stated = restorePrices(kitchen, week, seats.stated);
   const read = readWeekPlan(week, stated);
@@ -47,7 +62,11 @@ export function restoreWeek(kitchen: Kitchen, tables: Tables, week: WeekPlan): P
   const problem = payBesides(timed.problem, read.value, week);
   return {
     ok: true,
-    value: onDay({ ...seats, stated: { ...timed, problem }, plan: read.value, losses, week }, asked, week.from),
+    value: onDay(
+      { ...seats, stated: { ...timed, problem }, plan: read.value, losses, week, ...(now !== undefined && { now }) },
+      asked,
+      week.from,
+    ),
   };
 }
 
@@ -61,7 +80,7 @@ function findStrangers(kitchen: Kitchen, week: WeekPlan): Issue[] {
   const known = new Set(kitchen.eaters.map(({ id }) => id));
   return week.sittings.flatMap(({ eaters }, at) =>
     eaters.flatMap((id, i) =>
-      known.has(id) || /^guest-\d+$/.test(id)
+      known.has(id) || isGuest(id)
         ? []
         : [weekIssue("eater-unknown", ["sittings", at, "eaters", i], "an eater of the kitchen", id)],
     ),

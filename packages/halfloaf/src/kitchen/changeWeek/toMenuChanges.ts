@@ -52,8 +52,8 @@ function translate(change: WeekChange, context: Context): readonly MenuChange[] 
     }
     case "came":
     case "went":
-    case "limits":
-      // The stated week has the first among its lots already, and the others in its limits.
+    case "kitchen":
+      // The stated week has the first among its lots already, and the others in its limits and dishes.
       return [];
     case "want":
       return wish(change, context);

@@ -1,4 +1,4 @@
-import { limitChanges } from "../changeWeek/limitRest.ts";
+import { kitchenChanges, type LaterPart, listLater } from "../changeWeek/kitchenChanges.ts";
 import type { WeekChange } from "../changeWeek/WeekChange.ts";
 import { compareWritten } from "./compareEvents.ts";
 import { EditLog } from "./EditLog.ts";
@@ -6,18 +6,15 @@ import type { RecordRows } from "./kitchenOfMenu.ts";
 import type { EditedKitchen } from "./kitchenRecord.ts";
 import type { AcceptedMenu } from "./recordState.ts";
 
-/** Parts of a kitchen that a week under way does not follow: they count from the next week that is planned afresh. */
-export type LaterPart = "eaters" | "kit" | "sittings" | "variety" | "rise";
-
 /** What was edited of a kitchen after a week was accepted. */
 export interface ChangedSince {
-  /** The limits that what is left of the week can follow; empty where they are as they were. */
-  readonly limits: readonly WeekChange[];
+  /** What of it the rest of the week can follow; empty where that is as it was. */
+  readonly followed: readonly WeekChange[];
   /** What else was edited that a plan goes by; it waits for the next week. */
   readonly later: readonly LaterPart[];
 }
 
-const NOTHING: ChangedSince = { limits: [], later: [] };
+const NOTHING: ChangedSince = { followed: [], later: [] };
 
 /**
  * What was edited of a kitchen after a week was accepted. It looks at edits alone, so that it may be asked for at every sight of a
@@ -35,19 +32,5 @@ export function changedSince(
   const read = log.kitchen();
   if (!read.ok) return NOTHING;
   const then = read.value.kitchen;
-  const [before, after] = [partsOf(then), partsOf(now)];
-  const later = LATER_PARTS.filter((part) => before[part] !== after[part]);
-  return { limits: limitChanges(then, now), later };
-}
-
-const LATER_PARTS: readonly LaterPart[] = ["eaters", "kit", "sittings", "variety", "rise"];
-
-function partsOf({ eaters, kit, sittings, limits }: EditedKitchen): Record<LaterPart, string> {
-  return {
-    eaters: JSON.stringify(eaters),
-    kit: JSON.stringify(kit),
-    sittings: JSON.stringify(sittings.map(({ minutes: _, ...seats }) => seats)),
-    variety: JSON.stringify(limits.variety),
-    rise: JSON.stringify(limits.standRisePct),
-  };
+  return { followed: kitchenChanges(then, now), later: listLater(then, now) };
 }

@@ -25,7 +25,7 @@ export { type Count, type CountDifference, type StocktakeWritten, stocktake } fr
 export { throwAway } from "./act/throwAway.ts";
 export { type ShoppingDone, type TickedPacks, tickPacks } from "./act/tickPacks.ts";
 export { toCookWish } from "./act/toCookWish.ts";
-export { type ChangedSince, changedSince, type LaterPart } from "./changedSince.ts";
+export { type ChangedSince, changedSince } from "./changedSince.ts";
 export { compareEvents, compareWritten } from "./compareEvents.ts";
 export { EditLog, type KitchenAsEdited, type PassedOver } from "./EditLog.ts";
 export { Edit, editsBetween, fromThings, parseEdit, type Thing, toThings } from "./edit.ts";

@@ -240,8 +240,15 @@ describe("what is done today", () => {
     const { date, kind, dish } = batch;
     const rest = { portions: 1, portionG: 300, keeps: { fridgeDays: 1 }, uses: [], sitting: kind };
     const state = stateOf({ kind: "cooked", on: date, lot: "done", dish, ...rest });
-    expect(weekChanges(state, week, date)).toEqual([{ kind: "want", at: { date, kind }, dish }]);
+    const wanted = { kind: "want" as const, at: { date, kind }, dish };
+    expect(weekChanges(state, week, date)).toEqual([{ ...wanted, done: "cooked" }]);
     expect(weekChanges(state, week, addDays(date, 1))).toEqual([]);
+    const plates = [{ lot: "done", massG: 300 }];
+    const eaten = stateOf(
+      { kind: "cooked", on: date, lot: "done", dish, ...rest },
+      { kind: "eaten", on: date, sitting: kind, plates },
+    );
+    expect(weekChanges(eaten, week, date)).toEqual([{ ...wanted, done: "eaten" }]);
   });
 });
 

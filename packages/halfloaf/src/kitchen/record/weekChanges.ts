@@ -1,5 +1,6 @@
 import { addDays, type CivilDate } from "../../quantity/index.ts";
 import { MASS_TOLERANCE_G } from "../../stores/index.ts";
+import { isGuest } from "../changeWeek/isGuest.ts";
 import type { WeekChange } from "../changeWeek/WeekChange.ts";
 import { lotsOfLine } from "../lotsOfLine.ts";
 import type { WeekPlan } from "../weekPlan.ts";
@@ -31,18 +32,21 @@ export function weekChanges(state: RecordState, week: WeekPlan, today: CivilDate
   ];
 }
 
+type Done = Partial<Pick<RecordState["plates"][number], "on" | "sitting" | "dish">>;
+
 /** Dishes of today that are cooked or eaten, and the packs of today that came home as planned, all of a kind. */
 function doneToday(
   { cookings, plates, planned, sittings }: RecordState,
   week: WeekPlan,
   today: CivilDate,
 ): WeekChange[] {
-  const done = [...cookings.values(), ...plates].filter(({ on }) => on === today);
-  const isDone = (dish: string, kind: string): boolean =>
-    done.some((each) => each.sitting === kind && each.dish === dish);
+  const isAmong = (list: readonly Done[], dish: string, kind: string): boolean =>
+    list.some((each) => each.on === today && each.sitting === kind && each.dish === dish);
   const dishes = week.sittings.flatMap(({ date, kind, dish }): WeekChange[] => {
-    const isLeft = date !== today || sittings.get(keyOfSitting(date, kind))?.allAway === true || !isDone(dish, kind);
-    return isLeft ? [] : [{ kind: "want", at: { date, kind }, dish }];
+    const isEaten = isAmong(plates, dish, kind);
+    const isLeft = !isEaten && !isAmong([...cookings.values()], dish, kind);
+    if (date !== today || sittings.get(keyOfSitting(date, kind))?.allAway === true || isLeft) return [];
+    return [{ kind: "want", at: { date, kind }, dish, done: isEaten ? "eaten" : "cooked" }];
   });
   const trips = week.trips.filter(({ date }) => date === today);
   const packs = trips.flatMap(({ lines }) =>
@@ -75,7 +79,7 @@ function sittingChanges({ sittings }: RecordState, week: WeekPlan, today: CivilD
     const skips = allAway
       ? [{ kind: "skip" as const, at }]
       : gone.map((eater) => ({ kind: "skip" as const, at: { ...at, eater } }));
-    const sitsHere = planned.flatMap(({ eaters }) => eaters).filter((eater) => !/^guest-\d+$/.test(eater));
+    const sitsHere = planned.flatMap(({ eaters }) => eaters).filter((eater) => !isGuest(eater));
     const seated = planned.flatMap(({ eaters }) => eaters).length - sitsHere.length;
     const more = guestPortions - seated;
     return more > 0 ? [...skips, { kind: "guest", at, portions: more }] : skips;

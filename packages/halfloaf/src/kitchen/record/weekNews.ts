@@ -18,8 +18,8 @@ export interface LotInDanger {
   readonly batches: readonly Batch[];
 }
 
-/** A change that is news: what was done, and limits that somebody set, are none. */
-export type WeekNews = Exclude<WeekChange, { kind: "bought" | "want" | "went" | "limits" }>;
+/** A change that is news: what was done, and a kitchen that somebody edited, are none. */
+export type WeekNews = Exclude<WeekChange, { kind: "bought" | "want" | "went" | "kitchen" }>;
 
 /**
  * Of `weekChanges` what an accepted week takes no account of yet, so that it is worth planning again: what is done as planned is
