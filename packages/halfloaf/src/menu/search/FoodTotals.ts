@@ -46,8 +46,9 @@ export class FoodTotals {
   private count = 0;
   /** Of the foods touched, so many were reckoned anew. */
   private reckoned = 0;
-  /** The least that each food touched can come to. */
+  /** The least that each food touched can come to, and with all others together. */
   private readonly floors: Float64Array;
+  private leastMinor = 0;
   /** By how much each food was above its least when it was last reckoned: most likely it is again. */
   private readonly gaps: Float64Array;
   private readonly stamps: Int32Array;
@@ -114,18 +115,29 @@ export class FoodTotals {
   }
 
   /**
-   * The same, but only for as long as all foods, with `missingMinor` for each making that cannot be had, may still come to
-   * `mostMinor` or less; false where they cannot. Foods that were far above their least come first, so that this is soon known.
+   * The least that all foods come to for what is needed of them in all, whenever that is and whichever trips are made, with
+   * `missingMinor` for each making that cannot be had. No food is reckoned.
    */
-  reckonWithin(mostMinor: number, missingMinor: number): boolean {
-    const { figures, touched, floors, gaps, count } = this;
-    let leastMinor = this.cost + missingMinor * this.missing - mostMinor - SLACK_MINOR;
+  leastWith(missingMinor: number): number {
+    const { figures, touched, floors, totalG, count } = this;
+    let leastMinor = this.cost + missingMinor * this.missing - SLACK_MINOR;
     for (let i = 0; i < count; i++) {
       const food = touched[i] as number;
-      const floor = this.least.of(food, this.totalG[food] as number, missingMinor);
+      const floor = this.least.of(food, totalG[food] as number, missingMinor);
       floors[i] = floor;
       leastMinor += floor - (figures.cost[food] as number) - missingMinor * (figures.missing[food] as number);
     }
+    this.leastMinor = leastMinor;
+    return leastMinor;
+  }
+
+  /**
+   * After `leastWith`: reckons the foods touched, for as long as all foods may still come to `mostMinor` or less; false where
+   * they cannot. Foods that were far above their least come first, so that this is soon known.
+   */
+  reckonWithin(mostMinor: number, missingMinor: number): boolean {
+    const { figures, touched, floors, gaps, count } = this;
+    let leastMinor = this.leastMinor - mostMinor;
     for (let i = 0; i < count && leastMinor <= 0; i++) {
       this.bringWidest(i);
       const food = touched[i] as number;

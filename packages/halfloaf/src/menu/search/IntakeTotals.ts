@@ -5,12 +5,12 @@ import { charge, type Penalties } from "./Penalties.ts";
 /** Share by which a bound of 0 counts as missed, since no share of nothing can be told. */
 const FAR = 1000;
 
-/** A bound with what it takes to judge it. */
-interface Row {
-  readonly at: number;
-  readonly sign: number;
-  readonly amount: number;
-  readonly eaters: number;
+/** Bounds with what it takes to judge them, in columns. */
+interface Rows {
+  readonly at: Int32Array;
+  readonly sign: Float64Array;
+  readonly amount: Float64Array;
+  readonly eaters: Float64Array;
 }
 
 /** What each profile eats: energy by day and components over the plan, per standard portion. */
@@ -25,13 +25,16 @@ export class IntakeTotals {
   private readonly wanted: Float64Array;
   private readonly least: Float64Array;
   private readonly most: Float64Array;
-  private readonly hard: readonly Row[];
-  private readonly soft: readonly Row[];
+  private readonly hard: Rows;
+  private readonly soft: Rows;
   private readonly days: number;
   private readonly J: number;
+  private readonly dayOf: Int32Array;
+  /** Components and energy of a portion of each dish, and of none after the last: from `dish * (J + 1)` on. */
+  private readonly portions: Float64Array;
 
   constructor(problem: MenuProblem) {
-    const { profiles, sittings, days } = problem;
+    const { profiles, sittings, dishes, days } = problem;
     this.problem = problem;
     this.days = days;
     this.J = problem.components.length;
@@ -49,18 +52,30 @@ export class IntakeTotals {
     );
     this.least = this.wanted.map((want, e) => Math.max(want * (1 - energyTolerance), floors[e] as number));
     this.most = this.wanted.map((want) => want * (1 + energyTolerance));
+    this.dayOf = Int32Array.from(sittings, ({ day }) => day);
+    this.portions = new Float64Array((dishes.length + 1) * (this.J + 1));
+    dishes.forEach(({ energyKj, components }, dish) => {
+      this.portions.set(components.slice(0, this.J), dish * (this.J + 1));
+      this.portions[dish * (this.J + 1) + this.J] = energyKj;
+    });
     this.hard = this.listRows(true);
     this.soft = this.listRows(false);
   }
 
-  private listRows(hard: boolean): Row[] {
-    return this.problem.profiles.flatMap(({ bounds, eaters }, p) =>
+  private listRows(hard: boolean): Rows {
+    const rows = this.problem.profiles.flatMap(({ bounds, eaters }, p) =>
       bounds
         .filter((bound) => bound.hard === hard)
         .map(({ component, kind, amount }) => {
           return { at: p * this.J + component, sign: kind === "at-least" ? 1 : -1, amount, eaters };
         }),
     );
+    return {
+      at: Int32Array.from(rows, ({ at }) => at),
+      sign: Float64Array.from(rows, ({ sign }) => sign),
+      amount: Float64Array.from(rows, ({ amount }) => amount),
+      eaters: Float64Array.from(rows, ({ eaters }) => eaters),
+    };
   }
 
   begin(): void {
@@ -73,32 +88,39 @@ export class IntakeTotals {
     copyInto(this.components, this.savedComponents);
   }
 
-  /** Adds a serving of a dish at a sitting, or takes it away. */
-  count(dish: number, sitting: number, sign: number): void {
-    const { energyKj, components } = this.problem.dishes[dish] as MenuProblem["dishes"][number];
-    const { day } = this.problem.sittings[sitting] as MenuProblem["sittings"][number];
-    for (const p of this.profilesAt[sitting] as readonly number[]) {
-      const e = p * this.days + day;
-      this.energy[e] = (this.energy[e] as number) + sign * energyKj;
-      const base = p * this.J;
-      for (let j = 0; j < this.J; j++) {
-        this.components[base + j] = (this.components[base + j] as number) + sign * (components[j] as number);
+  /** A sitting gets a dish in place of another; -1 = none. */
+  exchange(old: number, dish: number, sitting: number): void {
+    const { J, portions, energy, components } = this;
+    const from = this.portionAt(old);
+    const to = this.portionAt(dish);
+    const profiles = this.profilesAt[sitting] as readonly number[];
+    for (let i = 0; i < profiles.length; i++) {
+      const p = profiles[i] as number;
+      const e = p * this.days + (this.dayOf[sitting] as number);
+      energy[e] = (energy[e] as number) - (portions[from + J] as number) + (portions[to + J] as number);
+      for (let j = 0; j < J; j++) {
+        const less = (components[p * J + j] as number) - (portions[from + j] as number);
+        components[p * J + j] = less + (portions[to + j] as number);
       }
     }
   }
 
+  private portionAt(dish: number): number {
+    return (dish < 0 ? this.problem.dishes.length : dish) * (this.J + 1);
+  }
+
   /** Days with too little or too much energy, and hard bounds that do not hold. */
   violation(penalties: Penalties): number {
+    const { energy, wanted, least, most, hard } = this;
     let v = 0;
-    for (let e = 0; e < this.wanted.length; e++) {
-      const want = this.wanted[e] as number;
-      if (want <= 0) continue;
-      const eaten = this.energy[e] as number;
-      const off = Math.max((this.least[e] as number) - eaten, eaten - (this.most[e] as number)) / want;
-      if (off > 1e-9) v += charge(penalties.energy, off);
+    for (let e = 0; e < wanted.length; e++) {
+      const eaten = energy[e] as number;
+      const off = Math.max((least[e] as number) - eaten, eaten - (most[e] as number));
+      const want = wanted[e] as number;
+      if (off > 0 && want > 0 && off / want > 1e-9) v += charge(penalties.energy, off / want);
     }
-    for (const row of this.hard) {
-      const missing = this.missShare(row);
+    for (let i = 0; i < hard.at.length; i++) {
+      const missing = this.missShare(hard, i);
       if (missing > 1e-9) v += charge(penalties.bound, missing);
     }
     return v;
@@ -106,18 +128,21 @@ export class IntakeTotals {
 
   /** Price of what misses the soft bounds, for all eaters. */
   shortfallMinor(): number {
+    const { soft } = this;
     let minor = 0;
-    for (const row of this.soft) {
-      const missing = this.missShare(row);
-      if (missing > 1e-9) minor += row.eaters * priceShortfall(missing, this.problem.worth);
+    for (let i = 0; i < soft.at.length; i++) {
+      const missing = this.missShare(soft, i);
+      if (missing > 1e-9) minor += (soft.eaters[i] as number) * priceShortfall(missing, this.problem.worth);
     }
     return minor;
   }
 
-  private missShare({ at, sign, amount }: Row): number {
-    const missing = sign * (amount - (this.components[at] as number));
-    if (amount > 0) return missing / amount;
-    return missing > 0 ? FAR : 0;
+  /** The share of the `i`-th bound that is missing; 0 or less = it is kept. */
+  private missShare({ at, sign, amount }: Rows, i: number): number {
+    const bound = amount[i] as number;
+    const missing = (sign[i] as number) * (bound - (this.components[at[i] as number] as number));
+    if (missing <= 0) return missing;
+    return bound > 0 ? missing / bound : FAR;
   }
 }
 

@@ -36,4 +36,39 @@ describe("what a food costs at least", () => {
     expect(costOf).toEqual([0, 100, 100, 200]);
     expect(least.of(0, 220, 150)).toBe(150);
   });
+
+  it("counts what is left of a pack as opened, and stock that goes off as lost", () => {
+    const tiny: TinyFood = {
+      needsG: [100, 0, 0, 0],
+      food: { openedDays: 2, unopenedDays: 3, wasteMinorPerG: 0.1, creditMinorPerG: 0.5, creditOpenedMinorPerG: 0.2 },
+      packs: [{ food: 0, shop: 0, massG: 150, priceMinor: 100, fromDay: 0, toDay: 9999, limit: 9999 }],
+      lots: [{ food: 0, massG: 40, lastDay: 1, opened: false, mustUse: false }],
+      trips: [[0, 0]],
+    };
+    const problem = toProblem(tiny);
+    const least = new LeastCosts(problem, new FoodCosting(problem).foods);
+    expect(least.of(0, 0, MISSING_MINOR)).toBeCloseTo(20, 9);
+    // 60 g beyond the stock, as nearly as steps of mass tell: a pack less 90 g at 0.2.
+    expect(least.of(0, 100, MISSING_MINOR)).toBeGreaterThan(20 + 100 - 0.2 * 92);
+    expect(least.of(0, 100, MISSING_MINOR)).toBeLessThanOrEqual(20 + 100 - 0.2 * 90);
+  });
+
+  it("counts stock of a food that lasts for what it would be worth if it stayed", () => {
+    const tiny: TinyFood = {
+      needsG: [100, 0, 0, 0],
+      food: { wasteMinorPerG: 0, creditMinorPerG: 0.5, creditOpenedMinorPerG: 0.5, openedDays: 99, unopenedDays: 99 },
+      packs: [{ food: 0, shop: 0, massG: 150, priceMinor: 100, fromDay: 0, toDay: 9999, limit: 9999 }],
+      lots: [{ food: 0, massG: 40, lastDay: 99, opened: false, mustUse: false }],
+      trips: [[0, 0]],
+    };
+    const problem = toProblem(tiny);
+    const costing = new FoodCosting(problem);
+    const least = new LeastCosts(problem, costing.foods);
+    expect(costing.foods[0]?.lasting).toBe(true);
+    expect(least.of(0, 30, MISSING_MINOR)).toBeCloseTo(15, 9);
+    costing.setTrips(Uint8Array.of(1));
+    costing.evaluate(0, Float64Array.from(tiny.needsG), 0);
+    expect(costing.cost).toBeCloseTo(75, 9);
+    expect(least.of(0, 100, MISSING_MINOR)).toBeGreaterThan(74);
+  });
 });

@@ -1,6 +1,6 @@
-import type { MenuFood, MenuProblem } from "../problem.ts";
-import { type CoverTable, findCover } from "./CoverTable.ts";
-import type { FoodSources } from "./Sources.ts";
+import type { MenuFood, MenuLot, MenuProblem } from "../problem.ts";
+import { findCover } from "./CoverTable.ts";
+import { creditOfOpened, type FoodSources } from "./Sources.ts";
 
 /** Mass below which several needs of a food together may be no more than dust (g). */
 const BEYOND_G = 1e-3;
@@ -17,26 +17,33 @@ const FAR_MINOR = -1e9;
  */
 export class LeastCosts {
   private readonly stockG: Float64Array;
-  /** What a gram left is worth, by food. */
-  private readonly credit: Float64Array;
   /** What each gram beyond the stock costs at least, by food; FAR_MINOR where that is not known. */
   private readonly minorPerG: Float64Array;
+  /** What each gram of the stock that is used would else be worth at the end, by food. */
+  private readonly usedMinorPerG: Float64Array;
+  /** What the stock that goes off before the end is worth, used or not, by food. */
+  private readonly lostMinor: Float64Array;
   private readonly stepsPerG: Float64Array;
-  /** What covers of at least so many steps cost, from `food * STEPS` on. */
+  /** What covers of at least so many steps cost, less what is left of them, from `food * STEPS` on. */
   private readonly coverMinor: Float64Array;
 
   constructor(problem: MenuProblem, foods: readonly FoodSources[]) {
     const count = foods.length;
     this.stockG = new Float64Array(count);
-    for (const { food, massG } of problem.lots) this.stockG[food] = (this.stockG[food] as number) + massG;
-    this.credit = Float64Array.from(problem.foods, ({ creditMinorPerG }) => creditMinorPerG);
+    this.lostMinor = new Float64Array(count);
+    for (const lot of problem.lots) {
+      const { food, massG } = lot;
+      this.stockG[food] = (this.stockG[food] as number) + massG;
+      this.lostMinor[food] = (this.lostMinor[food] as number) + massG * lostPerG(problem, lot, foods);
+    }
     this.minorPerG = Float64Array.from(foods, (sources, f) => leastPerG(problem.foods[f] as MenuFood, sources));
+    this.usedMinorPerG = Float64Array.from(foods, ({ lasting, leftMinorPerG }) => (lasting ? leftMinorPerG : 0));
     this.stepsPerG = Float64Array.from(foods, ({ reachG }) => (reachG > 0 ? STEPS / (REACH * reachG) : 0));
     this.coverMinor = new Float64Array(count * STEPS);
-    foods.forEach(({ anyTable, leastMinorPerG }, food) => {
-      if (leastMinorPerG === Number.POSITIVE_INFINITY) return;
+    foods.forEach((sources, food) => {
+      if (sources.leastMinorPerG === Number.POSITIVE_INFINITY) return;
       for (let step = 0; step < STEPS; step++)
-        this.coverMinor[food * STEPS + step] = leastOf(anyTable, step / (this.stepsPerG[food] as number));
+        this.coverMinor[food * STEPS + step] = leastOf(sources, step / (this.stepsPerG[food] as number));
     });
   }
 
@@ -44,20 +51,29 @@ export class LeastCosts {
   of(food: number, totalG: number, missingMinor: number): number {
     const perG = this.minorPerG[food] as number;
     if (perG <= 0) return perG;
-    const beyondG = totalG - (this.stockG[food] as number) - BEYOND_G;
-    if (beyondG <= 0) return 0;
+    const stockG = this.stockG[food] as number;
+    const beyondG = totalG - stockG - BEYOND_G;
+    const usedMinor = this.usedMinorPerG[food] as number;
+    const lostMinor = this.lostMinor[food] as number;
+    if (beyondG <= 0) return lostMinor + usedMinor * totalG;
     const step = Math.floor(beyondG * (this.stepsPerG[food] as number));
-    const boughtMinor = perG * beyondG;
-    if (step >= STEPS) return Math.min(missingMinor, boughtMinor);
-    const coverMinor = (this.coverMinor[food * STEPS + step] as number) + (this.credit[food] as number) * beyondG;
-    return Math.min(missingMinor, Math.max(boughtMinor, coverMinor));
+    const boughtMinor = step < STEPS ? (this.coverMinor[food * STEPS + step] as number) : perG * beyondG;
+    return lostMinor + usedMinor * stockG + Math.min(missingMinor, boughtMinor);
   }
 }
 
-/** What the cheapest cover of a mass costs, weighed by what is left of it; -Infinity where that is not known. */
-function leastOf(table: CoverTable | undefined, massG: number): number {
-  const row = table === undefined ? -1 : findCover(table, massG);
-  return table === undefined || row < 0 ? Number.NEGATIVE_INFINITY : (table.weighedMinor[row] as number);
+/** What the cheapest cover of a mass costs, less what is left of it: by whole packs where they are known exactly, else by the gram. */
+function leastOf({ anyTable, leastMinorPerG, leftMinorPerG }: FoodSources, massG: number): number {
+  const byGram = leastMinorPerG * massG;
+  const row = anyTable === undefined ? -1 : findCover(anyTable, massG);
+  if (anyTable === undefined || row < 0) return byGram;
+  return Math.max(byGram, (anyTable.weighedMinor[row] as number) + leftMinorPerG * massG);
+}
+
+/** What a gram of stock was worth that goes off before the last day, whether it is used by then or not; else 0. */
+function lostPerG(problem: MenuProblem, { food, lastDay, opened }: MenuLot, foods: readonly FoodSources[]): number {
+  if (foods[food]?.lasting || lastDay >= problem.days - 1) return 0;
+  return opened ? creditOfOpened(problem, food) : (problem.foods[food] as MenuFood).creditMinorPerG;
 }
 
 /**

@@ -1,6 +1,4 @@
 import type { MenuProblem } from "../problem.ts";
-import { VarietyCounts } from "./VarietyCounts.ts";
-import { WishCounts } from "./WishCounts.ts";
 
 /** Which dish stands at each sitting, and at which sittings each dish stands. All whole numbers. */
 export class ServingLists {
@@ -8,9 +6,6 @@ export class ServingLists {
   /** Sittings of each dish, ascending: from `dish * sittings` on, so many as `counts[dish]`. */
   readonly lists: Int16Array;
   readonly counts: Int32Array;
-  readonly variety: VarietyCounts;
-  /** Absent where nothing is wished for. */
-  readonly wishes: WishCounts | undefined;
   private readonly K: number;
 
   constructor(problem: MenuProblem) {
@@ -18,8 +13,6 @@ export class ServingLists {
     this.dishOf = new Int16Array(this.K).fill(-1);
     this.lists = new Int16Array(problem.dishes.length * this.K);
     this.counts = new Int32Array(problem.dishes.length);
-    this.variety = new VarietyCounts(problem);
-    this.wishes = problem.wishes?.length ? new WishCounts(problem) : undefined;
   }
 
   /** The sittings of a dish, ascending, as a fresh array. */
@@ -43,8 +36,6 @@ export class ServingLists {
     while (this.lists[i] !== sitting) i++;
     for (; i < from + n - 1; i++) this.lists[i] = this.lists[i + 1] as number;
     this.counts[dish] = n - 1;
-    this.variety.count(dish, sitting, -1);
-    this.wishes?.count(dish, sitting, -1);
   }
 
   private add(dish: number, sitting: number): void {
@@ -57,7 +48,5 @@ export class ServingLists {
     }
     this.lists[i] = sitting;
     this.counts[dish] = n + 1;
-    this.variety.count(dish, sitting, 1);
-    this.wishes?.count(dish, sitting, 1);
   }
 }

@@ -33,6 +33,8 @@ export interface FoodSources {
   readonly hasOffers: boolean;
   /** The least that a gram costs anywhere, offers taken; Infinity where it is not sold. */
   readonly leastMinorPerG: number;
+  /** What a gram left of the packs bought is worth at best: no pack is bought that is not opened, unless it lasts. */
+  readonly leftMinorPerG: number;
   /** Covers from all packs there are, wherever and whenever, weighed by what is left of them at best; undefined = that is not known exactly. */
   readonly anyTable: CoverTable | undefined;
   readonly regular: readonly { readonly shop: number; readonly items: readonly CoverItem[] }[];
@@ -152,10 +154,12 @@ function buildFood(problem: MenuProblem, food: number): FoodSources {
     const span = { fromDay: 0, toDay: problem.days, limit: NO_LIMIT };
     add(buildCoverTable(items, reachG), { shop, unopenedDays, openedDays, ...span, regular: true });
   }
-  const anyItems = packs.flatMap(([index, pack]) => itemsOf(pack, index, -facts.creditMinorPerG));
+  const leftMinorPerG = lasting ? facts.creditMinorPerG : creditOfOpened(problem, food);
+  const anyItems = packs.flatMap(([index, pack]) => itemsOf(pack, index, -leftMinorPerG));
   const anyTable = anyItems.length > 0 ? buildCoverTable(anyItems, reachG) : undefined;
   return {
     lasting,
+    leftMinorPerG,
     anyTable: anyTable?.isExact ? anyTable : undefined,
     sources,
     regularShops: [...regular.values()].reduce((bits, { shop }) => bits | (1 << shop), 0),

@@ -1,10 +1,11 @@
-import { familyOf, type MenuDish, type MenuProblem, type MenuSitting } from "../problem.ts";
+import type { MenuDish, MenuProblem, MenuSitting } from "../problem.ts";
 import { CookedAtOnce, type TimeTogether } from "./CookedAtOnce.ts";
 import { copyInto } from "./copyInto.ts";
 import type { FoodCosting } from "./FoodCosting.ts";
 import { FoodTotals } from "./FoodTotals.ts";
-import { IntakeTotals } from "./IntakeTotals.ts";
+import { MinuteBounds } from "./MinuteBounds.ts";
 import { charge, FIRST_PENALTIES, ONLY, type Penalties } from "./Penalties.ts";
+import { ServedTotals } from "./ServedTotals.ts";
 import { ServingLists } from "./ServingLists.ts";
 import { TripTotals } from "./TripTotals.ts";
 import { FRESH, LEFTOVER, tabulateMay } from "./tabulateMay.ts";
@@ -40,12 +41,11 @@ export class WeekState {
   private readonly trips: TripTotals;
   private readonly needG: Float64Array;
   private readonly foods: FoodTotals;
-  private readonly intake: IntakeTotals;
+  private readonly served: ServedTotals;
+  private readonly minuteBounds: MinuteBounds;
   /** Absent where everything is cooked by itself. */
   private readonly atOnce: CookedAtOnce | undefined;
   private readonly handsOn: Float64Array;
-  /** Dislike and changes less the worth of what is put by. */
-  private dislike = 0;
   private minutes = 0;
   private badBatch = 0;
   private overElapsed = 0;
@@ -58,9 +58,13 @@ export class WeekState {
   private changed = 0;
   private readonly undoSitting: number[] = [];
   private readonly undoDish: number[] = [];
+  private readonly newDish: number[] = [];
   private undoLength = 0;
+  /** Whether the servings of the move are in their lists and cookings, and the least that minutes change by with them. */
+  private isPlaced = false;
+  private leastMinutes = 0;
   private undoTrips: readonly number[] = [];
-  private readonly saved = new Float64Array(4);
+  private readonly saved = new Float64Array(3);
   private readonly savedHandsOn: Float64Array;
 
   /** `elastic` limits may be gone beyond at a price, which then counts as money and not as a violation. */
@@ -91,7 +95,8 @@ export class WeekState {
     this.savedHandsOn = new Float64Array(days);
     this.changedDishes = new Int32Array(dishes.length);
     this.foods = new FoodTotals(problem, this.needG);
-    this.intake = new IntakeTotals(problem);
+    this.served = new ServedTotals(problem);
+    this.minuteBounds = new MinuteBounds(problem);
     this.atOnce = sittings.some(({ together }) => together !== undefined) ? new CookedAtOnce(problem) : undefined;
   }
 
@@ -145,44 +150,77 @@ export class WeekState {
 
   /** Gives the sittings their dishes and brings everything up to date; undone by `undo`. */
   change(changes: readonly Change[]): void {
-    this.place(changes);
+    this.serve(changes);
+    this.place();
     this.foods.reckonTouched();
   }
 
   /**
    * `change` and then `total`; or Infinity, as soon as that is sure to be above `mostMinor`. The state is then good for
-   * nothing but `undo`.
+   * nothing but `undo`. Most moves are given up before cookings are looked at.
    */
   changeWithin(changes: readonly Change[], mostMinor: number): number {
-    this.place(changes);
+    this.serve(changes);
+    const { missing } = this.penalties;
+    const served = this.served.costMinor() + this.served.violation(this.penalties);
+    const minutes = this.minutes + this.leastMinutes + this.trips.minutes;
+    const leastMinor = this.trips.costMinor + this.problem.worth.minuteMinor * minutes + served;
+    if (leastMinor + this.foods.leastWith(missing) > mostMinor) return Number.POSITIVE_INFINITY;
+    this.place();
     return this.totalWithin(mostMinor);
   }
 
-  private place(changes: readonly Change[]): void {
+  /** Says which dishes are served, and thereby what is needed of each food in all; cookings follow in `place`. */
+  private serve(changes: readonly Change[]): void {
     this.beginMove();
-    for (let i = 0; i < changes.length; i++) {
-      const { sitting, dish } = changes[i] as Change;
-      this.noteDish(this.servings.dishOf[sitting] as number);
-      this.noteDish(dish);
-    }
-    for (let i = 0; i < this.changed; i++) this.addBatches(this.changedDishes[i] as number, -1);
+    this.undoLength = changes.length;
     for (let i = 0; i < changes.length; i++) {
       const { sitting, dish } = changes[i] as Change;
       const old = this.servings.dishOf[sitting] as number;
-      this.undoSitting[this.undoLength] = sitting;
-      this.undoDish[this.undoLength++] = old;
-      this.servings.place(sitting, dish);
-      if (old >= 0) this.countServing(old, sitting, -1);
-      if (dish >= 0) this.countServing(dish, sitting, 1);
+      this.undoSitting[i] = sitting;
+      this.undoDish[i] = old;
+      this.newDish[i] = dish;
+      const { portions } = this.problem.sittings[sitting] as MenuSitting;
+      if (old >= 0) this.serveLess(old, portions);
+      if (dish >= 0) this.serveMore(dish, portions);
+      this.served.exchange(old, dish, sitting);
     }
+  }
+
+  private serveLess(dish: number, portions: number): void {
+    this.noteDish(dish);
+    this.leastMinutes += this.minuteBounds.ofLess(dish, portions);
+    this.needMore(dish, -portions);
+  }
+
+  private serveMore(dish: number, portions: number): void {
+    const isFirst = this.noteDish(dish) && this.servings.counts[dish] === 0;
+    this.leastMinutes += this.minuteBounds.ofMore(dish, portions, isFirst);
+    this.needMore(dish, portions);
+  }
+
+  private needMore(dish: number, portions: number): void {
+    const end = this.makingStart[dish + 1] as number;
+    for (let m = this.makingStart[dish] as number; m < end; m++)
+      this.foods.need(this.makingFood[m] as number, portions * (this.makingG[m] as number));
+  }
+
+  /** Puts the servings of the move into their lists and joins them to cookings. */
+  private place(): void {
+    this.isPlaced = true;
+    copyInto(this.savedHandsOn, this.handsOn);
+    for (let i = 0; i < this.changed; i++) this.addBatches(this.changedDishes[i] as number, -1);
+    for (let i = 0; i < this.undoLength; i++)
+      this.servings.place(this.undoSitting[i] as number, this.newDish[i] as number);
     for (let i = 0; i < this.changed; i++) this.addBatches(this.changedDishes[i] as number, 1);
     this.atOnce?.reckon();
   }
 
-  private noteDish(dish: number): void {
-    if (dish < 0) return;
-    for (let i = 0; i < this.changed; i++) if (this.changedDishes[i] === dish) return;
+  /** True where the move has not touched the dish before. */
+  private noteDish(dish: number): boolean {
+    for (let i = 0; i < this.changed; i++) if (this.changedDishes[i] === dish) return false;
     this.changedDishes[this.changed++] = dish;
+    return true;
   }
 
   /** Makes trips or leaves them out; undone by `undo`. */
@@ -194,6 +232,7 @@ export class WeekState {
   /** `toggleTrips` and then `total`; or Infinity, as `changeWithin` says. */
   toggleTripsWithin(trips: readonly number[], mostMinor: number): number {
     this.turn(trips);
+    this.foods.leastWith(this.penalties.missing);
     return this.totalWithin(mostMinor);
   }
 
@@ -214,47 +253,36 @@ export class WeekState {
     this.journaled = 0;
     this.changed = 0;
     this.undoLength = 0;
+    this.isPlaced = false;
+    this.leastMinutes = 0;
     this.undoTrips = NO_TRIPS;
     const { saved } = this;
     saved[0] = this.minutes;
     saved[1] = this.badBatch;
     saved[2] = this.overElapsed;
-    saved[3] = this.dislike;
-    copyInto(this.savedHandsOn, this.handsOn);
     this.foods.begin();
-    this.intake.begin();
+    this.served.begin();
     this.atOnce?.begin();
   }
 
   /** Takes back the last `change` or `toggleTrips`. */
   undo(): void {
     if (this.undoTrips.length > 0) this.flip(this.undoTrips);
-    for (let i = this.undoLength - 1; i >= 0; i--)
-      this.servings.place(this.undoSitting[i] as number, this.undoDish[i] as number);
+    for (let i = this.undoLength - 1; i >= 0; i--) {
+      const sitting = this.undoSitting[i] as number;
+      const old = this.undoDish[i] as number;
+      this.served.takeBack(old, this.newDish[i] as number, sitting);
+      if (this.isPlaced) this.servings.place(sitting, old);
+    }
     for (let i = this.journaled - 1; i >= 0; i--) this.needG[this.journalAt[i] as number] = this.journalG[i] as number;
     this.foods.undo();
-    this.intake.undo();
+    this.served.undo();
     this.atOnce?.undo();
     const { saved } = this;
     this.minutes = saved[0] as number;
     this.badBatch = saved[1] as number;
     this.overElapsed = saved[2] as number;
-    this.dislike = saved[3] as number;
-    copyInto(this.handsOn, this.savedHandsOn);
-  }
-
-  private isKept(before: number, dish: number): boolean {
-    return before === dish || familyOf(this.problem, before) === familyOf(this.problem, dish);
-  }
-
-  /** What a serving brings that is no whole number; `undo` restores it. */
-  private countServing(dish: number, sitting: number, sign: number): void {
-    const { keep, putBy, portions } = this.problem.sittings[sitting] as MenuSitting;
-    const facts = this.problem.dishes[dish] as MenuDish;
-    const changeMinor = keep !== undefined && !this.isKept(keep.dish, dish) ? keep.changeMinor : 0;
-    const worthMinor = putBy && facts.putBy !== undefined ? portions * facts.putBy.creditMinor : 0;
-    this.dislike += sign * (facts.dislikeMinor + changeMinor - worthMinor);
-    this.intake.count(dish, sitting, sign);
+    if (this.isPlaced) copyInto(this.handsOn, this.savedHandsOn);
   }
 
   /** Adds (or takes away) all batches of a dish: its servings joined while one cooking can feed them. */
@@ -307,7 +335,6 @@ export class WeekState {
     for (let m = this.makingStart[dish] as number; m < end; m++) {
       const food = this.makingFood[m] as number;
       const massG = sign * (this.makingG[m] as number) * size;
-      this.foods.need(food, massG);
       const at = food * this.T + period;
       const before = this.needG[at] as number;
       this.journalAt[this.journaled] = at;
@@ -337,10 +364,8 @@ export class WeekState {
   private totalApart(): number {
     const washed = this.atOnce?.washMinutes.reduce((sum, each) => sum + each, 0) ?? 0;
     const minutes = this.problem.worth.minuteMinor * (this.minutes + washed + this.trips.minutes);
-    const { wishes } = this.servings;
-    const missed = wishes === undefined ? 0 : wishes.priceMinor();
     this.violation = this.violationApart(this.penalties);
-    return this.trips.costMinor + minutes + this.dislike + this.intake.shortfallMinor() + missed + this.violation;
+    return this.trips.costMinor + minutes + this.served.costMinor() + this.violation;
   }
 
   private addFoods(apart: number): number {
@@ -362,9 +387,7 @@ export class WeekState {
 
   private violationApart(penalties: Penalties): number {
     const { limits } = this.problem;
-    const { variety, wishes } = this.servings;
-    let v = this.intake.violation(penalties) + variety.violation(penalties);
-    if (wishes !== undefined) v += penalties.wish * wishes.missed;
+    let v = this.served.violation(penalties);
     for (let d = 0; d < this.handsOn.length; d++) {
       const washed = this.atOnce?.washMinutes[d] ?? 0;
       const over = (this.handsOn[d] as number) + washed - (limits.handsOnMinutes[d] as number);
