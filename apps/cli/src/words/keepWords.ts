@@ -82,6 +82,8 @@ const TOLD: Told = {
         : ` Not in the stores, so not in its cost: ${lacks.map(({ food, massG = 0 }) => `${tellMass(massG)} of ${names.food(food)}`).join(", ")}.`;
     return `Cooked ${tellPortions(portions)} of ${names.dish(dish)} from ${tellCount(uses.length, "lot")}.${rest}`;
   },
+  begun: ({ dish, servedOn, sitting, step }, names) =>
+    `${step === undefined ? "Put to thaw" : `Begun ahead (${harmless(step)})`}: ${names.dish(dish)}, for ${tellDayShort(servedOn)}, ${sitting}.`,
   eaten: ({ sitting, plates }, names) => {
     const told = plates.map(
       ({ eater, lot, massG }) =>

@@ -1,4 +1,5 @@
 import type { DayJob, WeekPlan } from "halfloaf/kitchen";
+import { beginAhead } from "halfloaf/kitchen/record";
 import type { ReactNode } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
@@ -55,6 +56,17 @@ export function Job({
         {cautions !== undefined && <CautionsOfJob cautions={cautions} />}
         {isLate && <p className="small caution">{words.today.late}</p>}
         <p className="soft small">{words.today.for(names.dish(job.dish), formats.weekday(job.date), sitting)}</p>
+        <Allowed to="begun">
+          <div>
+            <button
+              type="button"
+              className="button"
+              onClick={() => void session.write((pen) => [...beginAhead(view.state, week, job, view.day, pen)])}
+            >
+              {words.today.begun}
+            </button>
+          </div>
+        </Allowed>
       </div>
     );
   }

@@ -1,4 +1,4 @@
-import { useUpList as listUseUp, remindersOf } from "halfloaf/kitchen/record";
+import { useUpList as listUseUp, menuOn, remindersOf } from "halfloaf/kitchen/record";
 import { type ReactNode, useMemo } from "react";
 import { Link } from "wouter";
 import { tripsDue } from "../buying/tripsDue.ts";
@@ -27,7 +27,11 @@ export default function TodayScreen(): ReactNode {
   const { edited, state, tables, day, menu } = view;
   const reminders = useMemo(() => remindersOf(edited, state, tables, day), [edited, state, tables, day]);
   const useUp = useMemo(() => listUseUp(state, day).filter(({ daysLeft }) => daysLeft !== undefined), [state, day]);
-  const jobs = reminders.flatMap((reminder) => (reminder.kind === "job" ? [reminder] : []));
+  // What is begun ahead may be for a week that begins tomorrow.
+  const jobs = reminders.flatMap((reminder) => {
+    const week = reminder.kind === "job" ? menuOn(state, reminder.job.date)?.week : undefined;
+    return reminder.kind === "job" && week !== undefined ? [{ ...reminder, week }] : [];
+  });
   const cookings = cookingsOf(jobs.map(({ job }) => job));
   const trips = useMemo(() => (menu === undefined ? [] : tripsDue(state, menu.week, day)), [state, menu, day]);
   const counts = reminders.flatMap((reminder) => (reminder.kind === "to-count" ? [reminder.count] : []));
@@ -35,6 +39,31 @@ export default function TodayScreen(): ReactNode {
     const lot = state.lots.get(id);
     return names.food(lot?.food ?? lot?.cooked?.dish ?? id);
   };
+  const next = (
+    <section className="stack tight" aria-labelledby="jobs">
+      <h2 id="jobs">{words.today.next}</h2>
+      {jobs.length + trips.length === 0 && <p className="soft">{words.today.allDone}</p>}
+      <ul className="lines">
+        {trips.map((due) => (
+          <li key={due.at}>
+            <ToBuy due={due} />
+          </li>
+        ))}
+        {jobs.map(({ job, week, isLate = false, shortPortions, isToCook }) => (
+          <li key={`${job.kind} ${job.date} ${job.sitting} ${job.dish} ${"step" in job ? job.step : ""}`}>
+            <Job
+              job={job}
+              isLate={isLate}
+              shortPortions={shortPortions}
+              isToCook={isToCook}
+              week={week}
+              together={cookings.find(({ sitting }) => sitting === job.sitting)?.wanted ?? []}
+            />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
   return (
     <div className="stack broad-page">
       <div className="row spread">
@@ -46,33 +75,14 @@ export default function TodayScreen(): ReactNode {
       </Awaited>
       <div className="stack beside">
         {menu === undefined ? (
-          <p className="sheet">
-            {words.today.noMenu} <Link href="/menu">{words.menu.plan}</Link>
-          </p>
+          <div className="stack">
+            <p className="sheet">
+              {words.today.noMenu} <Link href="/menu">{words.menu.plan}</Link>
+            </p>
+            {jobs.length > 0 && next}
+          </div>
         ) : (
-          <section className="stack tight" aria-labelledby="jobs">
-            <h2 id="jobs">{words.today.next}</h2>
-            {jobs.length + trips.length === 0 && <p className="soft">{words.today.allDone}</p>}
-            <ul className="lines">
-              {trips.map((due) => (
-                <li key={due.at}>
-                  <ToBuy due={due} />
-                </li>
-              ))}
-              {jobs.map(({ job, isLate = false, shortPortions, isToCook }) => (
-                <li key={`${job.kind} ${job.date} ${job.sitting} ${job.dish} ${"step" in job ? job.step : ""}`}>
-                  <Job
-                    job={job}
-                    isLate={isLate}
-                    shortPortions={shortPortions}
-                    isToCook={isToCook}
-                    week={menu.week}
-                    together={cookings.find(({ sitting }) => sitting === job.sitting)?.wanted ?? []}
-                  />
-                </li>
-              ))}
-            </ul>
-          </section>
+          next
         )}
         <div className="stack">
           <Untold />

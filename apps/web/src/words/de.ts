@@ -125,6 +125,7 @@ export const de: Words = {
     allDone: "Für heute ist nichts mehr zu tun.",
     cooked: "Gekocht",
     eaten: "Gegessen",
+    begun: "Erledigt",
     skipped: "Nicht hier gegessen",
     undo: "Rückgängig",
     redo: "Wiederholen",

@@ -121,6 +121,7 @@ export const en = {
     allDone: "Nothing is left to do today.",
     cooked: "Cooked",
     eaten: "Eaten",
+    begun: "Done",
     skipped: "Not eaten here",
     undo: "Undo",
     redo: "Do again",

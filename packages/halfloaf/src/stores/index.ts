@@ -1,6 +1,6 @@
 export { type Applied, applyMovement, type Doubt } from "./applyMovement.ts";
 export { firstExpiredFirstOut } from "./firstExpiredFirstOut.ts";
-export { isGoneOff, type KeepingLimit, type KeepsUntil, keepsUntil } from "./keepsUntil.ts";
+export { isGoneOff, type KeepingLimit, type KeepsUntil, keepsUntil, THAWED_DAYS } from "./keepsUntil.ts";
 export { Lot, StockedPortions } from "./lot.ts";
 export {
   type CookedPortions,

@@ -11,7 +11,7 @@ export type KeepsUntil =
 export type KeepingLimit = "unopened-life" | "opened-life" | "use-by" | "best-before" | "thawed";
 
 /** Whole days after thawing. **Source**: UK Food Standards Agency, within 24 hours of defrosting (from memory). */
-const THAWED_DAYS = 1;
+export const THAWED_DAYS = 1;
 
 /** What of a lot decides how long it keeps. */
 type LotDays = Pick<

@@ -177,6 +177,7 @@ export const kitchenDe: typeof kitchenEn = {
       wasted: "weggeworfen",
       counted: "gezählt",
       cooked: "gekocht",
+      begun: "vorher angefangen",
       eaten: "gegessen",
       skipped: "nicht hier gegessen",
       guest: "Gäste",

@@ -172,6 +172,7 @@ export const kitchenEn = {
       wasted: "thrown away",
       counted: "counted",
       cooked: "cooked",
+      begun: "begun ahead",
       eaten: "eaten",
       skipped: "not eaten here",
       guest: "guests",

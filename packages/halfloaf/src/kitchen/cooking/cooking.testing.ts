@@ -48,6 +48,7 @@ const FOODS = makeTable(
     group: "poultry",
     hygiene: "raw-meat",
     names: { british: ["chicken thigh"], american: ["chicken thigh"] },
+    keeping: { unopened: { fridge: 1, freezer: 90 }, opened: { fridge: 1 }, authority: "common practice, no source" },
   }),
   makeFood("fish-frozen", {
     group: "fish",

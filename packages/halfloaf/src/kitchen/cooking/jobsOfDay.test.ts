@@ -72,6 +72,12 @@ test("raw food from the freezer that no evening before was there to thaw is told
   const at = { ...tables, dishes: [stew, overnight] };
   const early = { ...week, from: "2026-11-30" };
   expect(jobsOfDay(early, kitchen, at, "2026-12-01").filter(({ kind }) => kind === "thaw")).toEqual([]);
+  const fromFrozen = new Map(tables.foods);
+  const chicken = fromFrozen.get("chicken");
+  if (chicken === undefined) throw new Error("no chicken");
+  fromFrozen.set("chicken", { ...chicken, keeping: { ...chicken.keeping, unopened: { freezer: 90 } } });
+  const fingers = jobsOfDay(week, kitchen, { ...at, foods: fromFrozen }, "2026-12-01");
+  expect(fingers.filter(({ kind }) => kind === "thaw")).toEqual([]);
   const inFridge = { ...kitchen, stores: kitchen.stores.map((lot) => ({ ...lot, place: "fridge" as const })) };
   expect(jobsOfDay(week, inFridge, at, "2026-12-01").filter(({ kind }) => kind === "thaw")).toEqual([]);
 });

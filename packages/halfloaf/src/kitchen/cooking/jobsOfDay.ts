@@ -207,7 +207,10 @@ function listBegun({ batches }: Week, at: number, dish: Dish, { foods }: Pick<Ta
   });
 }
 
-/** Raw meat and fish that lie in the freezer of the stores, where the dish has no step of its own to thaw them. */
+/**
+ * Raw meat and fish that lie in the freezer of the stores, where the dish has no step of its own to thaw them; what is never kept in
+ * a fridge is cooked from frozen.
+ */
 function listThawed(
   { batches }: Week,
   at: number,
@@ -220,7 +223,8 @@ function listThawed(
   const frozen = uses.filter(({ lot, food }) => {
     const isCold = stores.some(({ id, place }) => id === lot && place === "freezer");
     const facts = foods.get(food);
-    return isCold && facts?.hygiene.startsWith("raw-") && !isFrozen(facts) && !own.has(food);
+    const thaws = facts?.hygiene.startsWith("raw-") && facts.keeping.unopened.fridge !== undefined;
+    return isCold && thaws && !isFrozen(facts) && !own.has(food);
   });
   if (frozen.length === 0) return [];
   const names = [...new Set(frozen.map(({ food }) => food))];

@@ -3,9 +3,11 @@ import { applyMovement, type Doubt, isAtLeast, type LotState, type Movement } fr
 import type { EventOf, RecordEvent } from "./event.ts";
 import {
   type AcceptedMenu,
+  type BegunAhead,
   type DoneCooking,
   type EatenPlate,
   type EventFault,
+  keyOfBegun,
   keyOfMissing,
   keyOfPlanned,
   keyOfSitting,
@@ -27,6 +29,7 @@ interface DraftMaps {
   readonly lots: Map<string, LotState>;
   readonly toCount: Map<string, LotToCount>;
   readonly cookings: Map<string, DoneCooking>;
+  readonly begun: Map<string, BegunAhead>;
   readonly sittings: Map<string, SittingNews>;
   readonly missing: Map<string, MissingPack>;
   readonly ratings: Map<string, number>;
@@ -41,6 +44,7 @@ export class RecordDraft {
     lots: new Map(),
     toCount: new Map(),
     cookings: new Map(),
+    begun: new Map(),
     sittings: new Map(),
     missing: new Map(),
     ratings: new Map(),
@@ -94,6 +98,9 @@ export class RecordDraft {
         break;
       case "cooked":
         this.cook(event);
+        break;
+      case "begun":
+        this.begin(event);
         break;
       case "counted":
         this.count(event);
@@ -234,6 +241,11 @@ export class RecordDraft {
     });
   }
 
+  private begin({ id, on, dish, servedOn, sitting, step }: EventOf<"begun">): void {
+    const begun = { event: id, on, dish, servedOn, sitting, ...(step !== undefined && { step }) };
+    this.maps.begun.set(keyOfBegun(begun), begun);
+  }
+
   private count(event: EventOf<"counted">): void {
     const before = this.maps.lots.get(event.lot);
     this.move(event, event);
@@ -294,11 +306,22 @@ function hearOf(known: SittingNews, event: EventOf<"skipped" | "guest" | "ate-ou
   return { ...known, ateOutMinor, away };
 }
 
-function copyMaps({ lots, toCount, cookings, sittings, missing, ratings, planned, boughtAt }: DraftMaps): DraftMaps {
+function copyMaps({
+  lots,
+  toCount,
+  cookings,
+  begun,
+  sittings,
+  missing,
+  ratings,
+  planned,
+  boughtAt,
+}: DraftMaps): DraftMaps {
   return {
     lots: new Map(lots),
     toCount: new Map(toCount),
     cookings: new Map(cookings),
+    begun: new Map(begun),
     sittings: new Map(sittings),
     missing: new Map(missing),
     ratings: new Map(ratings),

@@ -51,6 +51,16 @@ const BODIES = {
     /** How long steps took, for the pace of whoever wrote it; absent = nothing is known of that. */
     steps: v.optional(v.array(SeenStep)),
   },
+  /** Something of a dish was done ahead for a sitting: a step of its method, or thawing what the stores had frozen, without `step`. */
+  begun: {
+    kind: v.literal("begun"),
+    on: CivilDate,
+    dish: Id,
+    /** The day of the sitting. */
+    servedOn: CivilDate,
+    sitting,
+    step: v.optional(Id),
+  },
   /** Plates of one sitting. */
   eaten: { kind: v.literal("eaten"), on: CivilDate, sitting, plates: v.pipe(v.array(Plate), v.minLength(1)) },
   /** Nobody ate here then; with an eater only this one did not. */
@@ -110,6 +120,7 @@ const EVENTS = {
   wasted: v.strictObject({ ...WRITTEN, ...BODIES.wasted }),
   counted: v.strictObject({ ...WRITTEN, ...BODIES.counted }),
   cooked: v.strictObject({ ...WRITTEN, ...BODIES.cooked }),
+  begun: v.strictObject({ ...WRITTEN, ...BODIES.begun }),
   eaten: v.strictObject({ ...WRITTEN, ...BODIES.eaten }),
   skipped: v.strictObject({ ...WRITTEN, ...BODIES.skipped }),
   guest: v.strictObject({ ...WRITTEN, ...BODIES.guest }),
@@ -136,6 +147,7 @@ export const RecordEvent = v.variant("kind", [
   EVENTS.wasted,
   EVENTS.counted,
   EVENTS.cooked,
+  EVENTS.begun,
   EVENTS.eaten,
   EVENTS.skipped,
   EVENTS.guest,

@@ -34,6 +34,7 @@ const DEEDS = [
   "overuse",
   "skip",
   "guest",
+  "begin",
   "price",
   "shelf",
   "rate",
@@ -125,6 +126,15 @@ function toBody(deed: Deed, ledger: RecordLedger, pen: Pen, on: string): EventBo
       return pick % 2 === 0 ? { kind: "skipped", on, sitting } : { kind: "ate-out", on, sitting, eater: "ada" };
     case "guest":
       return { kind: "guest", on, sitting, portions: share };
+    case "begin":
+      return {
+        kind: "begun",
+        on,
+        dish: `dish-${pick % 3}`,
+        servedOn: on,
+        sitting,
+        ...(pick % 2 === 0 && { step: "soak" }),
+      };
     case "price":
       return { kind: "price-seen", on, pack: `pack-${pick % 3}`, priceMinor: pick, at: "Corner" };
     case "shelf":

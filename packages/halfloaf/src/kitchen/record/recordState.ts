@@ -16,6 +16,8 @@ export interface RecordState {
   readonly plates: readonly EatenPlate[];
   /** Cookings by the id of the lot of portions they brought. */
   readonly cookings: ReadonlyMap<string, DoneCooking>;
+  /** What was done ahead for sittings, by `keyOfBegun`. */
+  readonly begun: ReadonlyMap<string, BegunAhead>;
   /** What became known of sittings besides plates, by `keyOfSitting`. */
   readonly sittings: ReadonlyMap<string, SittingNews>;
   readonly trips: readonly MadeTrip[];
@@ -82,6 +84,16 @@ export interface DoneCooking {
   readonly pace?: SeenPace;
 }
 
+/** Something of a dish that was done ahead for a sitting on a day; without `step` it is to thaw what the stores had frozen. */
+export interface BegunAhead {
+  readonly event: EventId;
+  readonly on: CivilDate;
+  readonly dish: string;
+  readonly servedOn: CivilDate;
+  readonly sitting: SittingKind;
+  readonly step?: string;
+}
+
 /** How long steps of one cooking took whom, and when that was written down (ms since 1970). */
 interface SeenPace {
   readonly by?: string;
@@ -143,6 +155,11 @@ export function keyOfPlanned(week: CivilDate, lot: string): string {
 /** The key in `RecordState.missing` of a pack on a trip. */
 export function keyOfMissing({ trip, shop, pack }: Omit<MissingPack, "event">): string {
   return `${trip} ${shop} ${pack}`;
+}
+
+/** The key in `RecordState.begun` of what is done ahead. */
+export function keyOfBegun({ dish, servedOn, sitting, step = "" }: Omit<BegunAhead, "event" | "on">): string {
+  return `${servedOn} ${sitting} ${dish} ${step}`;
 }
 
 /** The key of a sitting in `RecordState.sittings`. */

@@ -7,7 +7,7 @@ import type { WeekPlan } from "../weekPlan.ts";
 import { portionsShort } from "./act/eat.ts";
 import type { EditedKitchen } from "./kitchenRecord.ts";
 import { menuOn } from "./menuOn.ts";
-import { keyOfPlanned, keyOfSitting, type LotToCount, type RecordState } from "./recordState.ts";
+import { keyOfBegun, keyOfPlanned, keyOfSitting, type LotToCount, type RecordState } from "./recordState.ts";
 import { toKitchen } from "./toKitchen.ts";
 import { type UseUpLine, useUpList } from "./useUpList.ts";
 
@@ -178,6 +178,7 @@ function openJobs(state: RecordState, jobs: readonly DayJob[]): DayJob[] {
   return jobs.filter((job) => {
     const { dish, date, sitting } = job;
     if (state.sittings.get(keyOfSitting(date, sitting))?.allAway) return false;
+    if (!("portions" in job) && state.begun.has(keyOfBegun({ ...job, servedOn: date }))) return false;
     const isDone = (lot: { readonly dish?: string; readonly on: CivilDate; readonly sitting?: string }): boolean =>
       lot.dish === dish && lot.on === date && lot.sitting === sitting;
     return !(cookings.some(isDone) || (isServed(job) && plates.some(isDone)));

@@ -441,6 +441,10 @@ describe("reminders", () => {
     expect(thaws(addDays(third, -1), third)).toEqual(["fridge"]);
     expect(thaws(third, third)).toEqual([["thaw-at-once"]]);
     expect(thaws(third, third, { kind: "moved", on: addDays(third, -1), lot: "bag", to: "fridge" })).toEqual([]);
+    const begun = { kind: "begun" as const, dish: dish.id, servedOn: third, sitting: "evening" as const };
+    expect(thaws(third, third, { ...begun, on: addDays(third, -1) })).toEqual([]);
+    expect(thaws(third, third, { ...begun, on: first, servedOn: first })).toEqual([["thaw-at-once"]]);
+    expect(thaws(third, third, { ...begun, on: first, step: "soak" })).toEqual([["thaw-at-once"]]);
     const cooked = { kind: "cooked" as const, lot: "pan", dish: dish.id, sitting: "evening" as const, portions: 2 };
     expect(thaws(third, third, { ...cooked, on: third, portionG: 300, keeps: { fridgeDays: 2 }, uses: [] })).toEqual(
       [],
