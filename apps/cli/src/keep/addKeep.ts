@@ -10,6 +10,7 @@ import { gatherDays, gatherPacks, gatherSizes } from "./AskedPack.ts";
 import { acceptCommand } from "./acceptCommand.ts";
 import { type AccountsAsk, accountsCommand } from "./accountsCommand.ts";
 import { backupCommand, restoreCommand } from "./backupCommand.ts";
+import { begunCommand } from "./begunCommand.ts";
 import { type BoughtAsk, boughtCommand } from "./boughtCommand.ts";
 import { type CookedAsk, cookedCommand } from "./cookedCommand.ts";
 import { type CountAsk, countCommand } from "./countCommand.ts";
@@ -172,6 +173,12 @@ function addEating(program: Command, terminal: Terminal, end: End): void {
     .addHelpText("after", KEEP_HELP.cookedAfter)
     .action(async (dishes: string[], options: Given<CookedAsk, "dishes">) => {
       end(await cookedCommand({ ...options, dishes }, terminal));
+    });
+  addOne(program, "begun", KEEP_HELP.begun)
+    .argument("[dish...]", KEEP_HELP.begunDishes)
+    .addHelpText("after", KEEP_HELP.begunAfter)
+    .action(async (dishes: string[], options: KeepAsk) => {
+      end(await begunCommand({ ...options, dishes }, terminal));
     });
   const sitting = addOne(program, "sitting", KEEP_HELP.sitting)
     .argument("<kind>", KEEP_HELP.sittingKind)

@@ -6,6 +6,7 @@ import { fileURLToPath } from "node:url";
 import { openKitchenFolder } from "@halfloaf/keep/node";
 import * as v from "valibot";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { TWO_DAYS } from "../week/week.testing.ts";
 import { FaultReport } from "../words/FaultReport.ts";
 import { AccountsReport } from "./AccountsReport.ts";
 import { ActReport } from "./ActReport.ts";
@@ -13,6 +14,7 @@ import { HistoryReport } from "./HistoryReport.ts";
 import { runnerIn } from "./keep.testing.ts";
 import { PricesReport } from "./PricesReport.ts";
 import { StoresReport } from "./StoresReport.ts";
+import { TodayReport } from "./TodayReport.ts";
 
 const DAY = "2026-12-07";
 const bin = fileURLToPath(new URL("../../bin/halfloaf.mjs", import.meta.url));
@@ -59,6 +61,34 @@ test("what is used and thrown away leaves the stores, is taken back and done aga
     [undefined, true],
   ]);
   expect((await run("history")).printed).toContain("Maris Oake, laptop");
+});
+
+test("what is soaked for tomorrow is told begun, is off the day's jobs, and is to be done again once it is taken back", async () => {
+  await run("settle home --from port-ansel");
+  const [sitting] = TWO_DAYS.sittings;
+  const beans = { dish: "red-beans-walnut-coriander", date: "2026-12-08", elapsedMinutes: 92 };
+  const week = {
+    ...TWO_DAYS,
+    kitchen: "Port Ansel",
+    from: DAY,
+    sittings: [{ ...sitting, ...beans, eaters: ["joren"], plateMinor: [50] }],
+    batches: [{ ...TWO_DAYS.batches[0], ...beans, uses: [] }],
+    trips: [],
+    lots: [],
+  };
+  writeFileSync(join(folder, "week.json"), JSON.stringify(week));
+  expect((await run("accept week.json")).code).toBe(0);
+  const jobs = async () => v.parse(TodayReport, JSON.parse((await run("today --json")).printed)).jobs;
+  expect(await jobs()).toMatchObject([{ kind: "soak", dish: beans.dish, step: "soak" }]);
+  expect((await run(`begun red-lentil-cumin-soup-pitta`)).talked).toContain("nothing like that");
+  const told = await act("begun");
+  expect(told.rows).toMatchObject([{ kind: "begun", dish: beans.dish, servedOn: beans.date, step: "soak" }]);
+  expect(await jobs()).toEqual([]);
+  expect((await run("history")).printed.replace(/\s+/g, " ")).toMatch(
+    /Begun ahead \(soak\): .*for Tue 8 Dec, evening\./,
+  );
+  await run("undo");
+  expect(await jobs()).toHaveLength(1);
 });
 
 test("whoever is named wrongly, all else that is wrong is told as well, and nothing is written", async () => {
@@ -115,6 +145,8 @@ test("more than there is, what nobody knows and who does not eat here are refuse
     ["bought oats-rolled", "means more than one pack"],
     ["bought oats-rolled-500g-tally-store=x", "is not written as PACK"],
     ["cooked", "nothing left to cook"],
+    ["begun", "nothing like that to soak"],
+    ["begun no-such-dish", "no-such-dish"],
     ["cooked red-lentil-cumin-soup-pitta --ate joren=1", "at which sitting"],
     ["sitting evening --as-planned", "has nobody, evening"],
     ["sitting supper --as-planned", "is no kind of sitting"],

@@ -292,6 +292,15 @@ export function tellNothingToCook(): Fault {
   );
 }
 
+/** Nothing ahead, or nothing of the dishes that were named. */
+export function tellNothingToBegin(): Fault {
+  return plain(
+    "nothing-to-begin",
+    "The accepted week has nothing like that to soak, thaw or begin ahead on this day.",
+    'See what there is with "halfloaf today", or name the day with --on.',
+  );
+}
+
 /** Portions or plates for several dishes at once. */
 export function tellManyDishes(): Fault {
   return plain(

@@ -90,6 +90,14 @@ Examples:
   cookedReally: "what was really used where that differed, FOOD=AMOUNT",
   cookedAte: "who ate of it at once, EATER=PORTIONS; guest for a guest",
   cookedAteAsPlanned: "those ate at once whom the week has at that sitting",
+  begun: "Tell what was soaked, put to thaw or begun for later sittings.",
+  begunAfter: `
+With no dish it is all that the accepted week has somebody begin on the day.
+What lies frozen in the stores goes into the fridge.
+
+Example:
+  $ halfloaf begun --kitchen home`,
+  begunDishes: "ids or titles of the dishes that it is for",
   sitting: "Tell what became of a sitting: eaten, skipped, guests, eaten elsewhere.",
   sittingAfter: `
 Examples:

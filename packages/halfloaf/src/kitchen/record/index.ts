@@ -19,7 +19,7 @@ export {
 export { type PriceHistory, type PricePoint, type PriceQuestion, priceHistory } from "./account/priceHistory.ts";
 export { type FoodLoss, type LotLoss, type Saving, wasteBy } from "./account/wasteBy.ts";
 export { type ReasonLoss, wasteByReason } from "./account/wasteByReason.ts";
-export { beginAhead } from "./act/beginAhead.ts";
+export { beginAhead, type JobAhead } from "./act/beginAhead.ts";
 export { type CookingWritten, type CookWish, cook, listTakenMakings } from "./act/cook.ts";
 export { type EatingWritten, type EatWish, eat, type PlateWish } from "./act/eat.ts";
 export { type Count, type CountDifference, type StocktakeWritten, stocktake } from "./act/stocktake.ts";
