@@ -1,11 +1,12 @@
+import { en } from "@halfloaf/web/words";
 import { furtherEn } from "@halfloaf/web/words/further";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage } from "./judgePage.ts";
-import { goTo, openApp } from "./openApp.ts";
+import { goTo, openApp, SIZES } from "./openApp.ts";
 
-const { allergens, edit, impossible, kitchen, mended, save } = furtherEn;
+const { allergens, edit, impossible, kitchen, mended, other, save, week } = furtherEn;
 
 describe.skipIf(!hasBrowser)("a kitchen that is changed under an accepted week", () => {
   let browser: Browser;
@@ -65,6 +66,59 @@ describe.skipIf(!hasBrowser)("a kitchen that is changed under an accepted week",
     await goTo(page, "menu");
     await page.getByRole("heading", { level: 1 }).waitFor();
     await expect.poll(() => section.count()).toBe(0);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  test("another dish, and one moved by keyboard or mouse, say what collides where no menu has them there", async () => {
+    const { page, context, errors } = await openApp(browser, inject("appUrl"), {
+      storageState: inject("planned"),
+      viewport: SIZES.laptop,
+    });
+    await goTo(page, "kitchen");
+    await page.getByRole("heading", { name: kitchen.limits }).click();
+    const part = page.locator("details.fold", { has: page.getByRole("heading", { name: kitchen.limits }) });
+    await part.getByLabel(kitchen.budget).fill("4.00");
+    await part.getByRole("button", { name: save }).click();
+    await part.getByText(mended.behind.here).waitFor();
+    await goTo(page, "menu");
+    const stations = page.locator(".ribbons-station");
+    const evenings = stations.filter({ hasText: en.sittings.evening });
+    await evenings.last().click();
+    const panel = page.locator("section.panel");
+    const limit = panel.locator(".why-none").getByText(impossible.collision.limits.budget);
+    await panel.getByRole("button", { name: other.want }).click();
+    // Some dishes can't be had whatever the limits are.
+    const said = panel.locator(".told");
+    await panel.getByRole("radio").first().waitFor();
+    for (const label of await panel.locator(".move-targets label").all()) {
+      await label.click();
+      await said.filter({ hasText: (await label.textContent()) ?? "" }).waitFor();
+      if ((await said.textContent())?.includes(other.breaks(""))) break;
+    }
+    await limit.waitFor();
+    await panel.getByRole("button", { name: impossible.apply }).first().waitFor();
+    expect(await judgePage(page)).toEqual([]);
+    await panel.getByRole("button", { name: week.move }).click();
+    await panel
+      .locator("form:not(.want) .move-targets label")
+      .filter({ hasText: /evening/i })
+      .last()
+      .click();
+    await limit.waitFor();
+    await panel.getByRole("button", { name: week.close }).click();
+    await panel.waitFor({ state: "detached" });
+    // A plate let go where it can't be has the same said of it.
+    await evenings.last().hover();
+    await page.mouse.down();
+    const over = await evenings.nth(-2).boundingBox();
+    if (over === null) throw new Error("no other evening is shown");
+    await page.mouse.move(over.x + over.width / 2, over.y + over.height / 2, { steps: 5 });
+    await page.locator(".moving").waitFor();
+    await page.mouse.up();
+    await limit.waitFor();
+    await panel.getByRole("button", { name: impossible.apply }).first().click();
+    await page.getByRole("button", { name: en.menu.accept }).waitFor();
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -23,16 +23,18 @@ interface DishPanelProps {
   readonly week: WeekPlan;
   /** Position of the sitting that was touched. */
   readonly sitting: number;
+  /** The sitting that its dish was let go over and can't simply be moved to; absent = none. */
+  readonly moveTo?: number | undefined;
   readonly onOffer: (week: WeekPlan) => void;
   readonly onClose: () => void;
 }
 
 /** A plate of the week: what it is, why it is there, and where else it could be. */
-export default function DishPanel({ week, sitting, onOffer, onClose }: DishPanelProps): ReactNode {
+export default function DishPanel({ week, sitting, moveTo, onOffer, onClose }: DishPanelProps): ReactNode {
   const { words, further, formats } = useFurther("menu");
   const { view } = useKitchen();
   const names = useNames();
-  const [doing, setDoing] = useState<Doing>();
+  const [doing, setDoing] = useState<Doing | undefined>(moveTo === undefined ? undefined : "move");
   const { answering, ask, stop } = useAnswer<DishReason>();
   const { toAsked, isThen } = useWeekAsked(week);
   const panel = useFocus();
@@ -97,7 +99,7 @@ export default function DishPanel({ week, sitting, onOffer, onClose }: DishPanel
           {further.week.close}
         </button>
       </div>
-      {doing === "move" && <MoveDish week={week} sitting={sitting} onOffer={onOffer} onLeave={leave} />}
+      {doing === "move" && <MoveDish week={week} sitting={sitting} to={moveTo} onOffer={onOffer} onLeave={leave} />}
       {doing === "want" && (
         <Awaited>
           <WantDish week={week} sitting={sitting} onOffer={onOffer} onLeave={leave} />

@@ -3,14 +3,19 @@ import type { Kitchen, WeekPlan } from "halfloaf/kitchen";
 import { type ReactNode, useMemo, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { useFurther } from "../words/useFurther.ts";
 import { FindDish } from "./FindDish.tsx";
-import type { MoveTold } from "./reasoning/Told.ts";
+import type { MoveTold, WeekAsked } from "./reasoning/Told.ts";
+import { toWish } from "./reasoning/toWish.ts";
 import { useWeekAsked } from "./reasoning/useWeekAsked.ts";
 import { Thinking } from "./Thinking.tsx";
 import { tellExtra } from "./tellExtra.ts";
 import { tellHindrance } from "./tellHindrance.ts";
 import { useAnswer } from "./useAnswer.ts";
+
+const WhyNone = lazily(() => import("../thinking/WhyNone.tsx"));
 
 interface WantDishProps {
   readonly week: WeekPlan;
@@ -34,13 +39,22 @@ export default function WantDish({ week, sitting, onOffer, onLeave }: WantDishPr
     () => view.tables.dishes.filter(({ id, fits }) => planned && fits.includes(planned.kind) && id !== planned.dish),
     [view.tables.dishes, planned],
   );
+  const adaptTo =
+    (id: string) =>
+    (of: WeekAsked): WeekAsked => ({
+      ...of,
+      kitchens: of.kitchens.map((kitchen) => withLater(kitchen, view.kitchen, id)),
+    });
+  const adapt = dish === undefined ? undefined : adaptTo(dish);
+  const asked = useMemo(
+    () => (dish === undefined ? [] : [toWish(week, sitting, dish) ?? []].flat()),
+    [week, sitting, dish],
+  );
   const choose = (id: string): void => {
     setDish(id);
-    ask(async (reasoner, tell) => {
-      const asked = await toAsked();
-      const kitchens = asked.kitchens.map((kitchen) => withLater(kitchen, view.kitchen, id));
-      return reasoner.want({ ...asked, kitchens }, { dish: id, to: sitting }, view.day, tell);
-    });
+    ask(async (reasoner, tell) =>
+      reasoner.want(adaptTo(id)(await toAsked()), { dish: id, to: sitting }, view.day, tell),
+    );
   };
   return (
     <form
@@ -58,6 +72,18 @@ export default function WantDish({ week, sitting, onOffer, onLeave }: WantDishPr
         <p role="status" className="told">
           {tell(told, dish)} {isThen && further.week.moveThen}
         </p>
+      )}
+      {dish !== undefined && answering.kind === "answered" && told?.kind === "breaks" && (
+        <Awaited>
+          <WhyNone
+            week={week}
+            asked={asked}
+            adapt={adapt}
+            take={other.have}
+            onTake={onOffer}
+            onAgain={(found) => (found === undefined ? choose(dish) : onOffer(found))}
+          />
+        </Awaited>
       )}
       <div className="row">
         <button type="submit" className="button main" disabled={told?.kind !== "fits"}>

@@ -27,11 +27,14 @@ export function Week({ week, onOffer }: WeekProps): ReactNode {
   const { words, further, formats } = useFurther("menu");
   const { view } = useKitchen();
   const names = useNames();
-  const [touched, setTouched] = useState<{ readonly week: WeekPlan; readonly lit: Lit }>();
+  const [touched, setTouched] = useState<{ readonly week: WeekPlan; readonly lit: Lit; readonly moveTo?: number }>();
   // What was touched in another week means nothing in this one.
-  const lit = touched?.week === week ? touched.lit : undefined;
+  const { lit, moveTo } = touched?.week === week ? touched : {};
   const onLight = (next: Lit): void => setTouched({ week, lit: next });
-  const { moving, over, drop } = useMoving(week, onOffer);
+  const { moving, over, drop } = useMoving(week, onOffer, (sitting, moveTo) => {
+    const batch = week.sittings[sitting]?.batch;
+    if (batch !== undefined) setTouched({ week, lit: { batch, sitting }, moveTo });
+  });
   const shared = {
     week,
     foods: view.tables.foods,
@@ -57,9 +60,10 @@ export function Week({ week, onOffer }: WeekProps): ReactNode {
       {lit !== undefined && "batch" in lit && (
         <Awaited>
           <DishPanel
-            key={lit.sitting}
+            key={`${lit.sitting} ${moveTo}`}
             week={week}
             sitting={lit.sitting}
+            moveTo={moveTo}
             onOffer={onOffer}
             onClose={() => onLight(undefined)}
           />

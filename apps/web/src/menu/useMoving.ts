@@ -17,11 +17,12 @@ const READ_MS = 6000;
 
 /**
  * Plans the week again while a plate is held over other sittings: one question at a time, and after it the one the hand has
- * come to meanwhile. Let go, the move is made once it is known to fit.
+ * come to meanwhile. Let go, the move is made once it is known to fit; where no menu near this one does, `onStuck` is told.
  */
 export function useMoving(
   week: WeekPlan,
   onOffer: (week: WeekPlan) => void,
+  onStuck: (sitting: number, over: number) => void,
 ): {
   readonly moving: Moving | undefined;
   readonly over: (sitting: number, over: number) => void;
@@ -42,6 +43,11 @@ export function useMoving(
       wanted.current = undefined;
       setMoving(undefined);
     };
+    if (told.kind === "breaks" && dropped !== undefined) {
+      clear();
+      onStuck(dropped.sitting, dropped.over);
+      return;
+    }
     if (told.kind !== "fits") {
       setTimeout(clear, READ_MS);
       return;

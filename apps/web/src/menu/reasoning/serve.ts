@@ -1,4 +1,12 @@
-import { changeRestored, onDay, replanWeek, type WeekChange, writeWeek } from "halfloaf/kitchen";
+import {
+  type ChangedKitchenWeek,
+  changeRestored,
+  onDay,
+  replanWeek,
+  type WeekChange,
+  type WeekPlan,
+  writeWeek,
+} from "halfloaf/kitchen";
 import { followWeek } from "halfloaf/kitchen/record";
 import { checkPlan } from "halfloaf/menu/check";
 import type { CivilDate } from "halfloaf/quantity";
@@ -7,6 +15,7 @@ import { hindranceOf } from "./hindranceOf.ts";
 import { indexOf, moneyOf, type Stage } from "./Stage.ts";
 import type { MoveTold, WeekAsked } from "./Told.ts";
 import { listChanged } from "./tellInstead.ts";
+import { toWish } from "./toWish.ts";
 
 /** So much must another dish save that nobody asked for, when one plate is moved; our own choice, no source. */
 const CHANGE_MINOR = 40;
@@ -21,6 +30,22 @@ export interface Serving {
   readonly from?: number;
 }
 
+/** A changed week in which a dish is not eaten any more at one of the sittings of the week that it was made of. */
+export function leaveSitting(
+  changed: ChangedKitchenWeek,
+  week: WeekPlan,
+  { dish, from }: Required<Omit<Serving, "to">>,
+): ChangedKitchenWeek {
+  const emptied = indexOf(changed.stated, week, from);
+  const { problem } = changed.week;
+  const sittings = problem.sittings.map((sitting, k) =>
+    k === emptied
+      ? { ...sitting, dishes: sitting.dishes.filter((each) => problem.dishes[each]?.id !== dish) }
+      : sitting,
+  );
+  return { ...changed, week: { ...changed.week, problem: { ...problem, sittings } } };
+}
+
 /**
  * The week with a dish at a sitting in place of the one there, as near to the old one as it can be; its own leaves the other.
  * With `isNear` only menus near the old one are looked at, which takes a tenth of the time.
@@ -31,10 +56,8 @@ export function serve(
   { dish, to, from }: Serving,
   { day, isNear }: { readonly day: CivilDate; readonly isNear: boolean },
 ): MoveTold {
-  const target = week.sittings[to];
-  if (target === undefined) return { kind: "breaks" };
-  const { date, kind, eaters } = target;
-  const wish = { kind: "want" as const, dish, at: { date, kind, eater: eaters[0] as string } };
+  const wish = toWish(week, to, dish);
+  if (wish === undefined) return { kind: "breaks" };
   const today = day > week.from ? day : week.from;
   const change = (changes: readonly WeekChange[]) => changeRestored(kitchen, tables, before, changes, today);
   const followed = followWeek(change, [wish], known);
@@ -48,15 +71,7 @@ export function serve(
       ),
     };
   const { changed } = followed.value;
-  const { stated } = changed;
-  const emptied = from === undefined ? undefined : indexOf(stated, week, from);
-  const { problem } = changed.week;
-  const sittings = problem.sittings.map((sitting, k) =>
-    k === emptied
-      ? { ...sitting, dishes: sitting.dishes.filter((each) => problem.dishes[each]?.id !== dish) }
-      : sitting,
-  );
-  const left = { ...changed, week: { ...changed.week, problem: { ...problem, sittings } } };
+  const left = from === undefined ? changed : leaveSitting(changed, week, { dish, from });
   const options = {
     judge: checkPlan,
     seed: SEED,

@@ -10,12 +10,13 @@ import type { WeekAsked } from "./Told.ts";
  * it was when it was accepted, with what came out otherwise since; `isThen` says that this is another than now.
  */
 export function useWeekAsked(week: WeekPlan): { readonly toAsked: () => Promise<WeekAsked>; readonly isThen: boolean } {
-  const { view } = useKitchen();
+  const { session, view } = useKitchen();
   const { device } = useDevice();
   const [isThen, setThen] = useState(false);
-  const { menu, kitchen: now, state, day } = view;
   const { open } = device;
   const toAsked = useCallback(async (): Promise<WeekAsked> => {
+    // Whoever asks again has just changed the kitchen, it may be, and is not drawn anew yet.
+    const { menu, kitchen: now, state, day } = session.view ?? view;
     const isOfMenu = menu !== undefined && week.from === menu.week.from && week.days === menu.week.days;
     const then = isOfMenu && open !== undefined ? await startThinker().weekKitchen(open, day) : undefined;
     if (then === undefined) return { week, kitchens: [now], known: [] };
@@ -23,6 +24,6 @@ export function useWeekAsked(week: WeekPlan): { readonly toAsked: () => Promise<
     // A week planned anew for the same days is of the kitchen as it is now.
     const kitchens = week === menu?.week ? [then] : [then, now];
     return { week, kitchens, known: [...weekChanges(state, week, day), ...kitchenChanges(then, now)] };
-  }, [menu, week, open, now, state, day]);
+  }, [session, view, week, open]);
   return { toAsked, isThen };
 }

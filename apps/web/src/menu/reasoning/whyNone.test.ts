@@ -15,6 +15,7 @@ import { checkPlan } from "halfloaf/menu/check";
 import { addDays } from "halfloaf/quantity";
 import { describe, expect, test } from "vitest";
 import type { WayOut } from "./Told.ts";
+import { toWish } from "./toWish.ts";
 import { turnKnobs } from "./turnKnobs.ts";
 import { whyNone } from "./whyNone.ts";
 
@@ -66,6 +67,25 @@ const faultsOf = ({ week: shown }: WayOut, now: Kitchen, asked: readonly WeekCha
 };
 
 describe("a week that can't be planned again", () => {
+  test("is told of a dish that is moved, which then stands where it was wanted and not where it was", () => {
+    const to = week.sittings.findIndex(({ date, kind }) => date > day && kind === "evening");
+    const { dish } = week.sittings[to] as (typeof week.sittings)[number];
+    const from = week.sittings.findIndex(
+      ({ date, kind, dish: other }, at) => at !== to && date > day && kind === "evening" && other !== dish,
+    );
+    const leaving = week.sittings[from] as (typeof week.sittings)[number];
+    const asked = [toWish(week, to, leaving.dish) as WeekChange];
+    const now = limited({ budgetMinor: 500 });
+    const known = kitchenChanges(kitchen, now);
+    const leaves = { dish: leaving.dish, from };
+    const told = whyNone(stage, { week, kitchens: [kitchen], known }, { asked, leaves, now, day, moves: 2000 });
+    if (told?.kind !== "collision") throw new Error(`told ${told?.kind}`);
+    expect(told.collisions.flat()).toContain("budget");
+    const shown = told.ways.flatMap((way) => way.week ?? []);
+    for (const { sittings } of shown)
+      expect([sittings[to]?.dish, sittings[from]?.dish === leaving.dish]).toEqual([leaving.dish, false]);
+  });
+
   test("is told with the limits that collide, and what is said to be enough is, in the figures of the kitchen", () => {
     const now = limited({ handsOnMinutes: 4 });
     const told = ask(now);

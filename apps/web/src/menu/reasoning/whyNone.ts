@@ -12,9 +12,10 @@ import {
 import { type EditedKitchen, followWeek } from "halfloaf/kitchen/record";
 import { explainRest, type LimitReading, type MenuPlan, type WhyImpossible } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
-import type { CivilDate } from "halfloaf/quantity";
+import type { CivilDate, Parsed } from "halfloaf/quantity";
 import { SEED } from "./effort.ts";
 import type { Stage } from "./Stage.ts";
+import { leaveSitting, type Serving } from "./serve.ts";
 import type { ImpossibleTold, Knob, WayOut, WeekAsked } from "./Told.ts";
 import { tellGaps, toWays } from "./tellImpossible.ts";
 import { toWayOut } from "./toKnobs.ts";
@@ -30,6 +31,8 @@ type Figures = Pick<WayOut, "knobs" | "otherwise">;
 /** What could not be planned, and what the kitchen is now, in which limits are loosened. */
 export interface NoneAsked {
   readonly asked: readonly WeekChange[];
+  /** A dish that is to leave a sitting, by its position in the week, as it is moved to another. */
+  readonly leaves?: Required<Omit<Serving, "to">> | undefined;
   readonly now: EditedKitchen;
   readonly day: CivilDate;
   /** Moves of each of the short searches; absent = as many as usual. */
@@ -40,16 +43,18 @@ export interface NoneAsked {
 export function whyNone(
   stage: Stage,
   { week, known }: WeekAsked,
-  { asked, now, day, moves }: NoneAsked,
+  { asked, leaves, now, day, moves }: NoneAsked,
 ): ImpossibleTold | undefined {
   const { kitchen, tables, before } = stage;
   const today = day > week.from ? day : week.from;
   const others = known.filter(({ kind }) => kind !== "kitchen");
-  const change = (of: KitchenNow) =>
-    followWeek((changes) => changeRestored(kitchen, tables, before, changes, today), asked, [
-      ...others,
-      ...kitchenChanges(kitchen, of),
-    ]);
+  const changeBy = (changes: readonly WeekChange[]): Parsed<ChangedKitchenWeek> => {
+    const changed = changeRestored(kitchen, tables, before, changes, today);
+    return changed.ok && leaves !== undefined
+      ? { ok: true, value: leaveSitting(changed.value, week, leaves) }
+      : changed;
+  };
+  const change = (of: KitchenNow) => followWeek(changeBy, asked, [...others, ...kitchenChanges(kitchen, of)]);
   const wish = { seed: SEED, ...(moves !== undefined && { moves }) };
   const followed = change(now);
   if (!followed.ok) return undefined;
