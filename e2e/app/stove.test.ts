@@ -128,6 +128,11 @@ describe.skipIf(!hasBrowser)("by the stove", () => {
     await expect.poll(async () => (await readAsked(page)).shakes.length).toBe(2);
     await bar.click();
     await page.getByText(stove.over, { exact: true }).waitFor();
+    const ringing = page.getByRole("region", { name: stove.over });
+    await expect.poll(() => ringing.getByRole("timer").evaluate(isInSight)).toBe(true);
+    await expect
+      .poll(() => ringing.getByRole("button", { name: en.work.done, exact: true }).evaluate(isInSight))
+      .toBe(true);
     await page.getByRole("button", { name: stove.longer }).click();
     await expect.poll(async () => (await timer.textContent()) ?? "").toMatch(/^(2:00|1:5\d)$/);
     await page

@@ -45,6 +45,13 @@ describe("Rows that a device sends", () => {
     }
   });
 
+  it("are fit where a cook tells what was begun ahead, and not where a reader does", async () => {
+    const begun = { kind: "begun", on: "2026-03-01", dish: "stew", servedOn: "2026-03-02", step: "soak" } as const;
+    const rows = write({ ...begun, sitting: "evening" });
+    expect(await reasons(rows, { role: "cook" })).toEqual([]);
+    expect(await reasons(rows, { role: "reader" })).toEqual(["role"]);
+  });
+
   it("are refused with what is wrong where they break the schema, and their act with them", async () => {
     const [first, second] = write(oats, { ...oats, lot: "oats-2" });
     const { acts, refused } = await judgeRows([first, { ...second, massG: -5 }], judging());
