@@ -1,9 +1,11 @@
 import { en } from "@halfloaf/web/words";
-import type { Browser, Page } from "playwright-core";
+import { furtherEn } from "@halfloaf/web/words/further";
+import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
-import { openApp, SCREENS, SIZES, seeScreen } from "./openApp.ts";
+import { goTo, openApp, openAt, SCREENS, SIZES, seeScreen } from "./openApp.ts";
 import { tabTo } from "./tabTo.ts";
+import { touchAll } from "./touchAll.ts";
 
 /** So many presses lead past all that most screens have; a longer list goes on alike. */
 const MOST = 120;
@@ -34,6 +36,31 @@ describe.skipIf(!hasBrowser)("the keyboard alone", () => {
     }
     expect(faults).toEqual({});
     expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  test("never loses its place, whatever goes away when it is touched, and goes back to what opened a form", async () => {
+    const { page, context } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
+    await openAt(page, SCREENS.kitchen);
+    const { kitchen, cancel } = furtherEn;
+    const part = page.locator("details", { has: page.getByRole("heading", { name: kitchen.eaters }) });
+    await tabTo(page, part.locator("summary"));
+    await page.keyboard.press("Enter");
+    const add = part.getByRole("button", { name: kitchen.addEater });
+    await tabTo(page, add);
+    await page.keyboard.press("Enter");
+    const isOn = (place: Locator) => place.evaluate((each) => each === document.activeElement);
+    await expect.poll(() => isOn(part.getByLabel(kitchen.eaterName))).toBe(true);
+    await tabTo(page, part.getByRole("button", { name: cancel }));
+    await page.keyboard.press("Enter");
+    await expect.poll(() => isOn(add)).toBe(true);
+    for (const screen of ["buying", "stores"] as const) {
+      await goTo(page, screen);
+      await page.keyboard.press("Tab");
+      const { count, lost } = await touchAll(page, [], true);
+      expect(count).toBeGreaterThan(5);
+      expect(lost).toEqual([]);
+    }
     await context.close();
   });
 });

@@ -6,22 +6,25 @@ export interface Touched {
   readonly count: number;
   /** What the app refused to do when it was touched. */
   readonly refused: readonly string[];
+  /** What left the keyboard without a focus when it was touched. */
+  readonly lost: readonly string[];
 }
 
 /**
  * Touches whatever of a page can be touched, what shows up by that as well, each once, and says what was refused. Links are
- * left, and whatever begins with one of the given names.
+ * left, and whatever begins with one of the given names. Where the focus is watched, each gets it before it is touched.
  */
-export function touchAll(page: Page, spared: readonly string[] = []): Promise<Touched> {
-  return page.evaluate(touch, spared);
+export function touchAll(page: Page, spared: readonly string[] = [], watchesFocus = false): Promise<Touched> {
+  return page.evaluate(touch, [spared, watchesFocus] as const);
 }
 
 /** Runs in the page. */
-async function touch(spared: readonly string[]): Promise<Touched> {
+async function touch([spared, watchesFocus]: readonly [readonly string[], boolean]): Promise<Touched> {
   const most = 12;
   const main = document.querySelector("main") as HTMLElement;
   const done = new Set<string>();
   const refused: string[] = [];
+  const lost: string[] = [];
   const settle = () => new Promise((resolve) => setTimeout(() => requestAnimationFrame(resolve)));
   const nameOf = (element: Element): string => {
     const label = element.closest("label") ?? element;
@@ -53,6 +56,11 @@ async function touch(spared: readonly string[]): Promise<Touched> {
       const isOpen = !element.matches(":disabled, [readonly]") && element.closest(".forbidden") === null;
       return isOpen && !isSpared && isNew(element);
     });
+  const keepsFocus = async (): Promise<boolean> => {
+    for (let looks = 0; looks < 20 && document.activeElement === document.body; looks++)
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    return document.activeElement !== document.body;
+  };
   for (const details of main.querySelectorAll("details")) details.open = true;
   await settle();
   for (let element = next(); element !== undefined && done.size < 400; element = next()) {
@@ -60,8 +68,10 @@ async function touch(spared: readonly string[]): Promise<Touched> {
     done.add(name);
     const kind = `${element.className} ${name.split(" | ")[1]}`;
     alike.set(kind, (alike.get(kind) ?? 0) + 1);
+    if (watchesFocus) (element as HTMLElement).focus();
     act(element);
     await settle();
+    if (watchesFocus && !(await keepsFocus())) lost.push(name);
     for (const details of main.querySelectorAll("details:not([open])")) (details as HTMLDetailsElement).open = true;
     const told = main.querySelector<HTMLButtonElement>(".forbidden button");
     if (told === null) continue;
@@ -69,5 +79,5 @@ async function touch(spared: readonly string[]): Promise<Touched> {
     told.click();
     await settle();
   }
-  return { count: done.size, refused };
+  return { count: done.size, refused, lost };
 }

@@ -1,3 +1,4 @@
+import { SHEET_CATALOGUE_DE } from "@halfloaf/words/de/sheets";
 import { sheetCatalogueEn } from "@halfloaf/words/en/sheets";
 import axe from "axe-core";
 import {
@@ -26,8 +27,8 @@ const demo = findWeek("port-ansel");
 const six = findWeek("six-flat", { days: 3 });
 const hostile = hostileWeek(findWeek("port-ansel", { days: 3 }));
 
-function week(source: WeekSource, paper: Paper): string {
-  const printed = weekHtml(toWeekSheet(source), words, { paper, claims: [{ kind: "plate", below: 9_999_999 }] });
+function week(source: WeekSource, paper: Paper, language = words): string {
+  const printed = weekHtml(toWeekSheet(source), language, { paper, claims: [{ kind: "plate", below: 9_999_999 }] });
   if (printed.kind !== "printed") throw new Error("a true claim was refused");
   return printed.html;
 }
@@ -131,10 +132,16 @@ describe.runIf(hasBrowser)("printed by a browser", () => {
     });
   });
 
-  test.each(weeks)(
-    "letters are as large as the pages hold, none is left half empty: $name",
-    async ({ source, paper }) => {
-      const page = await open(week(source, paper));
+  const german = {
+    name: "two at Port Ansel, in German",
+    source: demo,
+    paper: "a4",
+    language: SHEET_CATALOGUE_DE.sheet,
+  } as const;
+  test.each([...weeks, german])(
+    "letters are as large as the pages hold, none is left half empty, nothing is parted that belongs together: $name",
+    async ({ source, paper, ...told }) => {
+      const page = await open(week(source, paper, "language" in told ? told.language : words));
       await page.emulateMedia({ media: "print" });
       const [width, height] = paper === "a4" ? [210 - 24, 297 - 20] : [8.5 * 25.4 - 24, 11 * 25.4 - 20];
       const px = (mm: number) => (mm / 25.4) * 96;
@@ -142,11 +149,21 @@ describe.runIf(hasBrowser)("printed by a browser", () => {
       const pages = await page.$$eval(".sheet", (sheets) =>
         sheets.map((sheet) => {
           const { height: filled } = sheet.getBoundingClientRect();
-          return { filled, points: Number.parseFloat(getComputedStyle(sheet).fontSize) * 0.75 };
+          // What goes on in the next column has a box in each; a sum stands below a line that it sums up.
+          const parted = [...sheet.querySelectorAll(".flow :is(.wide, h2, h3)")].filter(
+            (each) => each.getClientRects().length > 1,
+          );
+          const alone = [...sheet.querySelectorAll(".flow tfoot tr:first-child")].filter((sum) => {
+            const above = sum.closest("table")?.querySelector("tbody tr:last-child") ?? sum;
+            return above.getBoundingClientRect().left !== sum.getBoundingClientRect().left;
+          });
+          const broken = [...parted, ...alone].map(({ textContent }) => textContent);
+          return { filled, points: Number.parseFloat(getComputedStyle(sheet).fontSize) * 0.75, broken };
         }),
       );
       await page.close();
-      for (const { filled, points } of pages) {
+      for (const { filled, points, broken } of pages) {
+        expect(broken).toEqual([]);
         expect(filled).toBeLessThanOrEqual(px(height));
         expect(points).toBeGreaterThan(6.5);
         if (points < 10.4) expect(filled).toBeGreaterThan(0.75 * px(height));
@@ -188,10 +205,15 @@ describe.runIf(hasBrowser)("printed by a browser", () => {
     expect(wide).toEqual([]);
   });
 
-  test("what is folded on a screen is unfolded on paper", async () => {
-    const lesson = dayLesson(demo, demo.week.from);
-    const text = (await print(lessonHtml(lesson, words))).join("\n");
-    for (const { packs } of lesson.cookings) for (const { label } of packs) expect(text).toContain(label.slice(0, 12));
+  test("what is folded on a screen is unfolded on paper, and no table leaves the line that it unfolds from", async () => {
+    for (const source of [demo, six]) {
+      const lesson = dayLesson(source, source.week.from);
+      const printed = await print(lessonHtml(lesson, words));
+      const text = printed.join("\n");
+      for (const { packs } of lesson.cookings)
+        for (const { label } of packs) expect(text).toContain(label.slice(0, 12));
+      expect(printed.filter((page) => page.trimStart().startsWith(words.lesson.pack))).toEqual([]);
+    }
   });
 
   // Every kind of page once; the whole week has nothing on it that the shorter ones have not.

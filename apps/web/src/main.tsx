@@ -8,6 +8,7 @@ import { beginOpening, KitchenProvider } from "./kitchen/KitchenProvider.tsx";
 import { giveTurn } from "./kitchen/rest.ts";
 import { today } from "./kitchen/today.ts";
 import { Loading } from "./loading/Loading.tsx";
+import { loadSurely } from "./loading/loadSurely.ts";
 import { newerApp } from "./shell/newerApp.ts";
 import { Shell } from "./shell/Shell.tsx";
 import { loadAhead } from "./shell/screens.ts";
@@ -39,6 +40,14 @@ async function start(place: HTMLElement): Promise<void> {
   );
   // Formats take long to get ready the first time, for the shortest while there is nothing else to do.
   void giveTurn().then(() => new Formats(findLocale(findLanguage())).getReady());
+  // Only a keyboard loses its place.
+  addEventListener(
+    "keydown",
+    () => void loadSurely(() => import("./shell/keepFocus.ts")).then((part) => part.keepFocus()),
+    {
+      once: true,
+    },
+  );
   // In the workshop, where sources change all the time, nothing is kept. What keeps the app fetches all of it, so that what the
   // page shows first goes before.
   if (import.meta.env.PROD) void whenShown(place).then(() => newerApp.start());

@@ -22,7 +22,7 @@ export function AccountSums({ line }: { readonly line: AccountLine }): ReactNode
     <section className="stack tight">
       <h2>{accounts.stretches(formats.day(line.from), formats.day(line.to))}</h2>
       <p className="small soft">{accounts.sums}</p>
-      <table className="table">
+      <table className="table flows">
         <tbody>
           {rows.map(
             ([name, minor, isShown]) =>

@@ -28,7 +28,7 @@ export function Waste({ from, to }: WasteProps): ReactNode {
       <h2>{accounts.waste}</h2>
       {losses.length === 0 && <p className="soft">{accounts.wasteNone}</p>}
       {reasons.some(({ why }) => why !== undefined) && (
-        <table className="table small">
+        <table className="table small flows">
           <caption className="unseen">{accounts.wasteWhy}</caption>
           <tbody>
             {reasons.map(({ why, massG, costMinor }) => (

@@ -23,7 +23,7 @@ export function Costing({ dish, portions }: { readonly dish: Dish; readonly port
     <section className="stack tight">
       <h2>{further.dishes.costing}</h2>
       <p className="small soft">{further.dishes.costingNote}</p>
-      <table className="table">
+      <table className="table flows">
         <tbody>
           {card.lines.map((line) => (
             <tr key={line.at}>

@@ -47,7 +47,7 @@ export function DishIntake({ dish }: { readonly dish: Dish }): ReactNode {
       <p className="small soft">
         {further.dishes.intakeNote} {!retained && further.dishes.raw}
       </p>
-      <table className="table">
+      <table className="table flows">
         <tbody>
           <Line name={nutrients.energy} figure={perPortion.energyKj} write={energy} />
           {SHOWN.map((name) => (

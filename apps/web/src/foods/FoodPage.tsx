@@ -98,7 +98,7 @@ function Composition({ food }: { readonly food: Food }): ReactNode {
     <section className="stack tight">
       <h2>{texts.per100}</h2>
       <p className="small soft">{texts.source(food.source)}</p>
-      <table className="table">
+      <table className="table flows">
         <tbody>
           {known.map((name) => (
             <tr key={name}>

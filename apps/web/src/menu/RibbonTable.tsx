@@ -32,7 +32,7 @@ function Packs({ week, foods, titleOf, nameOf, lit, onLight }: RibbonTableProps)
     return [...picture.ribbons, ...picture.shelf];
   }, [week, foods]);
   return (
-    <table className="table small">
+    <table className="table small ribbon-table">
       <thead>
         <tr>
           <th scope="col">{words.menu.pack}</th>

@@ -15,7 +15,7 @@ export function HistoryTable({ histories }: { readonly histories: readonly Price
     .sort((a, b) => (a.point.on < b.point.on ? 1 : a.point.on > b.point.on ? -1 : b.at - a.at));
   const { prices } = further;
   return (
-    <table className="table small">
+    <table className="table small flows">
       <thead>
         <tr>
           <th scope="col">{prices.day}</th>

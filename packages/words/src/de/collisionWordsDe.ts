@@ -7,7 +7,7 @@ export const COLLISION_WORDS_DE: CollisionWords = {
     "hands-on": "die Minuten mit beiden Händen an den Tagen",
     elapsed: "die Minuten, die für die Mahlzeiten da sind",
     energy: "die Energie jedes Tages",
-    bound: "die festen Grenzen der Aufnahme",
+    bound: "die festen Grenzen der Zufuhr",
     uses: "wie oft es ein Gericht geben darf",
     main: "wie oft es eine Hauptzutat geben darf",
     distinct: "die verschiedenen Gerichte am Abend",
@@ -19,10 +19,10 @@ export const COLLISION_WORDS_DE: CollisionWords = {
     freezer: "der Platz im Gefrierfach",
     "must-use": "was aufgebraucht werden muss",
   },
-  collide: (limits) => `Diese stoßen zusammen: ${limits.join(" und ")}. Lässt man eines davon los, fand sich ein Plan.`,
-  stands: (limit) =>
-    `Kein Plan fand sich, der dies einhält, selbst wenn jede andere Grenze losgelassen wird: ${limit}.`,
-  wholePacks: "Nur weil Packungen ganz gekauft werden: mit beliebig geteilten fand sich ein Plan.",
-  noneAlone: "Keine einzelne Art von Grenze fand sich, die zu lockern für sich genug wäre.",
+  collide: (limits) =>
+    `Diese vertragen sich nicht: ${limits.join(" und ")}. Fällt eines davon weg, gibt es einen Plan.`,
+  stands: (limit) => `Es fand sich kein Plan, der dies einhält, selbst wenn jede andere Grenze wegfällt: ${limit}.`,
+  wholePacks: "Es liegt nur daran, dass Packungen ganz gekauft werden: mit beliebig geteilten fand sich ein Plan.",
+  noneAlone: "Es fand sich keine einzelne Art von Grenze, deren Lockerung allein genügt.",
   possible: "Bei der Suche mit gelockerten Grenzen fand sich ein Plan, der alle einhält, wie sie sind.",
 };

@@ -18,7 +18,7 @@ export function ChangesTable({ changes, from }: ChangesTableProps): ReactNode {
   const tell = (component: FigureChange["component"], sourced: FigureChange["now"]): string =>
     sourced === undefined ? further.unknown : figures.figure(component, sourced.figure);
   return (
-    <table className="table">
+    <table className="table flows">
       <thead>
         <tr>
           <th scope="col">{foods.per100}</th>

@@ -26,7 +26,7 @@ export function WishFields({ wish, onChange }: WishFieldsProps): ReactNode {
   return (
     <>
       <MeantFields what={wish.what} onChange={(what) => onChange({ ...wish, what })} />
-      <div className="fields pair">
+      <div className="fields two">
         <NumberField
           label={wishes.least}
           value={wish.least}
@@ -100,7 +100,7 @@ function MeantFields({ what, onChange }: MeantFieldsProps): ReactNode {
   return (
     <fieldset className="choice">
       <legend>{wishes.what}</legend>
-      <div className="fields pair">
+      <div className="fields two">
         {fields.map(([key, label, choices]) => (
           <ChoiceField
             key={key}

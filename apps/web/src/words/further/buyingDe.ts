@@ -40,8 +40,8 @@ export const buyingDe: typeof buyingEn = {
   shelf: {
     legend: "Am Regal:",
     kinds: { price: "Preis anders", size: "Größe anders", gone: "Nicht da" },
-    price: "Preis von einer",
-    mass: "In einer sind, in Gramm",
+    price: "Preis für eine",
+    mass: "Inhalt einer Packung, in Gramm",
     together: (count, money) => counted(count, { one: `Eine für ${money}:`, other: `${count} für ${money}:` }),
     asDear: "wie auf der Liste.",
     dearer: (money) => `${money} teurer als auf der Liste.`,
@@ -65,8 +65,8 @@ export const buyingDe: typeof buyingEn = {
   scan: {
     open: "Am Strichcode finden",
     title: "Nummer unter dem Strichcode",
-    look: "Durch die Kamera schauen",
-    stop: "Nicht mehr schauen",
+    look: "Kamera benutzen",
+    stop: "Kamera ausschalten",
     picture: "Bild der Kamera",
     hold: "Halt den Strichcode quer in die Mitte des Bildes.",
     refused:
@@ -74,7 +74,7 @@ export const buyingDe: typeof buyingEn = {
     missing: "Hier lässt sich keine Kamera benutzen. Tipp die Nummer.",
     typed: "Nummer, wie gedruckt",
     find: "Suchen",
-    invalid: "Das ist keine solche Nummer: eine Ziffer ist falsch oder fehlt.",
+    invalid: "Das ist keine gültige Nummer: eine Ziffer ist falsch oder fehlt.",
     found: (pack) => `${pack}.`,
     unknown: (digits) => `Noch keine Packung dieses Ladens hat die Nummer ${digits}.`,
     whose: "Welche Packung ist es?",
@@ -82,7 +82,7 @@ export const buyingDe: typeof buyingEn = {
     remember: "Nummer merken",
   },
   besides: {
-    title: "Außer der Liste gekauft",
+    title: "Zusätzlich gekauft",
     find: "Packung dieses Ladens suchen",
     count: "Wie viele",
     bought: "Gekauft",

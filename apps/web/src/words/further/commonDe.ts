@@ -31,7 +31,7 @@ export const commonDe: typeof commonEn = {
     busy: "Wird gelesen …",
     stop: "Anhalten",
     failed: "Die Datei ließ sich nicht lesen.",
-    large: "Die Datei ist größer als 32 MB. Teil sie, oder nimm eine kleinere.",
+    large: "Die Datei ist größer als 32 MB. Teil sie oder nimm eine kleinere.",
     again: "Noch eines einlesen",
     unread: "Gefunden und nicht verwendet",
   },
@@ -50,6 +50,6 @@ export const commonDe: typeof commonEn = {
     above: (field: string, bound: string) => `${field}: mehr als ${bound}.`,
     whole: (field: string) => `${field}: hier gehört eine ganze Zahl hin.`,
     other: (field: string, expected: string) => `${field}: erwartet wird ${expected}.`,
-    eaterTwice: (name: string, sitting: string) => `${name} sitzt an zwei Mahlzeiten zugleich: ${sitting}.`,
+    eaterTwice: (name: string, sitting: string) => `${name} sitzt bei zwei Mahlzeiten zugleich: ${sitting}.`,
   },
 };

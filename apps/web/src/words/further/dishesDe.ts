@@ -20,7 +20,7 @@ export const dishesDe: typeof dishesEn = {
     foods: "Lebensmittel",
     count: (count: number) => counted(count, { one: "1 Gericht", other: `${count} Gerichte` }),
     noneFound: "Kein Gericht passt zu alldem. Lockere einen der Filter, oder lies ein Gericht ein.",
-    portion: (money: string) => `${money} die Portion`,
+    portion: (money: string) => `${money} je Portion`,
     costUnknown: "Kosten unbekannt",
     rated: (points: string) => `bewertet mit ${points} von 10`,
     all: "Alle Gerichte",
@@ -74,7 +74,7 @@ export const dishesDe: typeof dishesEn = {
     freezerDays: (days) => counted(days, { one: "1 Tag im Gefrierfach", other: `${days} Tage im Gefrierfach` }),
     notFrozen: "wird nicht eingefroren",
     fits: (sittings: string) => `Mahlzeiten: ${sittings}`,
-    portionMass: (mass: string) => `Etwa ${mass} die Portion`,
+    portionMass: (mass: string) => `Etwa ${mass} je Portion`,
     units: {
       mg: "mg",
       g: "g",

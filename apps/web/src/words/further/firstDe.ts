@@ -7,7 +7,7 @@ export const firstDe: typeof firstEn = {
     step: (at: number, of: number) => `Schritt ${at} von ${of}`,
     howMany: "Wie viele essen hier?",
     whoNote:
-      "Alter, Geschlecht, Größe, Gewicht und Bewegung dienen einem: wie viel Energie jemand braucht, damit die Teller groß genug sind. Sie bleiben auf diesem Gerät, und nichts davon ist ein Ziel. Vorgegeben sind übliche Werte; setz deine eigenen ein.",
+      "Alter, Geschlecht, Größe, Gewicht und Bewegung sagen nur, wie viel Energie jemand braucht, damit die Teller groß genug sind. Sie bleiben auf diesem Gerät, und nichts davon ist ein Ziel. Vorgegeben sind übliche Werte; setz deine eigenen ein.",
     kitNote: "Geplant wird nur, was sich damit kochen lässt.",
     kits: {
       small: ["Eine Kochstelle", "ein Topf, eine Pfanne, Wasserkocher, kleiner Kühlschrank"],

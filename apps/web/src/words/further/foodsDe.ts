@@ -131,15 +131,15 @@ export const foodsDe: typeof foodsEn = {
   foodRead: {
     title: "Lebensmittel einlesen",
     about:
-      "Füg eine Nährwerttabelle in CSV ein oder wähl sie, die Dateien eines Downloads von FoodData Central, oder Lebensmittel, die eine andere Küche gesichert hat. Gelesen wird auf diesem Gerät, verschickt wird nichts.",
+      "Füg eine Nährwerttabelle als CSV ein oder wähl Dateien: eine solche Tabelle, einen Download von FoodData Central oder Lebensmittel, die eine andere Küche gesichert hat. Gelesen wird auf diesem Gerät, verschickt wird nichts.",
     text: "Die Tabelle",
     textHint: "Zeilen mit denselben Spalten; die erste nennt sie.",
     file: "Dateien wählen (.csv, .json)",
     notOne: "Das ist weder eine Tabelle mit Spalten noch eine Datei mit Lebensmitteln. Wähl eine andere.",
-    json: "Das ist kein ganzer JSON-Text. Wähl die Datei noch einmal, oder sichere sie neu.",
+    json: "Das ist kein vollständiger JSON-Text. Wähl die Datei noch einmal, oder sichere sie neu.",
     tooLarge: (name) => `${name} ist größer als 32 MB. Teil die Tabelle, oder nimm eine kleinere.`,
     downloadPart:
-      "Von einem Download von FoodData Central in CSV wähl food.csv, nutrient.csv und food_nutrient.csv zugleich.",
+      "Wähl aus einem CSV-Download von FoodData Central food.csv, nutrient.csv und food_nutrient.csv zusammen.",
     formOpen: "Sag, in welcher Spalte der Name steht, in welcher eine Zahl, und wie die Tabelle heißt.",
     tableTitle: "Wie die Tabelle heißt",
     asOf: "Erschienen (Jahr oder Tag)",
@@ -162,7 +162,7 @@ export const foodsDe: typeof foodsEn = {
     further: "Bestandteile, die sich nicht fanden",
     traces: "„Sp.“ und „tr“ zählen als nichts; „-“ und Ähnliches ist unbekannt.",
     stopped: "Angehalten: nichts davon ist geblieben.",
-    failed: "Es wurde keine Tabelle daraus.",
+    failed: "Daraus wurde keine Tabelle.",
     read: (foods, figures) =>
       `${counted(foods, { one: "1 Lebensmittel", other: `${foods} Lebensmittel` })} mit ${counted(figures, { one: "1 Zahl", other: `${figures} Zahlen` })}.`,
     passed: (components, rows) =>
@@ -187,10 +187,10 @@ export const foodsDe: typeof foodsEn = {
     brought: (foods, changed) =>
       `${counted(foods, { one: "1 eigenes Lebensmittel", other: `${foods} eigene Lebensmittel` })}, ${counted(changed, { one: "1 Lebensmittel", other: `${changed} Lebensmittel` })} mit Zahlen von anderswo.`,
     replaces: "tritt an die Stelle des unseren",
-    keep: "Behalten",
-    kept: "Sie sind behalten.",
+    keep: "Übernehmen",
+    kept: "Sie sind übernommen.",
     allThere: "All das ist schon da.",
-    refused: "Nichts aus dieser Datei lässt sich behalten:",
+    refused: "Nichts aus dieser Datei lässt sich übernehmen:",
     faultOf: (place, received, expected) => `${place}: ${received} steht, wo ${expected} stehen sollte.`,
     faultWords: {
       id: "die Nummer fehlt",

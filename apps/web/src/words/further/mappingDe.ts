@@ -8,7 +8,7 @@ export const mappingDe: typeof mappingEn = {
   mapping: {
     form: "Wie sie geschrieben ist",
     formGuessed: "geraten; sieh es durch",
-    noHeader: "Keine Zeile fand sich, die die Spalten nennt. Setz eine darüber, oder sag, welche es ist.",
+    noHeader: "Es fand sich keine Zeile, die die Spalten nennt. Setz eine darüber, oder sag, welche es ist.",
     delimiter: "Trennt die Spalten",
     delimiters: { ",": "Komma ,", ";": "Semikolon ;", "\t": "Tabulator", "|": "Strich |" },
     decimal: "Dezimalzeichen",

@@ -42,10 +42,10 @@ export const mendedDe: typeof mendedEn = {
       },
       later: {
         eaters:
-          "Wie viel jemand isst und wer neu dabei ist, gilt ab dem nächsten Speiseplan. Für diese Tage sag Gäste unter Heute.",
+          "Wie viel jemand isst und wer neu dabei ist, gilt ab dem nächsten Speiseplan. Für diese Tage trag Gäste unter Heute ein.",
         kit: "Was neu ist, wie viel Platz zum Lagern ist und wie viel länger es mit weniger dauert, gilt ab dem nächsten Speiseplan.",
         sittings:
-          "Wer öfter mitisst und was mitgenommen wird, gilt ab dem nächsten Speiseplan. Für diese Tage sag Gäste unter Heute.",
+          "Wer öfter mitisst und was mitgenommen wird, gilt ab dem nächsten Speiseplan. Für diese Tage trag Gäste unter Heute ein.",
       },
     },
   },

@@ -27,7 +27,7 @@ export const menuDe: typeof menuEn = {
       const portions = counted(count, { one: "Normalportion", other: "Normalportionen" });
       return `${told} ${portions}, ${minutes}, ${money} auf den Tellern`;
     },
-    leftover: "von früher gekocht",
+    leftover: "früher gekocht",
     toDish: "Wie es gekocht wird",
     close: "Schließen",
     wishes: "Wünsche",
@@ -98,14 +98,14 @@ export const menuDe: typeof menuEn = {
     absentNote:
       "Wähle ein Gericht, das du vermisst. Es wird bei bis zu drei Mahlzeiten versucht, für die es gedacht ist.",
     served: (at: string) => `Es steht da: ${at}.`,
-    nowhere: "Keine Mahlzeit dieser Tage ist eine, für die es gedacht ist.",
+    nowhere: "An diesen Tagen gibt es keine Mahlzeit, für die es gedacht ist.",
     breaksLimits: (limits: string) =>
       `damit fand sich dort kein Speiseplan${limits === "" ? "" : `; im Weg: ${limits}`}`,
     hindrances: {
       unknown: "es passt nicht dorthin",
       kit: (part: string) => `es fehlt an Küchengerät (${part})`,
       notSold: (food: string) => `${food} hat kein Laden, und in den Vorräten ist es nicht`,
-      notEaten: (food: string) => `jemand, der dort isst, isst nicht: ${food}`,
+      notEaten: (food: string) => `wer dort isst, isst das nicht: ${food}`,
       amount: (food: string) => `es ist nicht bekannt, wie viel hineingehört: ${food}`,
       tooLong: (minutes: string) => `es dauert länger als ${minutes}, die zur Verfügung stehen`,
       begunBefore: (day: string) => `es muss am ${day} begonnen werden, und das ist zu früh für diesen Speiseplan`,
@@ -134,7 +134,7 @@ export const menuDe: typeof menuEn = {
       intake: (value: string) => `Fehlendes mit ${value} gerechnet`,
     },
     picture: "Speisepläne nach Geld und dem anderen; die Liste darunter sagt dasselbe.",
-    none: "Kein Speiseplan fand sich.",
+    none: "Es fand sich kein Speiseplan.",
     shown: "oben zu sehen",
   },
   limitPrices: {
@@ -148,13 +148,13 @@ export const menuDe: typeof menuEn = {
     count: (count) =>
       counted(count, { one: "Der Plan stößt an 1 Grenze.", other: `Der Plan stößt an ${count} Grenzen.` }),
     saves: (money) => `Spart mindestens ${money}`,
-    savesNothing: "Keine Ersparnis fand sich",
+    savesNothing: "Es fand sich keine Ersparnis",
     loosened: {
       budget: (amount) => `${amount} mehr Geld für die Tage`,
       "hands-on": (amount) => `${amount} mehr mit beiden Händen`,
       elapsed: (amount) => `${amount} mehr Zeit`,
       energy: (amount) => `die Energie eines Tages darf um ${amount} Punkte mehr abweichen`,
-      bound: () => "eine lockerere Grenze der Aufnahme",
+      bound: () => "eine lockerere Grenze der Zufuhr",
       uses: () => "jedes Gericht einmal öfter",
       main: () => "eine Hauptzutat einmal öfter",
       distinct: () => "ein anderes Abendgericht weniger",

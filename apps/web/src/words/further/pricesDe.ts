@@ -24,7 +24,7 @@ export const pricesDe: typeof pricesEn = {
     writeThisPack: "Aufschreiben",
     packWritten: (label) => `${label} ist aufgeschrieben.`,
     removePack: "Wegnehmen",
-    perKg: (money: string) => `${money} das kg`,
+    perKg: (money: string) => `${money} je kg`,
     seenAt: (day: string, where?: string) => `gesehen ${day}${where === undefined ? "" : `, ${where}`}`,
     agedAt: (day: string, where?: string) =>
       `gesehen ${day}${where === undefined ? "" : `, ${where}`}: lange her, sieh noch einmal nach`,
@@ -35,7 +35,7 @@ export const pricesDe: typeof pricesEn = {
     reduced: (day: string) => `herabgesetzt bis ${day}`,
     more: "Alle zeigen",
     shown: (shown: number, all: number) => `${shown} von ${all} Lebensmitteln; die anderen findet die Suche.`,
-    history: "Wie er sich bewegt hat",
+    history: "Wie sich der Preis bewegt hat",
     historyOf: (food: string) => `Kilopreise von ${food} im Lauf der Zeit`,
     historySays: (food, count) => {
       const looks = counted(count, { one: "einmal gesehen", other: `${count}-mal gesehen` });
@@ -45,7 +45,7 @@ export const pricesDe: typeof pricesEn = {
     day: "Tag",
     pack: "Packung",
     price: "Preis",
-    unitPrice: "Das Kilogramm",
+    unitPrice: "Preis je kg",
     change: "Änderung",
     note: "Preis notieren",
     whichPack: "Packung",

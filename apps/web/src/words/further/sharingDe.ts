@@ -20,7 +20,7 @@ export const sharingDe: typeof sharingEn = {
   sharedOn: (host) => `Geteilt auf ${host}.`,
   here: (who) => `Auch hier: ${who}`,
   unsent: (count) =>
-    counted(count, { one: "1 Eintrag wartet auf das Senden", other: `${count} Einträge warten auf das Senden` }),
+    counted(count, { one: "1 Eintrag ist noch nicht gesendet", other: `${count} Einträge sind noch nicht gesendet` }),
   roles: { keeper: "führt die Küche", cook: "kauft ein und kocht", reader: "liest nur" },
   roleHere: {
     cook: "Dieses Gerät kauft ein und kocht; Speisepläne, Gerichte und die Küche selbst ändert, wer sie führt.",
@@ -92,7 +92,7 @@ export const sharingDe: typeof sharingEn = {
   tickedBy: (who) => `abgehakt von ${who}`,
   scan: {
     look: "QR-Code lesen",
-    stop: "Nicht mehr schauen",
+    stop: "Kamera ausschalten",
     picture: "Bild der Kamera",
     hold: "Halte den Code in die Mitte des Bildes.",
     refused: "Die Kamera wurde verweigert. Erlaube sie dieser Seite im Browser, oder füge den Link ein.",
@@ -132,7 +132,7 @@ export const sharingDe: typeof sharingEn = {
     "too-many-invitations": "So viele Einladungen sind offen, dass keine mehr geht. Ziehe erst welche zurück.",
     "too-many-calendars": "Die Küche hat so viele Kalenderadressen, wie sie haben darf. Ziehe zuerst einige zurück.",
     "too-many-devices": "So viele Geräte sind in der Küche, dass keines mehr geht. Entferne erst welche.",
-    "too-many-requests": "Zu viele Fragen kamen aus diesem Netz. Warte eine Minute und versuche es noch einmal.",
+    "too-many-requests": "Zu viele Anfragen kamen aus diesem Netz. Warte eine Minute und versuche es noch einmal.",
     "too-many-mistakes":
       "Zu viele falsche Einladungen kamen aus diesem Netz. Warte einige Minuten und versuche es noch einmal.",
     "too-many-kitchens": "Zu viele neue Küchen kamen aus diesem Netz. Warte eine Stunde und versuche es noch einmal.",

@@ -43,8 +43,8 @@ export const wishesDe: typeof wishesEn = {
       porridge: "Brei",
       soup: "Suppe",
       stew: "Eintopf",
-      "one-pot-grain": "Körner aus einem Topf",
-      "stir-fry": "unter Rühren gebraten",
+      "one-pot-grain": "Getreide aus einem Topf",
+      "stir-fry": "pfannengerührt",
       pan: "aus der Pfanne",
       bake: "aus dem Ofen",
       salad: "Salat",
@@ -91,7 +91,7 @@ export const wishesDe: typeof wishesEn = {
       what: "Sag, was gewünscht ist: ein Gericht, eine Hauptzutat, eine Zubereitung, etwas darin oder eine Ernährungsweise.",
       often: "Sag, wie oft: mindestens, höchstens oder beides.",
       order: "Mindestens ist mehr als höchstens.",
-      nowhere: "An diesen Tagen, zu diesen Mahlzeiten, mit diesen Essenden gibt es in dieser Küche keine Mahlzeit.",
+      nowhere: "An diesen Tagen, zu diesen Mahlzeiten, mit diesen Personen gibt es in dieser Küche keine Mahlzeit.",
       beyond: (asked: string, there: string) =>
         `${asked} die Woche sind mehr als die ${there} Mahlzeiten, um die es geht.`,
       unmet:

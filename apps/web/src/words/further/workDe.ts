@@ -13,7 +13,7 @@ export const workDe: typeof workEn = {
     otherTimes: "Ebenso sicher macht es",
     twoCooks: "Zwei kochen zusammen",
     cook: (number: number) => `Person ${number}`,
-    atPace: "In dem Tempo, das früheres Kochen gezeigt hat; es steht, und geht zurückzusetzen, unter",
+    atPace: "In dem Tempo, das sich bei früherem Kochen gezeigt hat; zu sehen und zurückzusetzen unter",
     over: "Die Zeit ist um",
     longer: "2 Minuten mehr",
     allDone: "Alles ist fertig. Trag auf, und trag es in die Vorräte ein.",
@@ -51,7 +51,7 @@ export const workDe: typeof workEn = {
         other: `${told} Portionen sind übrig. ${keeps}; kühl sie bald.`,
       }),
     nothingLeft: "Nichts ist übrig.",
-    tooMuch: "Es ist mehr gegessen oder eingefroren als gekocht.",
+    tooMuch: "Es wurde mehr gegessen oder eingefroren als gekocht.",
     used: "Was wirklich hineinkam",
     usedNote: "Gramm wie gekauft. Ändere nur, was anders war; 0 = weggelassen.",
     learn: (count: number) =>

@@ -82,7 +82,7 @@ function costHtml(sheet: CardSheet, words: SheetWords): Html {
       ],
     },
   )}</div>
-<p>${card.plates(sheet.platesMinor.map(money).join(", "))}</p>
+<p>${card.plates(sheet.platesMinor.map(money).join("; "))}</p>
 <p>${card.yield(figures.mass(sheet.portionMassG), figures.mass(sheet.portionMassG * sheet.portions), figures.count(sheet.yieldFactor))}</p>
 ${sheet.unknown.length > 0 && html`<p class="note">${card.notCosted(sheet.unknown.map((food) => food.name).join(", "))}</p>`}
 ${sheet.optional.length > 0 && html`<p class="note">${card.optional(sheet.optional.map((food) => food.name).join(", "))}</p>`}

@@ -21,9 +21,14 @@ export function declarationHtml(sheet: CardSheet, words: SheetWords): Html {
   })}<p class="note">${card.declarationNote(sheet.retained)} ${words.calculated}</p></section>`;
 }
 
-function cellOf({ atLeast }: CardDeclarationLine, cell: DeclaredCell | undefined, { card }: SheetWords): Piece {
+function cellOf(
+  { atLeast }: CardDeclarationLine,
+  cell: DeclaredCell | undefined,
+  { card, figures }: SheetWords,
+): Piece {
   if (cell === undefined) return card.unknown;
-  const text = cell.unit === "g" ? `${cell.figure.text} g` : `${cell.kj.text} kJ / ${cell.kcal.text} kcal`;
+  const text =
+    cell.unit === "g" ? `${figures.declared(cell.figure.text)} g` : `${cell.kj.text} kJ / ${cell.kcal.text} kcal`;
   return atLeast ? card.atLeast(text) : text;
 }
 

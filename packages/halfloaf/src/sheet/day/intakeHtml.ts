@@ -38,7 +38,7 @@ export function intakeHtml(intakes: readonly DayIntake[], about: string, words: 
     reason === undefined ? [] : [html`<p>${day.referred(eater.name, reason)}</p>`],
   );
   const signs = (["short", "above", "open"] as const).map(
-    (verdict) => html`${signOf(verdict, words)}${day.verdict[verdict]}  `,
+    (verdict, at) => html`${at > 0 && ", "}${signOf(verdict, words)}${day.verdict[verdict]}`,
   );
   return html`<section class="long"><h2>${day.intake}</h2>
 <div class="wide" tabindex="0" role="group" aria-label="${day.intake}">${table({
@@ -48,7 +48,7 @@ export function intakeHtml(intakes: readonly DayIntake[], about: string, words: 
 ${referred}
 ${open.length > 0 && html`<p>${day.openFor(open.join(", "))}</p>`}
 ${met.length > 0 && html`<p>${day.metBy(met.join(", "))}</p>`}
-<p class="note">${signs} ${about}${sources.length > 0 && html` ${day.references(sources.join("; "))}`}</p></section>`;
+<p class="note">${signs}. ${about}${sources.length > 0 && html` ${day.references(sources.join("; "))}`}</p></section>`;
 }
 
 function componentOf(key: string): string {

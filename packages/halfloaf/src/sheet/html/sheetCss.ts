@@ -34,7 +34,9 @@ tfoot { display: table-row-group; }
 tfoot th, tfoot td { font-weight: 700; border-top: 1px solid #111; border-bottom: 0; }
 .figure { text-align: end; white-space: nowrap; font-variant-numeric: tabular-nums; padding-inline: .5em 0; }
 .figure + :not(.figure) { padding-inline-start: .9em; }
-tr, caption { break-inside: avoid; }
+tr, caption, h2, h3 { break-inside: avoid; }
+tbody tr:first-child { break-after: avoid; }
+tbody tr:last-child, tfoot tr { break-before: avoid; }
 .note { font-size: .85em; color: #333; }
 .claims { border: 2px solid #111; padding: .4em .8em; margin: .6em 0; break-inside: avoid; }
 .claims ul { list-style: none; padding: 0; margin: 0; font-weight: 700; }
@@ -47,6 +49,7 @@ summary { cursor: pointer; font-weight: 600; }
 .sheet > .flow { columns: 2; column-gap: 7mm; }
 .sheet > .flow > section { break-inside: avoid-column; }
 .sheet > .flow > section.long { break-inside: auto; }
+.sheet > .flow .wide { break-inside: avoid; }
 h2 + .wide, h2 + table { margin-top: .1em; }
 .sheet > .flow > section:first-child > h2 { margin-top: 0; }
 .sheet > .all > section > .wide { font-size: .92em; }
@@ -62,6 +65,8 @@ h2 + .wide, h2 + table { margin-top: .1em; }
   .tight h2 { margin-top: .6em; }
   .tight p, .tight ul:not(.plain) { margin-block: .15em; }
   .tight li { margin: 0; }
+  details { break-inside: avoid; }
+  summary { break-after: avoid; }
   details::details-content { content-visibility: visible; block-size: auto; }
   a { color: inherit; text-decoration: none; }
 }

@@ -37,6 +37,8 @@ export interface FigureWords {
   readonly percent: (share: number) => string;
   readonly count: (value: number) => string;
   readonly energy: (energyKj: number) => string;
+  /** A declared figure, which comes rounded by law with a point: "<0.5". */
+  readonly declared: (text: string) => string;
   readonly component: (component: string) => string;
   /** An amount of a component with its unit. */
   readonly amountOf: (component: string, amount: number) => string;

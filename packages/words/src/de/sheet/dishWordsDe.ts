@@ -47,7 +47,9 @@ export const CARD_WORDS_DE: CardWords = {
   drivers: "Was die Kosten treibt",
   work: "Ablauf",
   minutes: (handsOn, elapsed, ahead) =>
-    `${handsOn} Arbeit, fertig in ${elapsed}${ahead === undefined ? "" : `; ${ahead} davor, Stunden vorher begonnen`}.`,
+    ended(
+      `${handsOn} Arbeit, fertig in ${elapsed}${ahead === undefined ? "" : `; ${ahead} davor, Stunden vorher begonnen`}`,
+    ),
   declaration: "Nährwertdeklaration",
   per100G: "je 100 g",
   perPortion: (mass) => `je Portion (${mass})`,
@@ -64,7 +66,7 @@ export const CARD_WORDS_DE: CardWords = {
   none: "keine laut Tabellen; die Etiketten der Packungen gehen vor",
   possibly: (allergens) => `mit Zutaten nach Wunsch oder im Tausch auch: ${allergens}`,
   keeps: (fridgeDays, freezerDays, authority) =>
-    `Hält ${fridgeDays === 0 ? "nicht länger als am Tag der Zubereitung" : `${tellDays(fridgeDays)} im Kühlschrank`}${freezerDays === undefined ? "" : `, ${tellDays(freezerDays)} im Gefrierfach`} [${authority}].`,
+    `${fridgeDays === 0 ? "Nur am Tag der Zubereitung gut" : `Hält ${tellDays(fridgeDays)} im Kühlschrank`}${freezerDays === undefined ? "" : `, ${tellDays(freezerDays)} im Gefrierfach`} [${authority}].`,
 };
 
 /** The page for teaching in German. */
@@ -81,7 +83,7 @@ export const LESSON_WORDS_DE: LessonWords = {
     `Was hineinkam, kostete ${cost}: ${plates}. Eine aufgeklappte Zeile zeigt, woher das kommt.`,
   plate: (name, cost) => `${name}: ${cost}`,
   portion: (number) => `Portion ${number}`,
-  later: "Für spätere Wochen zurückgelegt",
+  later: "Für spätere Wochen gekocht",
   packSum: "Was alles zusammen jeder Packung entnahm",
   pack: "Packung",
   price: "gesehener Preis",
@@ -98,6 +100,11 @@ export function tellPublishedCostDe(card: CardSheet): string {
   const all = `${tell(totalMinor)} für ${tellPortionsDe(portions)}`;
   const sure = estimate ? ", zum Teil geschätzt" : "";
   return `${atLeast ? "mindestens " : ""}${tell(platesMinor[0] ?? 0)} je Portion, ${all}, zu Preisen von ${kitchen} am ${on}${sure}`;
+}
+
+/** A sentence with its full stop, which a short form at its end, as "5 Min.", has already. */
+function ended(sentence: string): string {
+  return sentence.endsWith(".") ? sentence : `${sentence}.`;
 }
 
 function tellDays(days: number): string {

@@ -63,11 +63,14 @@ export const FIGURES_DE: FigureWords = {
   minutes: tellMinutesDe,
   percent: tellPercent,
   count: (value) => tellNumberDe(value),
-  energy: (energyKj) => `${tens(energyKj)} kJ (${tens(toKcal(energyKj))} kcal)`,
+  energy: (energyKj) => `${tens(energyKj)}\u00a0kJ (${tens(toKcal(energyKj))}\u00a0kcal)`,
+  declared: (text) => text.replace(".", ","),
   component: (component) => COMPONENTS[component] ?? component,
   amountOf: (component, amount) => `${tellNumberDe(amount)}${unitOf(component)}`,
   day: (date) => tellDate(date, { weekday: "long", day: "numeric", month: "long", year: "numeric" }),
-  dayShort: (date) => tellDate(date, { weekday: "short", day: "numeric", month: "short" }),
+  // A day and its month stay on a line.
+  dayShort: (date) =>
+    tellDate(date, { weekday: "short", day: "numeric", month: "short" }).replace(/ (?=\S+$)/, "\u00a0"),
   sitting: (kind) => SITTING_NAMES_DE[kind],
 };
 

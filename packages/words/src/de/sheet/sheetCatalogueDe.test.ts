@@ -27,6 +27,7 @@ test("pages in German tell cautions and allergens in German, whose texts the lib
     const source = { kitchen: read.value, tables, names, dish };
     const card = toCardSheet(source);
     const pages = [cardHtml(card, words), lessonHtml(dishLesson(source, words.language), words)];
+    expect(pages.join("\n")).not.toMatch(/\d\.\d+ g<|Min\.\./);
     for (const { code, text, authority } of card.cautions) {
       seen.add(code);
       for (const html of pages) {

@@ -35,7 +35,7 @@ const SHEET_WORDS_DE: SheetWords = {
   cautions: CAUTION_WORDS_DE,
   pictures: { driversTitle: (dish) => `Was die Kosten treibt: ${dish}` },
   careFirst:
-    "Das Etikett der Packung, örtliche Regeln und ärztlicher oder Ernährungs-Rat gehen allem vor, was hier steht.",
+    "Was auf der Packung steht, örtliche Vorschriften und der Rat aus Arztpraxis oder Ernährungsberatung gehen allem vor, was hier steht.",
   calculated:
     "Alle Zahlen sind in einer Haushaltsküche aus Tabellen von Lebensmitteln, Preisen und Zeiten berechnet; keine wurde analysiert.",
 };

@@ -23,6 +23,7 @@ export function sheetWords(english: "british" | "american"): SheetWords {
       percent: tellPercent,
       count: tellNumber,
       energy: tellEnergy,
+      declared: (text) => text,
       component: tellComponent,
       amountOf: tellAmountOf,
       day: (date) => `${tellDay(date)} ${tellYear(date)}`,
