@@ -10,6 +10,8 @@ interface Rows {
   readonly at: Int32Array;
   readonly sign: Float64Array;
   readonly amount: Float64Array;
+  /** One over the amount; for an amount of 0 so much that any miss counts as FAR. */
+  readonly inverse: Float64Array;
   readonly eaters: Float64Array;
 }
 
@@ -17,10 +19,10 @@ interface Rows {
 export class IntakeTotals {
   private readonly problem: MenuProblem;
   private readonly profilesAt: readonly (readonly number[])[];
-  private readonly energy: Float64Array;
-  private readonly savedEnergy: Float64Array;
-  private readonly components: Float64Array;
-  private readonly savedComponents: Float64Array;
+  private energy: Float64Array;
+  private savedEnergy: Float64Array;
+  private components: Float64Array;
+  private savedComponents: Float64Array;
   /** Energy wanted by profile and day, 0 where none is; and the least and most that keep the limits. */
   private readonly wanted: Float64Array;
   private readonly least: Float64Array;
@@ -74,6 +76,7 @@ export class IntakeTotals {
       at: Int32Array.from(rows, ({ at }) => at),
       sign: Float64Array.from(rows, ({ sign }) => sign),
       amount: Float64Array.from(rows, ({ amount }) => amount),
+      inverse: Float64Array.from(rows, ({ amount }) => (amount > 0 ? 1 / amount : Number.MAX_VALUE)),
       eaters: Float64Array.from(rows, ({ eaters }) => eaters),
     };
   }
@@ -83,9 +86,13 @@ export class IntakeTotals {
     copyInto(this.savedComponents, this.components);
   }
 
+  /** Goes back to what `begin` kept. */
   undo(): void {
-    copyInto(this.energy, this.savedEnergy);
-    copyInto(this.components, this.savedComponents);
+    const { energy, components } = this;
+    this.energy = this.savedEnergy;
+    this.savedEnergy = energy;
+    this.components = this.savedComponents;
+    this.savedComponents = components;
   }
 
   /** A sitting gets a dish in place of another; -1 = none. */
@@ -138,11 +145,11 @@ export class IntakeTotals {
   }
 
   /** The share of the `i`-th bound that is missing; 0 or less = it is kept. */
-  private missShare({ at, sign, amount }: Rows, i: number): number {
+  private missShare({ at, sign, amount, inverse }: Rows, i: number): number {
     const bound = amount[i] as number;
     const missing = (sign[i] as number) * (bound - (this.components[at[i] as number] as number));
     if (missing <= 0) return missing;
-    return bound > 0 ? missing / bound : FAR;
+    return Math.min(FAR, missing * (inverse[i] as number));
   }
 }
 
