@@ -28,7 +28,7 @@ const SEED = 1;
 /** Prints the reasons of a plan, in sentences with money. */
 export async function whyCommand(wish: WhyWish, terminal: Terminal): Promise<ExitCode> {
   const about = wish.about ?? wish.kitchen ?? USUAL_KITCHEN;
-  const opened = await openPlan(about, wish.kitchen, terminal, loadTables());
+  const opened = await openPlan(about, wish, terminal, loadTables());
   if (!opened.ok) return refuseInput(about, opened.faults, wish.json, terminal);
   const { value } = opened;
   let plan = value.kind === "week" ? value.task.plan : undefined;

@@ -1,6 +1,6 @@
 import { tellMoney } from "@halfloaf/words/en";
 import type { Kitchen, KitchenProblem, Tables } from "halfloaf/kitchen";
-import type { MenuPlan } from "halfloaf/menu";
+import type { MenuPlan, UnplannedWeek } from "halfloaf/menu";
 import type { Names } from "../words/Names.ts";
 import { sittingAt } from "../words/planFaultWords.ts";
 import type { WhyReport } from "./WhyReport.ts";
@@ -13,6 +13,8 @@ export interface WhyTask {
   readonly plan: MenuPlan;
   readonly names: Names;
   readonly currency: string;
+  /** What is left of it, where some of its days are over; the limits are told of that. */
+  readonly rest?: UnplannedWeek;
 }
 
 /** Seed and moves of the short searches behind the reasons. */

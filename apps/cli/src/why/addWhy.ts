@@ -23,6 +23,7 @@ export function addWhy(program: Command, terminal: Terminal, end: (code: ExitCod
     .option("--dish <dish>", HELP.whyDish)
     .option("--pack <pack>", HELP.whyPack)
     .option("--limits", HELP.whyLimits)
+    .option("--today <date>", HELP.whyToday, parseDay)
     .option("--json", HELP.json)
     .addHelpText("after", HELP.whyAfter)
     .action(async (about: string | undefined, { json = false, limits = false, ...options }: WhyOptions) => {

@@ -1,6 +1,7 @@
 import type { Kitchen } from "halfloaf/kitchen";
 import { type FoundPlan, listLots } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
+import type { CivilDate } from "halfloaf/quantity";
 import { findDish } from "../card/findDish.ts";
 import { type Found, refuse } from "../words/Fault.ts";
 import { findNearest } from "../words/nearest.ts";
@@ -20,6 +21,8 @@ export interface WhyQuestion {
   /** A pack or a food. */
   readonly pack?: string;
   readonly limits: boolean;
+  /** First day that is not over: what the limits cost is told of the days from it on, and nothing else. */
+  readonly today?: CivilDate;
 }
 
 /** Dishes that are told where nothing is asked for: the dearest, and those that share most. */
@@ -63,9 +66,9 @@ export function addPart(report: WhyReport, { limits, dishes, otherDishes, packs 
 /** The reasons that are asked for as steps, the quick ones first; or what the question names that the plan does not have. */
 export function listWhySteps(task: WhyTask, question: WhyQuestion): Found<WhyStep[]> {
   const limits: WhyStep = { about: "what the limits cost", find: (known) => ({ limits: reasonLimits(task, known) }) };
-  const asksNothing =
-    !question.limits && !question.sitting && question.dish === undefined && question.pack === undefined;
-  if (asksNothing) {
+  const asksPlates = question.sitting !== undefined || question.dish !== undefined || question.pack !== undefined;
+  if (question.today !== undefined) return asksPlates ? refuse(LIMITS_ALONE) : { ok: true, value: [limits] };
+  if (!question.limits && !asksPlates) {
     return { ok: true, value: [...chooseTelling(task).map((sitting) => dishStep(task, sitting)), limits] };
   }
   const packs = question.pack === undefined ? undefined : answerPack(task, question.pack);
@@ -74,6 +77,13 @@ export function listWhySteps(task: WhyTask, question: WhyQuestion): Found<WhySte
   if (!dishes.ok) return dishes;
   return { ok: true, value: [...(packs?.value ?? []), ...dishes.value, ...(question.limits ? [limits] : [])] };
 }
+
+const LIMITS_ALONE = {
+  code: "today-limits-alone",
+  path: [],
+  sentence: "With --today only what the limits cost is told: dishes and packs have the reasons of the whole plan.",
+  remedy: "Leave out --today, or --sitting, --dish and --pack.",
+};
 
 function dishStep(task: WhyTask, sitting: number): WhyStep {
   const id = servedAt(task, sitting) ?? "";

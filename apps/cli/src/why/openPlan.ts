@@ -2,6 +2,7 @@ import { existsSync } from "node:fs";
 import { resolve } from "node:path";
 import { loadDemoKitchens } from "@halfloaf/data";
 import {
+  changeWeek,
   type Kitchen,
   type KitchenProblem,
   leaveOutLate,
@@ -14,10 +15,12 @@ import {
   WeekPlan,
   withStandRise,
 } from "halfloaf/kitchen";
+import { toRemainder } from "halfloaf/menu";
 import { checkPlan } from "halfloaf/menu/check";
-import { type Issue, parseWith } from "halfloaf/quantity";
+import { type CivilDate, type Issue, parseWith } from "halfloaf/quantity";
 import { readJsonFile } from "../input/readJsonFile.ts";
 import { openAnyKitchen } from "../keep/openAnyKitchen.ts";
+import { tellChangeIssue } from "../mend/toWeekChanges.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
 import { tellIssue } from "../words/issueWords.ts";
@@ -36,15 +39,17 @@ export type Opened =
 
 const DAYS = 7;
 
-/** Opens a week's file with its kitchen, or a kitchen; `kitchenName` is the kitchen of a week. Faults come back in words. */
-export async function openPlan(
-  name: string,
-  kitchenName: string | undefined,
-  terminal: Terminal,
-  starter: Tables,
-): Promise<Found<Opened>> {
+/** The kitchen of a week, and the first of its days that is not over; absent = none is. */
+interface OfWeek {
+  readonly kitchen?: string;
+  readonly today?: CivilDate;
+}
+
+/** Opens a week's file with its kitchen, or a kitchen. Faults come back in words. */
+export async function openPlan(name: string, of: OfWeek, terminal: Terminal, starter: Tables): Promise<Found<Opened>> {
   const week = readWeek(name, terminal.cwd);
-  if (week !== undefined) return week.ok ? openWeek(week.value, kitchenName, terminal, starter) : week;
+  if (week !== undefined) return week.ok ? openWeek(week.value, of, terminal, starter) : week;
+  if (of.today !== undefined) return refuse(tellNoWeek(name));
   const opened = await openAnyKitchen(name, terminal, starter);
   if (!opened.ok) return opened;
   const { kitchen, tables } = opened.value;
@@ -71,7 +76,7 @@ function readWeek(name: string, cwd: string): Found<WeekPlan> | undefined {
 
 async function openWeek(
   week: WeekPlan,
-  kitchenName: string | undefined,
+  { kitchen: kitchenName, today }: OfWeek,
   terminal: Terminal,
   starter: Tables,
 ): Promise<Found<Opened>> {
@@ -81,6 +86,7 @@ async function openWeek(
   const opened = await openAnyKitchen(name, terminal, starter, week.from);
   if (!opened.ok) return opened;
   const { kitchen, tables } = opened.value;
+  if (today !== undefined) return openRest(week, kitchen, tables, today);
   const asked = withStandRise(stockBesides(kitchen, week), week.accounts.risen?.pct ?? 0);
   const task = toTask(asked, tables, stateKept(asked, tables, week));
   const plan = readWeekPlan(week, task.stated);
@@ -91,6 +97,29 @@ async function openWeek(
   const { faults } = checkPlan(stated.problem, plan.value);
   if (faults.length > 0) return { ok: false, faults: faults.map((fault) => tellPlanFault(fault, context)) };
   return { ok: true, value: { kind: "week", task: context } };
+}
+
+/** What is left of a week from a day on, with all that is over as it was. */
+function openRest(week: WeekPlan, kitchen: Kitchen, tables: Tables, today: CivilDate): Found<Opened> {
+  const changed = changeWeek(kitchen, tables, week, [], today);
+  if (!changed.ok) return { ok: false, faults: changed.issues.map((issue) => tellChangeIssue(issue, [])) };
+  const { stated, week: rest } = changed.value;
+  const context = { ...toTask(kitchen, tables, stated), plan: rest.plan, rest };
+  const { problem, plan } = toRemainder(rest);
+  const faults = checkPlan(problem, plan).faults.map((fault) =>
+    tellPlanFault(fault, { ...context, stated: { ...stated, problem }, plan }),
+  );
+  return faults.length > 0 ? { ok: false, faults } : { ok: true, value: { kind: "week", task: context } };
+}
+
+function tellNoWeek(name: string): Fault {
+  return {
+    code: "today-no-week",
+    path: [],
+    value: quote(name),
+    sentence: `${quote(name)} is a kitchen, which is planned from its first day on: none of its days is over.`,
+    remedy: "Leave out --today, or name a week's file.",
+  };
 }
 
 function tellNoKitchen({ kitchen }: WeekPlan): Fault {

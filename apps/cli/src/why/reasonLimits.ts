@@ -1,4 +1,4 @@
-import { type FoundPlan, limitCosts } from "halfloaf/menu";
+import { type FoundPlan, limitCosts, restLimitCosts } from "halfloaf/menu";
 import { addDays } from "halfloaf/quantity";
 import { LIMIT_KEYS, tellLoosened } from "../words/limitWords.ts";
 import type { WhyReport } from "./WhyReport.ts";
@@ -6,9 +6,13 @@ import { REASON_SEARCH, refer, tellAmount, type WhyTask } from "./WhyTask.ts";
 
 type LimitReasons = NonNullable<WhyReport["limits"]>;
 
-/** What loosening each limit that binds would save, dearest first; `known` are plans met for other reasons. */
+/** What loosening each limit that binds would save, dearest first, of what is left where days are over; `known` are plans met for other reasons. */
 export function reasonLimits(task: WhyTask, known: readonly FoundPlan[]): LimitReasons {
-  const { limits } = limitCosts(task.stated.problem, task.plan, { ...REASON_SEARCH, known });
+  const limits =
+    task.rest === undefined
+      ? limitCosts(task.stated.problem, task.plan, { ...REASON_SEARCH, known }).limits
+      : restLimitCosts(task.rest, REASON_SEARCH);
+  if (limits === undefined) throw new Error("the rest of a week was asked about that does not keep its limits");
   return limits.map(({ reading, step, savesMinor }) => {
     const { limit, allowed, reached } = reading;
     const loosened = limit.kind === "uses" ? "one more use of every dish" : tellLoosened(limit, step, task);

@@ -76,6 +76,40 @@ test("a sitting, a dish that is not there, a pack and the limits are given as da
   for (const one of answers.otherDishes ?? []) expect(one.outcome === "dearer").toBe(one.extraMinor !== undefined);
 });
 
+test("where days are over the limits are told of what is left alone, in the same data", async () => {
+  const last = week.sittings.at(-1)?.date as string;
+  const asked = await run(`why w.json --kitchen easy.json --today ${last} --json`);
+  expect(asked.code).toBe(0);
+  const report = v.parse(WhyReport, JSON.parse(asked.printed));
+  expect(Object.keys(report)).not.toContain("dishes");
+  expect(report.moneyMinor).toBe(Math.round(week.search.moneyMinor));
+  const days = (report.limits ?? []).flatMap(({ date, sitting }) => date ?? sitting?.date ?? []);
+  expect(days.filter((date) => date < last)).toEqual([]);
+  const tight = structuredClone(JSON.parse(readFileSync(join(folder, "easy.json"), "utf8")));
+  // Minutes of a day that is over bind no more, however few they are.
+  const first = new Date(`${week.from}T12:00:00Z`).getUTCDay();
+  const spent = Array<number>(7)
+    .fill(600)
+    .with((first + 6) % 7, 0);
+  writeFileSync(
+    join(folder, "tight.json"),
+    JSON.stringify({ ...tight, limits: { ...tight.limits, handsOnMinutes: spent } }),
+  );
+  expect((await run("why w.json --kitchen tight.json --limits --json")).code).toBe(2);
+  expect((await run(`why w.json --kitchen tight.json --today ${last} --json`)).code).toBe(0);
+  for (const [words, code] of [
+    [`w.json --kitchen easy.json --today ${last} --pack onion`, "today-limits-alone"],
+    ["w.json --kitchen easy.json --today 2031-01-01", "day-outside"],
+    [`easy.json --today ${last}`, "today-no-week"],
+  ] as const) {
+    const { code: exit, printed } = await run(`why ${words} --json`);
+    expect([exit, v.parse(FaultReport, JSON.parse(printed)).faults.map((fault) => fault.code)], words).toEqual([
+      2,
+      [code],
+    ]);
+  }
+});
+
 test("a dish that would have to be begun before the first day is not there, and that is why", async () => {
   const asked = `why w.json --kitchen easy.json --sitting ${week.from}:morning --dish soaked-oats-banana-peanut`;
   const { code, printed } = await run(asked);

@@ -45,6 +45,7 @@ Examples:
   whyDish: "why this dish, or why not, at the sitting or wherever it may stand",
   whyPack: "why these packs of a food; a pack or a food by its id",
   whyLimits: "what each limit costs that the plan comes up to",
+  whyToday: "first day of a week that is not over: the limits alone, of what is left; YYYY-MM-DD",
   mend: "Plan a kept week again after life changed it, keeping as much of it as can stay.",
   mendAfter: `
 WEEKFILE is what "halfloaf week" kept. Every change may be given as often as
