@@ -9,7 +9,7 @@ import { barPlates } from "./barPlates.ts";
 import { holdEarly, listCome, withBesides } from "./comeBesides.ts";
 import { haveSameTaste, nowOf } from "./kitchenChanges.ts";
 import { leaveTable } from "./leaveTable.ts";
-import { excuseEnergy, limitRest } from "./limitRest.ts";
+import { excuseChanged, limitRest } from "./limitRest.ts";
 import { repricePacks } from "./repricePacks.ts";
 import { onDay, type RestoredWeek, restoreWeek, weekIssue } from "./restoreWeek.ts";
 import { reseat, weighSittings } from "./Seats.ts";
@@ -80,7 +80,7 @@ export function changeRestored(
     const toOwner = (at: number): number => (menuChanges[at] as (typeof menuChanges)[number]).at;
     return { ok: false, issues: outcome.unfit.map(({ at, reason }) => toIssue(toOwner(at), reason)) };
   }
-  const value = { ...outcome.value, problem: excuseEnergy(outcome.value.problem, day) };
+  const value = { ...outcome.value, problem: excuseChanged(outcome.value, day) };
   const losses = [...before.losses, ...barred.losses, ...value.losses];
   const stated = restate(kitchen, barred.stated, value, all, today);
   const held = holdEarly(before.week, stated, value.plan, today);

@@ -113,8 +113,18 @@ function eatenOf({ sittings }: Pick<KitchenProblem, "sittings">): KitchenProblem
   return sittings.filter(({ putBy }) => !putBy);
 }
 
-/** The week's problem without the energy of days that are over, which nothing can change any more. */
-export function excuseEnergy(problem: MenuProblem, day: number): MenuProblem {
+/**
+ * A changed week's problem without the energy of days that are over, which nothing can change any more, and with no more variety than
+ * what is cooked leaves once some sittings are gone.
+ */
+export function excuseChanged(
+  { problem, plan }: { readonly problem: MenuProblem; readonly plan: MenuPlan },
+  day: number,
+): MenuProblem {
+  return excuseEnergy(day <= 0 ? problem : { ...problem, ...excuseCooked(problem, plan, day) }, day);
+}
+
+function excuseEnergy(problem: MenuProblem, day: number): MenuProblem {
   if (day <= 0) return problem;
   const profiles = problem.profiles.map((profile) => ({
     ...profile,
