@@ -11,6 +11,15 @@ export function parseWhole(least: number, most: number): (text: string) => numbe
   };
 }
 
+/** A reader of portions, such as 2.8: more than none, and no more than there may be; anything else is refused. */
+export function parsePortions(most: number): (text: string) => number {
+  return (text) => {
+    const value = /^\d{1,10}(\.\d{1,3})?$/.test(text) ? Number(text) : Number.NaN;
+    if (value > 0 && value <= most) return value;
+    throw new InvalidArgumentError(`${quote(text)} is no number of portions up to ${most}, such as 2 or 2.8.`);
+  };
+}
+
 /** A day of the calendar; anything else is refused. */
 export function parseDay(text: string): CivilDate {
   if (isCivilDate(text)) return text;

@@ -43,7 +43,16 @@ export const TodayReport = v.strictObject({
     }),
   ),
   /** What to buy today: packs of planned trips that are not at home yet. */
-  toBuy: v.array(v.strictObject({ shop: v.string(), date: CivilDate, pack: v.string(), count: amount })),
+  toBuy: v.array(
+    v.strictObject({
+      shop: v.string(),
+      date: CivilDate,
+      pack: v.string(),
+      count: amount,
+      /** True where it was told that the shop did not have it on that trip. */
+      notThere: v.optional(v.literal(true)),
+    }),
+  ),
   lastDay: v.array(Line),
   goneOff: v.array(Line),
   /** What ends within three days besides. */

@@ -2,7 +2,7 @@ import { type Command, InvalidArgumentError, Option } from "commander";
 import { SITTING_KINDS } from "halfloaf/dish";
 import { PLACES } from "halfloaf/food";
 import type { ExitCode } from "../exitCodes.ts";
-import { parseDay, parseWhole } from "../input/parseOption.ts";
+import { parseDay, parsePortions, parseWhole } from "../input/parseOption.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { KEEP_HELP } from "../words/keepHelpTexts.ts";
 import { quote } from "../words/valueWords.ts";
@@ -165,7 +165,7 @@ function addStock(program: Command, terminal: Terminal, end: End): void {
 function addEating(program: Command, terminal: Terminal, end: End): void {
   addOne(program, "cooked", KEEP_HELP.cooked)
     .argument("[dish...]", KEEP_HELP.cookedDishes)
-    .option("--portions <n>", KEEP_HELP.cookedPortions, parseWhole(1, MOST_PORTIONS))
+    .option("--portions <n>", KEEP_HELP.cookedPortions, parsePortions(MOST_PORTIONS))
     .addOption(new Option("--sitting <kind>", KEEP_HELP.cookedSitting).choices(SITTING_KINDS))
     .option("--really <food=amount>", KEEP_HELP.cookedReally, gatherItems, [])
     .option("--ate <eater=portions>", KEEP_HELP.cookedAte, gatherItems, [])

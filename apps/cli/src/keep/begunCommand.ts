@@ -1,9 +1,10 @@
 import { beginAhead, type JobAhead, menuOn, remindersOf } from "halfloaf/kitchen/record";
+import { addDays } from "halfloaf/quantity";
 import { findDish } from "../card/findDish.ts";
 import type { ExitCode } from "../exitCodes.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { refuse } from "../words/Fault.ts";
-import { tellNothingToBegin } from "../words/keepFaultWords.ts";
+import { tellNothingToBegin, tellNoWeekThen } from "../words/keepFaultWords.ts";
 import type { KeepAsk } from "./KeepAsk.ts";
 import type { OpenKeep } from "./openKeep.ts";
 import { runKeep } from "./runKeep.ts";
@@ -23,7 +24,12 @@ export function begunCommand(ask: BegunAsk, terminal: Terminal): Promise<ExitCod
     if (faults.length > 0) return { ok: false, faults };
     const dishes = named.flatMap((one) => (one.ok ? [one.value.id] : []));
     const jobs = listAhead(open).filter(({ dish }) => dishes.length === 0 || dishes.includes(dish));
-    if (jobs.length === 0) return refuse(tellNothingToBegin());
+    if (jobs.length === 0)
+      return refuse(
+        menuOn(open.state, open.day) === undefined && menuOn(open.state, addDays(open.day, 1)) === undefined
+          ? tellNoWeekThen(open.day)
+          : tellNothingToBegin(),
+      );
     return writeAct(open, terminal.page, (pen) => {
       const rows = jobs.flatMap((job) => {
         const week = menuOn(open.state, job.date)?.week;

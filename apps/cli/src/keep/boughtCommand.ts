@@ -133,7 +133,7 @@ function findShop(word: string, { edited: { shops } }: OpenKeep): Found<string> 
     : { ok: true, value: found.id };
 }
 
-/** The pack of a name: by its id or label, or a food of which a trip has one kind of pack or its shop sells just one. */
+/** The pack of a name: by its id or label, with its brand before it as buying lists have it or without, or a food of which a trip has one kind of pack or its shop sells just one. */
 export function findPack(
   name: string,
   packs: readonly Pack[],
@@ -143,9 +143,10 @@ export function findPack(
   const wanted = name.trim().toLowerCase();
   const sold = packs.filter((pack) => shop === undefined || pack.shop === shop);
   const number = toGtin14(wanted);
-  const isIt = ({ id, label, food, gtin }: Pack): boolean =>
+  const isIt = ({ id, label, brand, food, gtin }: Pack): boolean =>
     id === wanted ||
     label.toLowerCase() === wanted ||
+    `${brand} ${label}`.toLowerCase() === wanted ||
     food === wanted ||
     (number !== undefined && gtin !== undefined && toGtin14(gtin) === number);
   const matches = sold.filter(isIt);

@@ -5,9 +5,16 @@ import { findDish } from "../card/findDish.ts";
 import type { ExitCode } from "../exitCodes.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { type Found, refuse } from "../words/Fault.ts";
-import { tellManyDishes, tellNoAmount, tellNoSittingNamed, tellNothingToCook } from "../words/keepFaultWords.ts";
+import {
+  tellManyDishes,
+  tellNoAmount,
+  tellNoSittingNamed,
+  tellNothingToCook,
+  tellNoWeekThen,
+} from "../words/keepFaultWords.ts";
 import { findEater } from "./findEater.ts";
 import { type AskedItem, amountG, findItem } from "./Item.ts";
+import { isAwayAt } from "./isAwayAt.ts";
 import type { KeepAsk } from "./KeepAsk.ts";
 import type { OpenKeep } from "./openKeep.ts";
 import { runKeep } from "./runKeep.ts";
@@ -34,7 +41,10 @@ export function cookedCommand(ask: CookedAsk, terminal: Terminal): Promise<ExitC
     if (!wishes.ok) return wishes;
     const [first, ...others] = wishes.value;
     const single = ask.portions !== undefined || ask.really.length > 0 || ask.ate.length > 0;
-    if (first === undefined) return refuse(tellNothingToCook());
+    if (first === undefined)
+      return refuse(
+        menuOn(open.state, open.day) === undefined ? tellNoWeekThen(open.day, "name the dish") : tellNothingToCook(),
+      );
     if (single && others.length > 0) return refuse(tellManyDishes());
     return writeAct(open, terminal.page, (pen) => {
       const rows = wishes.value.flatMap((wish) => {
@@ -125,7 +135,7 @@ function readAte({ ate }: CookedAsk, open: OpenKeep): Found<Plates> {
     : { ok: true, value: found.flatMap((one) => (one.ok ? [one.value] : [])) };
 }
 
-/** The plates that the week has of a batch at the sitting it is cooked for. */
+/** The plates that the week has of a batch at the sitting it is cooked for, without those of who is told to be away. */
 function plannedPlates({ batch, sitting }: CookWish, open: OpenKeep): Plates {
   const week = menuOn(open.state, open.day)?.week;
   const sittings = (week?.sittings ?? []).filter(
@@ -133,6 +143,7 @@ function plannedPlates({ batch, sitting }: CookWish, open: OpenKeep): Plates {
   );
   return sittings
     .flatMap(sharePortions)
+    .filter(({ eater }) => sitting === undefined || !isAwayAt(open.state, { on: open.day, sitting }, eater))
     .map(({ eater, portions }) =>
       open.edited.eaters.some(({ id }) => id === eater) ? { eater, portions } : { portions },
     );

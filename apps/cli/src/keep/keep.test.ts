@@ -144,11 +144,12 @@ test("more than there is, what nobody knows and who does not eat here are refuse
     ["bought --all", "No accepted week has anything left to buy"],
     ["bought oats-rolled", "means more than one pack"],
     ["bought oats-rolled-500g-tally-store=x", "is not written as PACK"],
-    ["cooked", "nothing left to cook"],
-    ["begun", "nothing like that to soak"],
+    ["cooked", 'No accepted week holds 2026-12-07. Accept one with "halfloaf week FOLDER --accept", or name the dish.'],
+    ["cooked red-lentil-cumin-soup-pitta --portions 0", "is no number of portions up to"],
+    ["begun", "No accepted week holds 2026-12-07."],
     ["begun no-such-dish", "no-such-dish"],
     ["cooked red-lentil-cumin-soup-pitta --ate joren=1", "at which sitting"],
-    ["sitting evening --as-planned", "has nobody, evening"],
+    ["sitting evening --as-planned", "or say what was eaten with --ate"],
     ["sitting supper --as-planned", "is no kind of sitting"],
     ["accounts --from 2026-12-09 --to 2026-12-08", "is before the first"],
     ["stores --kitchen nowhere", 'There is no folder "nowhere"'],
@@ -163,6 +164,46 @@ test("more than there is, what nobody knows and who does not eat here are refuse
   const { code, printed } = await unnamed("stores --json");
   expect([code, v.parse(FaultReport, JSON.parse(printed)).faults[0]?.code]).toEqual([2, "kitchen-unnamed"]);
   expect(JSON.parse((await run("history --last 1000 --json")).printed)).toEqual(rows);
+});
+
+test("who is told to be away has eaten nothing as planned, and what guests ate is asked for", async () => {
+  await run("settle home --from port-ansel");
+  expect((await run("today")).printed).toContain('"halfloaf week home --accept" plans one');
+  const [sitting] = TWO_DAYS.sittings;
+  const [batch] = TWO_DAYS.batches;
+  const at = { dish: "red-lentil-cumin-soup-pitta", date: DAY };
+  const sittings = [{ ...sitting, ...at, eaters: ["joren", "maris"], plateMinor: [50, 40] }];
+  const week = { ...TWO_DAYS, kitchen: "Port Ansel", from: DAY, sittings, batches: [{ ...batch, ...at, uses: [] }] };
+  writeFileSync(join(folder, "week.json"), JSON.stringify({ ...week, trips: [], lots: [] }));
+  await run("accept week.json");
+  expect((await run("today")).printed).not.toContain("No accepted week");
+  await run("sitting evening --out joren=6.50");
+  const eatenBy = ({ rows }: ActReport) =>
+    rows.flatMap((row) => (row.kind === "eaten" ? row.plates.map(({ eater }) => eater) : []));
+  const cooked = await act("cooked --portions 2.2 --ate-as-planned");
+  expect(cooked.rows).toMatchObject([{ kind: "cooked", portions: 2.2 }, { kind: "eaten" }]);
+  expect(eatenBy(cooked)).toEqual(["maris"]);
+  expect((await run("sitting evening --as-planned")).talked).toMatch(/they\s+ate\s+or\s+were\s+not\s+here/);
+  const told = (await run("sitting", "evening", "--ate", "maris:red-lentil-cumin-soup-pitta=0.5", "--guests", "1"))
+    .printed;
+  expect(told.replace(/\s+/g, " ")).toContain('"halfloaf sitting evening --ate guest:DISH=PORTIONS" tells it.');
+  const hers = (await run("sitting", "evening", "--ate", "guest:red-lentil-cumin-soup-pitta=0.2", "--guests", "1"))
+    .printed;
+  expect(hers).not.toContain("guest:DISH");
+});
+
+test("a pack goes by what the buying list calls it, and one that was not there is told as such on the day", async () => {
+  await run("settle home --from port-ansel");
+  const bought = await run("bought", "Ebbing Mill Rolled oats, 1 kg", "--shop", "tally-store");
+  expect(bought.printed).toContain("Bought Rolled oats, 1 kg");
+  expect((await run("week --from 2026-12-07 --effort quick --proof 0 --accept --out week.json")).code).toBe(0);
+  const { trips } = JSON.parse(readFileSync(join(folder, "week.json"), "utf8"));
+  const { date, lines } = trips[0];
+  const { pack } = lines[0];
+  expect((await run(`bought --not-there ${pack} --on ${date}`)).code).toBe(0);
+  const { toBuy } = v.parse(TodayReport, JSON.parse((await run(`today --on ${date} --json`)).printed));
+  expect(toBuy.filter(({ notThere }) => notThere).map((line) => line.pack)).toEqual([pack]);
+  expect((await run(`today --on ${date}`)).printed).toContain("(was not there)");
 });
 
 test("packs come home as found: their price is learned, their label counts, and the way has its cost", async () => {

@@ -29,8 +29,8 @@ export function layToday(page: TodayPage): string[] {
   const list = (title: string, texts: readonly string[]): string[] =>
     texts.length === 0 ? [] : ["", paint.heading(title), "", ...texts.flatMap((text) => wrapBehind("  ", text, width))];
   const bought = toBuy.map(
-    ({ shop, date, pack, count }) =>
-      `${count} x ${names.pack(pack)}, ${names.shop(shop)}${date < data.on ? ` (planned for ${tellDayShort(date)})` : ""}`,
+    ({ shop, date, pack, count, notThere }) =>
+      `${count} x ${names.pack(pack)}, ${names.shop(shop)}${date < data.on ? ` (planned for ${tellDayShort(date)})` : ""}${notThere ? " (was not there)" : ""}`,
   );
   return [
     paint.strong(`${tellDay(data.on)}: ${tellCount(jobs.length, "job")}`),

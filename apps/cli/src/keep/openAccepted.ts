@@ -21,7 +21,7 @@ export async function openAccepted(folder: string, today: CivilDate, terminal: T
   if (!opened.ok) return opened;
   return closeAfter(opened.value, ({ kept, state, tables, edited }) => {
     const menu = menuOn(state, today);
-    if (menu === undefined) return refuse(tellNoWeekThen(today));
+    if (menu === undefined) return refuse(tellNoWeekThen(today, "name a week's file"));
     const rows = { events: kept.events.events, edits: kept.edits.all() };
     const kitchen = kitchenOfMenu(menu, state.menus, rows, tables);
     const changes = [...weekChanges(state, menu.week, today), ...kitchenChanges(kitchen, edited)];

@@ -4,10 +4,17 @@ import type { ExitCode } from "../exitCodes.ts";
 import { findPrice } from "../input/findPrice.ts";
 import type { Terminal } from "../output/Terminal.ts";
 import { type Fault, type Found, refuse } from "../words/Fault.ts";
-import { tellNoAmount, tellNobodyLeft, tellNothingNamed, tellNothingServed } from "../words/keepFaultWords.ts";
-import { tellShort } from "../words/keepWords.ts";
+import {
+  tellNoAmount,
+  tellNobodyLeft,
+  tellNothingNamed,
+  tellNothingServed,
+  tellNoWeekThen,
+} from "../words/keepFaultWords.ts";
+import { tellGuestsPlates, tellShort } from "../words/keepWords.ts";
 import { findEater } from "./findEater.ts";
 import { type AskedItem, amountG, findItem } from "./Item.ts";
+import { isAwayAt } from "./isAwayAt.ts";
 import type { KeepAsk } from "./KeepAsk.ts";
 import type { OpenKeep } from "./openKeep.ts";
 import { runKeep } from "./runKeep.ts";
@@ -40,14 +47,16 @@ export function sittingCommand(ask: SittingAsk, terminal: Terminal): Promise<Exi
     const plates = listPlates(ask, open);
     const faults = [...(news.ok ? [] : news.faults), ...(plates.ok ? [] : plates.faults)];
     if (!news.ok || !plates.ok) return { ok: false, faults };
-    if (news.value.length + plates.value.length === 0)
-      return refuse(ask.asPlanned ? tellNobodyLeft(ask.sitting) : tellNothingNamed());
+    if (news.value.length + plates.value.length === 0) return refuse(tellNothingTold(ask, open));
     return writeAct(open, terminal.page, (pen) => {
       const told = news.value.map((body) => pen.write(body));
       const { day, state, names } = open;
       const { eaten, short } = eat(state, { on: day, sitting: ask.sitting, plates: plates.value }, pen);
       if (told.length === 0 && eaten === undefined) return refuse(tellNothingServed());
-      const sentences = short.map((plate) => tellShort(plate, names));
+      const sentences = [
+        ...short.map((plate) => tellShort(plate, names)),
+        ...(areGuestsOpen(ask, plates.value) ? [tellGuestsPlates(ask.sitting)] : []),
+      ];
       const missing = short.map((plate) =>
         "dish" in plate ? { dish: plate.dish, amount: plate.portions } : { food: plate.food, amount: plate.massG },
       );
@@ -55,6 +64,18 @@ export function sittingCommand(ask: SittingAsk, terminal: Terminal): Promise<Exi
       return { ok: true, value: { rows, extra: { sentences, ...(missing.length > 0 && { short: missing }) } } };
     });
   });
+}
+
+function tellNothingTold({ asPlanned, sitting }: SittingAsk, { state, day }: OpenKeep): Fault {
+  if (!asPlanned) return tellNothingNamed();
+  return menuOn(state, day) === undefined
+    ? tellNoWeekThen(day, "say what was eaten with --ate")
+    : tellNobodyLeft(sitting);
+}
+
+/** True where it is told what those who sit here ate, and that there were guests, and not what these ate. */
+function areGuestsOpen({ guests = 0 }: SittingAsk, plates: readonly PlateWish[]): boolean {
+  return guests > 0 && plates.length > 0 && plates.every(({ eater }) => eater !== undefined);
 }
 
 function listNews({ sitting, skipped, guests, out }: SittingAsk, open: OpenKeep): Found<EventBody[]> {
@@ -102,8 +123,10 @@ function toPlate({ who, item: asked }: AskedPlate, open: OpenKeep): Found<PlateW
   return { ok: true, value: { ...whose, food, massG: amountG(asked.amount, value, open) } };
 }
 
-/** What the accepted week has for those who sit here, without those who are told to be away or to have eaten it. */
+/** What the accepted week has for those who sit here, without those who are told, now or before, to be away or to have eaten it. */
 function plannedPlates({ sitting, skipped, out }: SittingAsk, open: OpenKeep): PlateWish[] {
+  const isAway = (eater: string): boolean =>
+    away.includes(eater) || isAwayAt(open.state, { on: open.day, sitting }, eater);
   const hasEaten = (eater: string, dish: string): boolean =>
     open.state.plates.some(
       (plate) => plate.on === open.day && plate.sitting === sitting && plate.eater === eater && plate.dish === dish,
@@ -116,7 +139,7 @@ function plannedPlates({ sitting, skipped, out }: SittingAsk, open: OpenKeep): P
   const sittings = (week?.sittings ?? []).filter(({ date, kind }) => date === open.day && kind === sitting);
   return sittings.flatMap((planned) =>
     sharePortions(planned)
-      .filter(({ eater }) => !away.includes(eater) && !hasEaten(eater, planned.dish))
+      .filter(({ eater }) => !isAway(eater) && !hasEaten(eater, planned.dish))
       .map(({ eater, portions }): PlateWish => {
         const plate = { dish: planned.dish, portions };
         return open.edited.eaters.some(({ id }) => id === eater) ? { eater, ...plate } : plate;

@@ -1,8 +1,18 @@
 import { platesAgainst } from "halfloaf/kitchen";
-import { budgetOf, menuOn, type Reminder, remindersOf, type UseUpLine, useUpList } from "halfloaf/kitchen/record";
+import {
+  budgetOf,
+  keyOfMissing,
+  menuOn,
+  type Reminder,
+  remindersOf,
+  type UseUpLine,
+  useUpList,
+} from "halfloaf/kitchen/record";
 import * as v from "valibot";
 import type { ExitCode } from "../exitCodes.ts";
 import type { Terminal } from "../output/Terminal.ts";
+import { tellNoWeekYet } from "../words/keepWords.ts";
+import { civilDayOf } from "./civilDayOf.ts";
 import type { KeepAsk } from "./KeepAsk.ts";
 import { layToday } from "./layToday.ts";
 import type { OpenKeep } from "./openKeep.ts";
@@ -17,10 +27,17 @@ export function todayCommand(ask: KeepAsk, terminal: Terminal): Promise<ExitCode
   return runKeep(ask, terminal, (open) => {
     const data = toTodayReport(open);
     // What was told of days to come, too: it is what the plan would follow.
-    const news = tellNews(open, open.state);
+    const news = [...tellUnplanned(open, terminal), ...tellNews(open, open.state)];
     const lines = layToday({ ...terminal.page, data, news, names: toKeepNames(open, open.stateThen) });
     return { ok: true, value: { data, lines } };
   });
+}
+
+/** That nothing is planned for the day, and what plans it. */
+function tellUnplanned({ stateThen, day, folder }: OpenKeep, terminal: Terminal): string[] {
+  if (menuOn(stateThen, day) !== undefined) return [];
+  const isNow = day === civilDayOf(terminal.nowMs());
+  return [tellNoWeekYet(folder, isNow ? undefined : day)];
 }
 
 function toTodayReport(open: OpenKeep): TodayReport {
@@ -33,7 +50,13 @@ function toTodayReport(open: OpenKeep): TodayReport {
   const toBuy = openTrips(state, day).flatMap(({ trip, lines }) =>
     trip.date > day
       ? []
-      : lines.map(({ pack, lots }) => ({ shop: trip.shop, date: trip.date, pack, count: lots.length })),
+      : lines.map(({ pack, lots }) => ({
+          shop: trip.shop,
+          date: trip.date,
+          pack,
+          count: lots.length,
+          ...(state.missing.has(keyOfMissing({ trip: trip.date, shop: trip.shop, pack })) && { notThere: true }),
+        })),
   );
   return v.parse(TodayReport, {
     format: "halfloaf-today",

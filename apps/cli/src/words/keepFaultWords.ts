@@ -328,7 +328,7 @@ export function tellNothingServed(): Fault {
 export function tellNobodyLeft(sitting: string): Fault {
   return plain(
     "nobody-left",
-    `The accepted week has nobody, ${sitting}, of whom it is not told already that they ate.`,
+    `The accepted week has nobody, ${sitting}, of whom it is not told already that they ate or were not here.`,
     "Name the day with --on, or say what was eaten with --ate.",
   );
 }
@@ -446,10 +446,10 @@ export function tellDaysTurned(from: string, to: string): Fault {
 }
 
 /** No accepted week holds the day. */
-export function tellNoWeekThen(day: string): Fault {
+export function tellNoWeekThen(day: string, otherwise?: string): Fault {
   return plain(
     "no-week",
     `No accepted week holds ${day}.`,
-    'Accept one with "halfloaf week FOLDER --accept", or name a week\'s file.',
+    `Accept one with "halfloaf week FOLDER --accept"${otherwise === undefined ? "" : `, or ${otherwise}`}.`,
   );
 }

@@ -187,6 +187,17 @@ export function tellNewsOfWeek(count: number, folder: string): string {
   return `${things} otherwise than the accepted week has it: "halfloaf mend ${harmless(folder)} --accept" plans it again.`;
 }
 
+/** A day that no accepted week holds, and how to plan one; `from` where the week would not begin by itself on that day. */
+export function tellNoWeekYet(folder: string, from?: string): string {
+  const option = from === undefined ? "" : ` --from ${from}`;
+  return `No accepted week holds this day: "halfloaf week ${harmless(folder)}${option} --accept" plans one.`;
+}
+
+/** Guests whose plates nobody told, so that what they ate still lies in the stores. */
+export function tellGuestsPlates(sitting: string): string {
+  return `What guests ate is not booked yet: "halfloaf sitting ${sitting} --ate guest:DISH=PORTIONS" tells it.`;
+}
+
 /** A kitchen that was changed under an accepted week, and how to let what is left of it follow. */
 export function tellBehind(folder: string): string {
   return `The accepted week was planned before that: "halfloaf mend ${harmless(folder)} --accept" plans what is left of it by the kitchen as it is now.`;

@@ -11,8 +11,10 @@ import { planAccepted, tables } from "./acceptedWeek.testing.ts";
 import { editsBetween, toThings } from "./edit.ts";
 import { kitchenOfMenu } from "./kitchenOfMenu.ts";
 import type { EditedKitchen } from "./kitchenRecord.ts";
-import { Pen } from "./Pen.ts";
+import { menuOn } from "./menuOn.ts";
+import { Pen, penOf } from "./Pen.ts";
 import { fromKitchen } from "./parseRecord.ts";
+import { RecordLedger } from "./RecordLedger.ts";
 import type { AcceptedMenu } from "./recordState.ts";
 
 const { kitchen, week } = planAccepted();
@@ -75,4 +77,25 @@ test.each<[string, EditedKitchen]>([
   const dishes = ({ sittings }: WeekPlan): string[] => sittings.map(({ dish }) => dish);
   expect(dishes(follow(followed, read, now))).toEqual(dishes(followed));
   expect(follow(followed, read, roomy).sittings.length).toBe(followed.sittings.length);
+});
+
+test("a week accepted again after some of its first day was cooked fits the kitchen that had all it begins with", () => {
+  const salt = kitchen.stores.find(({ food }) => food === "salt");
+  if (salt === undefined) throw new Error("no salt");
+  const ledger = new RecordLedger(tables.foods, before);
+  const pen = penOf(ledger, { device: "phone", nowMs: 9 });
+  const on = week.from;
+  ledger.add([pen.write({ kind: "menu-accepted", on, week })]);
+  ledger.add([pen.write({ kind: "used", on, lot: salt.id, massG: salt.massG / 2 })]);
+  ledger.add([pen.write({ kind: "menu-accepted", on, week })]);
+  const menu = menuOn(ledger.state, on);
+  if (menu === undefined || menu === ledger.state.menus[0]) throw new Error("the later week does not rule");
+  const edits = editsBetween(undefined, first).map((edit, at) => ({
+    id: `setter-${at + 1}`,
+    atMs: 0,
+    tick: at,
+    ...edit,
+  }));
+  const then = kitchenOfMenu(menu, ledger.state.menus, { events: ledger.events, edits }, tables);
+  expect(then.stores.find(({ id }) => id === salt.id)?.massG).toBe(salt.massG);
 });

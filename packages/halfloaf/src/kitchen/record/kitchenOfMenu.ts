@@ -1,6 +1,8 @@
+import { MASS_TOLERANCE_G } from "../../stores/index.ts";
 import { changeWeek } from "../changeWeek/changeWeek.ts";
 import type { Kitchen } from "../kitchen.ts";
 import type { Tables } from "../tables.ts";
+import type { WeekPlan } from "../weekPlan.ts";
 import { compareWritten } from "./compareEvents.ts";
 import { EditLog } from "./EditLog.ts";
 import type { Edit } from "./edit.ts";
@@ -18,7 +20,7 @@ export interface RecordRows {
 /**
  * The kitchen that an accepted week was planned with. A week that was planned again still holds all of its days, so it fits
  * the kitchen as it was when the first week of these days was accepted: of the accepted `menus` of the same days the latest
- * that fits is taken, or the latest where none does. Packs that came to the kitchen since are there too. Throws where the
+ * that fits is taken, of two that do one that has as much in the stores as the week begins with, or the latest where none does. Packs that came to the kitchen since are there too. Throws where the
  * menu is not of these rows.
  */
 export function kitchenOfMenu(
@@ -46,12 +48,24 @@ export function kitchensOfMenus(
       const same = menus.filter((one) => isOfSameDays(one, menu)).reverse();
       const known = same.flatMap((one) => kitchens.get(one) ?? []);
       const isFitting = (kitchen: Kitchen): boolean => changeWeek(kitchen, tables, menu.week, []).ok;
+      const whole = known.filter((kitchen) => hasStoresOf(menu.week, kitchen));
       // Where there is but one, it is taken whether or not it fits, and that need not be found out.
-      const taken = (known.length > 1 ? known.find(isFitting) : undefined) ?? known[0];
-      if (taken === undefined) throw new RangeError(`a week was accepted in no kitchen: ${menu.event}`);
-      return [menu, taken];
+      const taken = known.length > 1 ? (whole.find(isFitting) ?? known.find(isFitting)) : undefined;
+      const kitchen = taken ?? known[0];
+      if (kitchen === undefined) throw new RangeError(`a week was accepted in no kitchen: ${menu.event}`);
+      return [menu, kitchen];
     }),
   );
+}
+
+/** True where of each lot that a week begins with there is all that it begins with: nothing of its days was cooked of it yet. */
+function hasStoresOf({ lots, besides = [] }: WeekPlan, { stores }: Kitchen): boolean {
+  const came = new Set(besides.map(({ stock }) => stock.id));
+  const there = new Map(stores.map(({ id, massG }) => [id, massG]));
+  return lots.every(({ id, from, massG }) => {
+    const hereG = there.get(id);
+    return from !== "stores" || came.has(id) || hereG === undefined || hereG >= massG - MASS_TOLERANCE_G;
+  });
 }
 
 /** The kitchen as it stood for each week when it was accepted: what was written down before. */
