@@ -70,6 +70,49 @@ describe.skipIf(!hasBrowser)("a kitchen that is changed under an accepted week",
     await context.close();
   });
 
+  test("is given reasons with no menu to take that has on a plate what its eater does not take, and warns wherever such a dish is cooked", async () => {
+    const { page, context, errors } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
+    await goTo(page, "kitchen");
+    const part = page.locator("details.fold", {
+      has: page.getByRole("heading", { name: kitchen.eaters, exact: true }),
+    });
+    await part.getByRole("heading", { name: kitchen.eaters, exact: true }).click();
+    await part.getByRole("button", { name: edit }).first().click();
+    await part.getByText(kitchen.avoids).click();
+    for (const allergen of [allergens.milk, allergens.gluten]) await part.getByLabel(allergen, { exact: true }).check();
+    await part.getByRole("button", { name: save }).click();
+    await part.getByText(mended.behind.here).waitFor();
+    await goTo(page, "menu");
+    await page.locator("section[aria-labelledby=behind] li").first().waitFor();
+    await page.locator(".ribbons-station").filter({ hasText: en.sittings.evening }).last().click();
+    const panel = page.locator("section.panel");
+    await panel.getByRole("button", { name: week.why, exact: true }).click();
+    await panel.getByText(week.worth).waitFor();
+    await panel.getByText(week.notShown).first().waitFor();
+    await expect.poll(() => panel.getByRole("button", { name: week.showIt }).count()).toBe(0);
+    expect(await judgePage(page)).toEqual([]);
+    await goTo(page, "today");
+    const plate = page.locator("section[aria-labelledby=behind] li").first();
+    const [, dish = ""] = /: (.+) is not for /.exec((await plate.textContent()) ?? "") ?? [];
+    await goTo(page, "dishes");
+    await page.getByRole("link", { name: dish }).first().click();
+    const warning = page.locator(".dishes-against");
+    await warning.getByText(dish).first().waitFor();
+    expect(await judgePage(page)).toEqual([]);
+    await page.getByRole("link", { name: furtherEn.dishes.toWork }).click();
+    const begin = page.getByRole("button", { name: en.work.begin });
+    await begin.waitFor();
+    await warning.getByText(dish).first().waitFor();
+    expect(await judgePage(page)).toEqual([]);
+    await begin.click();
+    await page.locator(".next-step .dishes-against").getByText(dish).first().waitFor();
+    const [told, foot] = await Promise.all([warning.boundingBox(), page.locator(".tell-steps").boundingBox()]);
+    expect((told?.y ?? Number.NaN) + (told?.height ?? Number.NaN)).toBeLessThanOrEqual(foot?.y ?? Number.NaN);
+    expect(await judgePage(page)).toEqual([]);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
   test("another dish, and one moved by keyboard or mouse, say what collides where no menu has them there", async () => {
     const { page, context, errors } = await openApp(browser, inject("appUrl"), {
       storageState: inject("planned"),

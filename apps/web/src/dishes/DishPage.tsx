@@ -3,6 +3,7 @@ import { type ReactNode, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Awaited } from "../loading/Awaited.tsx";
 import { lazily } from "../loading/lazily.ts";
 import { Allowed } from "../sharing/Allowed.tsx";
 import { PrintOrSave } from "../sheets/PrintOrSave.tsx";
@@ -15,6 +16,7 @@ import { DishIntake } from "./DishIntake.tsx";
 import { DishWishes } from "./DishWishes.tsx";
 import { tellAmount } from "./tellAmount.ts";
 
+const DishesAgainst = lazily(() => import("../thinking/DishesAgainst.tsx"));
 const DishSheets = lazily(() => import("../sheets/DishSheets.tsx"));
 
 /** Everything about one dish, for as many portions as are wanted. */
@@ -41,6 +43,9 @@ export function DishPage({ id }: { readonly id: string }): ReactNode {
       </div>
       <h1 className="long-title">{dish.title}</h1>
       <Minutes dish={dish} portions={portions} />
+      <Awaited isQuiet>
+        <DishesAgainst dishes={[dish.id]} />
+      </Awaited>
       <div className="row portions-row">
         <Portions portions={portions} onPortions={setPortions} />
         <Link href={workPath([{ dish: dish.id, portions }])} className="button main way">

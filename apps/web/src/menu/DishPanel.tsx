@@ -9,6 +9,7 @@ import { useFurther } from "../words/useFurther.ts";
 import { MoveDish } from "./MoveDish.tsx";
 import type { DishReason, Instead } from "./reasoning/Told.ts";
 import { useWeekAsked } from "./reasoning/useWeekAsked.ts";
+import { ShowWeek } from "./ShowWeek.tsx";
 import { Thinking } from "./Thinking.tsx";
 import { tellExtra } from "./tellExtra.ts";
 import { useAnswer } from "./useAnswer.ts";
@@ -211,10 +212,7 @@ function InsteadLine({ title, asked, instead, week, onOffer }: InsteadLineProps)
         {changed.length > SHOWN && <li>…</li>}
       </ul>
       <div>
-        <button type="button" className="button" onClick={() => onOffer(instead.week)}>
-          {further.week.showIt}
-          <span className="unseen"> {title}</span>
-        </button>
+        <ShowWeek week={instead.week} title={title} onOffer={onOffer} />
       </div>
     </div>
   );

@@ -5,6 +5,7 @@ import { useNames } from "../kitchen/useNames.ts";
 import { useFurther } from "../words/useFurther.ts";
 import type { PackReason, PackWay } from "./reasoning/Told.ts";
 import { useWeekAsked } from "./reasoning/useWeekAsked.ts";
+import { ShowWeek } from "./ShowWeek.tsx";
 import { Thinking } from "./Thinking.tsx";
 import { tellExtra } from "./tellExtra.ts";
 import { useAnswer } from "./useAnswer.ts";
@@ -113,9 +114,7 @@ function Reason({ reason, currency, onOffer }: ReasonProps): ReactNode {
               <strong>{tellExtra(other.extraMinor, currency, further, formats)}</strong>: {tell(other)}
             </span>
             <span className="row">
-              <button type="button" className="button" onClick={() => onOffer(other.week)}>
-                {further.week.showIt}
-              </button>
+              <ShowWeek week={other.week} onOffer={onOffer} />
             </span>
           </li>
         ))}

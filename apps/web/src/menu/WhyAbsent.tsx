@@ -6,6 +6,7 @@ import { useFurther } from "../words/useFurther.ts";
 import { FindDish } from "./FindDish.tsx";
 import type { AbsenceTold, Seat, TryTold } from "./reasoning/Told.ts";
 import { useWeekAsked } from "./reasoning/useWeekAsked.ts";
+import { ShowWeek } from "./ShowWeek.tsx";
 import { Thinking } from "./Thinking.tsx";
 import { tellExtra } from "./tellExtra.ts";
 import { tellHindrance } from "./tellHindrance.ts";
@@ -51,12 +52,7 @@ export default function WhyAbsent({ week, onOffer }: WhyAbsentProps): ReactNode 
                   <span>
                     {at(tried.seat)}: {tell(tried)}
                   </span>
-                  {tried.kind === "fits" && (
-                    <button type="button" className="button" onClick={() => onOffer(tried.week)}>
-                      {further.week.showIt}
-                      <span className="unseen"> {at(tried.seat)}</span>
-                    </button>
-                  )}
+                  {tried.kind === "fits" && <ShowWeek week={tried.week} title={at(tried.seat)} onOffer={onOffer} />}
                 </li>
               ))}
             </ul>

@@ -1,4 +1,4 @@
-import { platesAgainst } from "halfloaf/kitchen";
+import { type PlateAgainst, platesAgainst, type WeekPlan } from "halfloaf/kitchen";
 import { type ReactNode, useMemo } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { Awaited } from "../loading/Awaited.tsx";
@@ -6,9 +6,6 @@ import { lazily } from "../loading/lazily.ts";
 import { useBehind } from "./useBehind.ts";
 
 const BehindTold = lazily(() => import("./BehindTold.tsx"));
-
-/** So many plates are named where there is more to be seen than them. */
-const NEAREST = 3;
 
 interface WeekBehindProps {
   /** True where it is shown only if there are plates that are not for those who are to eat them, and only the next of these are named. */
@@ -22,15 +19,26 @@ interface WeekBehindProps {
 export default function WeekBehind({ isUrgentOnly = false }: WeekBehindProps): ReactNode {
   const { view } = useKitchen();
   const followed = useBehind()?.followed ?? [];
-  const { menu, kitchen, tables, state, day } = view;
-  const against = useMemo(
-    () => (menu === undefined ? [] : platesAgainst(menu.week, kitchen, tables, day, state.plates)),
-    [menu, kitchen, tables, day, state],
-  );
+  const against = usePlatesAgainst(view.menu?.week);
   if (against.length + (isUrgentOnly ? 0 : followed.length) === 0) return null;
   return (
     <Awaited isQuiet>
-      <BehindTold against={against} named={isUrgentOnly ? NEAREST : against.length} told={JSON.stringify(followed)} />
+      <BehindTold against={against} named={isUrgentOnly ? undefined : against.length} told={JSON.stringify(followed)} />
     </Awaited>
+  );
+}
+
+const NONE: readonly PlateAgainst[] = [];
+
+/**
+ * Plates to come of a week that are not for those who are to eat them, as the kitchen says now; none where there is no week. It is
+ * here since Today, which has no room for a script more, loads both.
+ */
+export function usePlatesAgainst(week: WeekPlan | undefined): readonly PlateAgainst[] {
+  const { view } = useKitchen();
+  const { kitchen, tables, state, day } = view;
+  return useMemo(
+    () => (week === undefined ? NONE : platesAgainst(week, kitchen, tables, day, state.plates)),
+    [week, kitchen, tables, day, state],
   );
 }

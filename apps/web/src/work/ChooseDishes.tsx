@@ -3,9 +3,13 @@ import { remindersOf } from "halfloaf/kitchen/record";
 import { type ReactNode, useId, useMemo, useState } from "react";
 import { useKitchen } from "../kitchen/KitchenProvider.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import type { DishWanted } from "../thinking/Thinker.ts";
 import { useWords } from "../words/WordsContext.tsx";
 import { cookingsOf } from "./cookingsOf.ts";
+
+const DishesAgainst = lazily(() => import("../thinking/DishesAgainst.tsx"));
 
 const MOST_FOUND = 8;
 
@@ -46,6 +50,9 @@ export function ChooseDishes({
         <input id={field} type="search" value={text} onChange={(event) => setText(event.target.value)} />
       </label>
       {others.length > 0 && <DishTicks dishes={others} isWanted={isWanted} onToggle={toggle} />}
+      <Awaited isQuiet>
+        <DishesAgainst dishes={wanted.map(({ dish }) => dish)} />
+      </Awaited>
       <div>
         <button
           type="button"

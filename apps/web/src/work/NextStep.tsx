@@ -16,13 +16,15 @@ interface NextStepProps {
   /** Minutes since the cooking began. */
   readonly now: number;
   readonly isFirst: boolean;
+  /** What must not be missed at any step, and so stands before it. */
+  readonly warning: ReactNode;
 }
 
 /** A longer text is set smaller, so that it and what goes in stay in sight together. */
 const LONG = 60;
 
 /** The next thing for the hands, readable from where the pan stands, with what must be minded just there. */
-export function NextStep({ sheet, line, taken, cook, now, isFirst }: NextStepProps): ReactNode {
+export function NextStep({ sheet, line, taken, cook, now, isFirst, warning }: NextStepProps): ReactNode {
   const { words, further, formats } = useFurther("work");
   const wait = Math.ceil(line.startMinutes - now);
   const behind = Math.floor(now - line.startMinutes);
@@ -39,6 +41,7 @@ export function NextStep({ sheet, line, taken, cook, now, isFirst }: NextStepPro
         {behind >= 2 && `, ${further.stove.behind(behind)}`}
         {cautions.length > 0 && <b> – {further.stove.cautions(cautions.length)}</b>}
       </p>
+      {warning}
       <p className={line.text.length > LONG ? "next-text" : "next-text short"}>{line.text}</p>
       <Taken taken={taken} />
       <p className="soft">

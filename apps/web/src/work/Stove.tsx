@@ -3,6 +3,8 @@ import type { ReactNode } from "react";
 import { Link } from "wouter";
 import { TickField } from "../kitchen/fields/TickField.tsx";
 import { useNames } from "../kitchen/useNames.ts";
+import { Awaited } from "../loading/Awaited.tsx";
+import { lazily } from "../loading/lazily.ts";
 import { startThinker } from "../thinking/startThinker.ts";
 import type { Cooks, StepTold } from "../thinking/Thinker.ts";
 import { useFurther } from "../words/useFurther.ts";
@@ -20,6 +22,8 @@ import { useMeasured } from "./useMeasured.ts";
 import { useNow } from "./useNow.ts";
 import { useStoveKitchen } from "./useStoveKitchen.ts";
 import { useWakeLock } from "./useWakeLock.ts";
+
+const DishesAgainst = lazily(() => import("../thinking/DishesAgainst.tsx"));
 
 const LONGER_MINUTES = 2;
 
@@ -54,6 +58,11 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
     readyToRing();
     cookingRun.set({ ...running, begunMs: Date.now() });
   };
+  const warning = (
+    <Awaited isQuiet>
+      <DishesAgainst dishes={running.wanted.map(({ dish }) => dish)} isBrief={begunMs !== undefined} />
+    </Awaited>
+  );
   const timing = {
     nowMs,
     onDone: ({ line }: RunningTimer) => void tell(line, "done"),
@@ -64,6 +73,7 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
       <p>
         {running.wanted.map(({ dish }) => names.dish(dish)).join(" + ")} — {ready}
       </p>
+      {(begunMs === undefined || next.length === 0) && warning}
       {begunMs === undefined ? (
         <>
           <BeginAt serveMinutes={sheet.serveMinutes} />
@@ -98,6 +108,7 @@ export function Stove({ running }: { readonly running: Running }): ReactNode {
               {...(cooks > 1 && { cook })}
               now={now}
               isFirst={told.length === 0 && at === 0}
+              warning={at === 0 && warning}
             />
           ))}
           <TellSteps next={next} cooks={cooks} onTell={(line, how) => void tell(line, how)} />

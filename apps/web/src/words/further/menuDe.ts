@@ -54,6 +54,8 @@ export const menuDe: typeof menuEn = {
     changes: (count: number) => counted(count, { one: "1 Teller ändert sich", other: `${count} Teller ändern sich` }),
     instead: (at: string, dish: string) => `${at}: ${dish}`,
     showIt: "Diesen Speiseplan zeigen",
+    notShown:
+      "Dieser Plan kann nicht genommen werden, denn nicht jeder Teller darin ist etwas für den, der ihn essen soll. Lass den Speiseplan erst der Küche folgen, oder plane neu.",
     till: (money: string) => `${money} an den Kassen`,
     left: (mass: string) => `${mass} bleiben übrig`,
     wasted: (mass: string) => `${mass} verderben`,

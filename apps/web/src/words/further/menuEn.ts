@@ -53,6 +53,8 @@ export const menuEn = {
     changes: (count: number) => counted(count, { one: "1 plate changes", other: `${count} plates change` }),
     instead: (at: string, dish: string) => `${at}: ${dish}`,
     showIt: "Show that menu",
+    notShown:
+      "This menu can't be taken, as not every plate in it is for who is to eat it. Let the menu follow the kitchen first, or plan anew.",
     till: (money: string) => `${money} at the tills`,
     left: (mass: string) => `${mass} left over`,
     wasted: (mass: string) => `${mass} goes off`,
