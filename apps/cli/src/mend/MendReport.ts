@@ -10,11 +10,21 @@ const count = v.pipe(v.number(), v.integer(), v.minValue(0));
 /** Why a sitting is not as it was. */
 const Reason = v.strictObject({
   /**
-   * refused: the dish was refused; wanted: another one was; not-for-eaters: somebody who sits there does not take it; not-to-be-had: its makings can't be there in time; breaks: with
+   * refused: the dish was refused; wanted: another one was; not-for-eaters: somebody who sits there does not take it; not-there: what was cooked of it is not there; not-to-be-had: its makings can't be there in time; breaks: with
    * it the plan would break the limits; dearer: it could stay and the week would cost more; skipped: these eaters
    * do not eat here; guests: these eat here too.
    */
-  kind: v.picklist(["refused", "wanted", "not-for-eaters", "not-to-be-had", "breaks", "dearer", "skipped", "guests"]),
+  kind: v.picklist([
+    "refused",
+    "wanted",
+    "not-for-eaters",
+    "not-there",
+    "not-to-be-had",
+    "breaks",
+    "dearer",
+    "skipped",
+    "guests",
+  ]),
   /** Codes of the limits that would be broken. */
   limits: v.optional(v.array(v.string())),
   /** What the old dish would cost more, everything weighed. */

@@ -65,6 +65,15 @@ function toReason(
   changes: readonly WeekChange[],
   against: readonly PlateAgainst[],
 ): Mended["why"] {
+  const isShort = changes.some(
+    (change) =>
+      change.kind === "short" &&
+      change.dish === before &&
+      change.at.date === sitting.date &&
+      change.at.kind === sitting.kind &&
+      (change.at.eater === undefined || sitting.eaters.includes(change.at.eater)),
+  );
+  if (isShort) return { kind: "not-there" };
   if (why.kind === "breaks") return { kind: "breaks", limits: [...new Set(why.faults.map(({ code }) => code))] };
   if (why.kind === "dearer") return { kind: "dearer", byMinor: Math.round(why.byMinor) };
   const isRefused = changes.some((change) => change.kind === "refuse" && change.dish === before);

@@ -37,6 +37,8 @@ export function tellReason({ why }: Sitting, currency: string): string {
       return "Another dish was wanted.";
     case "not-for-eaters":
       return "It is not for all who sit there.";
+    case "not-there":
+      return "Too little of what was cooked of it is left.";
     case "not-to-be-had":
       return "Its makings can't be had in time, or there is no time or heat for it.";
     case "breaks": {

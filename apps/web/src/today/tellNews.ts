@@ -30,6 +30,8 @@ export function tellNews(change: WeekNews, { week, packOf, names, words, further
         : news.without(tellAt(change), names.eater(change.at.eater));
     case "guest":
       return news.guests(tellAt(change), change.portions, formats.number(change.portions));
+    case "short":
+      return news.without(tellAt(change), names.dish(change.dish));
     case "off":
       return tellLoss(change);
     case "came":
@@ -38,7 +40,7 @@ export function tellNews(change: WeekNews, { week, packOf, names, words, further
       return names.dish(change.dish);
   }
 
-  function tellAt({ at: { date, kind } }: Extract<WeekNews, { kind: "skip" | "guest" }>): string {
+  function tellAt({ at: { date, kind } }: Extract<WeekNews, { kind: "skip" | "guest" | "short" }>): string {
     return `${formats.day(date)}, ${words.sittings[kind]}`;
   }
 

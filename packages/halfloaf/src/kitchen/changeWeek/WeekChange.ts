@@ -32,6 +32,8 @@ export type WeekChange =
    * `planned` it is a lot of the week, by its id there, that came before its trip: nothing of that line is to be bought any more.
    */
   | { readonly kind: "came"; readonly stock: Lot; readonly paidMinor: number; readonly planned?: string }
+  /** What was cooked of this dish for the sitting is not there: less was cooked, or others ate it. It is planned for again. */
+  | { readonly kind: "short"; readonly at: SittingName; readonly dish: string }
   /** A trip was made that day that the week has not, to that shop where it was said, which leaves one less of the most trips. */
   | { readonly kind: "went"; readonly date: CivilDate; readonly shop?: string }
   /** Eaters, sittings, kit, limits and own foods of the kitchen as they are now, which the rest of the week goes by from today on, as far as it can. */

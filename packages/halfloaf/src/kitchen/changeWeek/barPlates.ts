@@ -6,6 +6,7 @@ import type { Eater, Kitchen } from "../kitchen.ts";
 import { statePutBy } from "../statePutBy.ts";
 import type { Tables } from "../tables.ts";
 import type { KitchenProblem } from "../toMenuProblem.ts";
+import { findSittings } from "./toMenuChanges.ts";
 import type { KitchenNow, WeekChange } from "./WeekChange.ts";
 
 /** A week in which nobody is to get what they do not take. */
@@ -22,7 +23,7 @@ export interface BarredWeek {
 /**
  * Takes off every sitting to come, from today on, the dishes that somebody who sits there does not take, by diet, allergens and single foods, as the kitchen is `now`; absent = as it was.
  * A dish that its kit is missing for stands where it is cooked already.
- * What is cooked already for such a sitting is not eaten there: it is planned for again, and the share of it is lost. What is eaten
+ * What is cooked already for such a sitting, or was to be there for one and is not, is not eaten there: it is planned for again, and the share of it is lost. What is eaten
  * today stays as it was.
  */
 export function barPlates(
@@ -55,8 +56,15 @@ export function barPlates(
     (sitting, k): MenuSitting =>
       isOpen(k) ? { ...sitting, dishes: sitting.dishes.filter((dish) => isPossible(dish, k)) } : sitting,
   );
+  const isShort = (dish: number, k: number): boolean =>
+    changes.some(
+      (change) =>
+        change.kind === "short" &&
+        change.dish === stated.problem.dishes[dish]?.id &&
+        findSittings(stated, change.at).includes(k),
+    );
   const barred = plan.batches.map(({ dish, sittings: eaten }) =>
-    eaten.filter((k) => isOpen(k) && isCooked(k) && !isTaken(dish, k)),
+    eaten.filter((k) => isOpen(k) && ((isCooked(k) && !isTaken(dish, k)) || (cooked.has(k) && isShort(dish, k)))),
   );
   const lost = loseBarred(stated, plan, barred);
   // What is gone can't be used up any more.

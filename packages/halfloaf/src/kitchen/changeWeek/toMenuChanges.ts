@@ -53,7 +53,8 @@ function translate(change: WeekChange, context: Context): readonly MenuChange[] 
     case "came":
     case "went":
     case "kitchen":
-      // The stated week has the first among its lots already, and the others in its limits and dishes.
+    case "short":
+      // The stated week has the first among its lots already, the last in its cookings, and the others in its limits and dishes.
       return [];
     case "want":
       return wish(change, context);

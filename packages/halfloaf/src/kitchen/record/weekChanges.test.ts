@@ -204,6 +204,55 @@ describe("a label that says an earlier day than the week took a lot to keep", ()
   }
 });
 
+describe("what was cooked before and is too little", () => {
+  const left = week.sittings.find(
+    ({ leftover, date, batch }) => leftover && date > (week.batches[batch]?.date ?? date),
+  );
+  const batch = week.batches[left?.batch ?? -1];
+  if (left === undefined || batch === undefined) throw new Error("nothing is left over for another day");
+  const { date, kind, dish, eaters } = left;
+  const fed = week.sittings.filter((each) => each.batch === left.batch);
+  const later = fed.filter((each) => each.date > batch.date);
+  const pot = (portions: number): EventBody => {
+    const rest = { portions, portionG: 300, keeps: { fridgeDays: 30 }, uses: [] };
+    return { kind: "cooked", on: batch.date, sitting: batch.kind, lot: "pot", dish, ...rest };
+  };
+  const today = addDays(batch.date, 1);
+  const shortOf = (...bodies: EventBody[]) =>
+    weekChanges(stateOf(...bodies), week, today).filter((change) => change.kind === "short");
+  const at = { date, kind, eater: eaters[0] as string };
+  const needed = later.reduce((sum, each) => sum + each.portions, 0);
+
+  test("is missed at the sittings that it was left over for, the first served first, unless nobody eats there", () => {
+    expect(shortOf()).toEqual([]);
+    expect(shortOf(pot(needed))).toEqual([]);
+    expect(shortOf(pot(0.95 * needed))).toEqual([]);
+    expect(shortOf(pot(left.portions / 2))).toContainEqual({ kind: "short", at, dish });
+    expect(shortOf(pot(needed - (later.at(-1)?.portions ?? 0) / 2))).toHaveLength(1);
+    const gone: EventBody = { kind: "wasted", on: batch.date, lot: "pot", massG: 300 * needed };
+    expect(shortOf(pot(needed), gone)).toHaveLength(later.length);
+    const skipped = later.map((each): EventBody => ({ kind: "skipped", on: each.date, sitting: each.kind }));
+    expect(shortOf(pot(needed), gone, ...skipped)).toEqual([]);
+  });
+
+  test("is news, and no plate of the week that follows is to come of it", () => {
+    const state = stateOf(pot(left.portions / 4));
+    expect(weekNews(state, week, today).map((change) => change.kind)).toContain("short");
+    const changed = changeWeek(kitchen, tables, week, weekChanges(state, week, today), today);
+    if (!changed.ok) throw new Error(JSON.stringify(changed.issues));
+    const { week: asked, stated } = changed.value;
+    const isIt = (k: number): boolean =>
+      stated.sittings[k]?.date === date && stated.sittings[k]?.eaters[0] === at.eater;
+    const feeding = asked.plan.batches.filter(({ sittings }) =>
+      sittings.some((k) => isIt(k) && stated.sittings[k]?.kind === kind),
+    );
+    const feeds = feeding.flatMap(({ sittings }) => sittings.map((k) => stated.sittings[k]?.date ?? ""));
+    expect(feeds.length).toBeGreaterThan(0);
+    expect(feeds.filter((day) => day < today)).toEqual([]);
+    expect(asked.losses.length).toBeGreaterThan(0);
+  });
+});
+
 describe("what is done today", () => {
   test("packs of today's trip that came home stay in the week that is planned again, and so does the dish that is cooked", () => {
     const trip = week.trips[0] as WeekPlan["trips"][number];

@@ -6,13 +6,14 @@ import { lotsOfLine } from "../lotsOfLine.ts";
 import type { WeekPlan } from "../weekPlan.ts";
 import { besidesWeek, lossesIn } from "./besidesWeek.ts";
 import { boughtEarly } from "./boughtEarly.ts";
+import { portionsAtHand } from "./portionsAtHand.ts";
 import { keyOfPlanned, keyOfSitting, type RecordState } from "./recordState.ts";
 import { tripsBesides } from "./tripsBesides.ts";
 
 /**
  * What came out otherwise than an accepted week took it to be, for `changeWeek`: sittings at which somebody does not eat
  * here or guests do, packs at other prices or not at the shelf, lots that went off, are missing, never came home or
- * have an earlier day on their label, lots that came besides or before their trip, trips made besides. What was
+ * have an earlier day on their label, cooked portions that are not there, lots that came besides or before their trip, trips made besides. What was
  * bought or cooked today stays as it is. Lots have their names of the week. `today` is the first day that is not over; sittings
  * before it are past and not changed. Some of it the week may take account of already: `weekNews` are the rest.
  */
@@ -28,11 +29,16 @@ export function weekChanges(state: RecordState, week: WeekPlan, today: CivilDate
     ...missingChanges(state, week, today),
     ...lossChanges(state, later),
     ...labelChanges(state, later),
+    ...shortChanges(state, week, today),
     ...tripsBesides(state, week, today).map((visit) => ({ kind: "went" as const, ...visit })),
   ];
 }
 
 type Done = Partial<Pick<RecordState["plates"][number], "on" | "sitting" | "dish">>;
+
+function isAmong(list: readonly Done[], dish: string, on: CivilDate, kind: string): boolean {
+  return list.some((each) => each.on === on && each.sitting === kind && each.dish === dish);
+}
 
 /** Dishes of today that are cooked or eaten, and the packs of today that came home as planned, all of a kind. */
 function doneToday(
@@ -40,11 +46,9 @@ function doneToday(
   week: WeekPlan,
   today: CivilDate,
 ): WeekChange[] {
-  const isAmong = (list: readonly Done[], dish: string, kind: string): boolean =>
-    list.some((each) => each.on === today && each.sitting === kind && each.dish === dish);
   const dishes = week.sittings.flatMap(({ date, kind, dish }): WeekChange[] => {
-    const isEaten = isAmong(plates, dish, kind);
-    const isLeft = !isEaten && !isAmong([...cookings.values()], dish, kind);
+    const isEaten = isAmong(plates, dish, today, kind);
+    const isLeft = !isEaten && !isAmong([...cookings.values()], dish, today, kind);
     if (date !== today || sittings.get(keyOfSitting(date, kind))?.allAway === true || isLeft) return [];
     return [{ kind: "want", at: { date, kind }, dish, done: isEaten ? "eaten" : "cooked" }];
   });
@@ -133,6 +137,32 @@ function lossChanges(state: RecordState, week: WeekPlan): WeekChange[] {
     const toldG = keepsUntil >= lastDay ? wastedG : 0;
     const massG = (lot === undefined ? 0 : lossesIn(lot, week, keepsUntil).massG) - toldG;
     return massG <= MASS_TOLERANCE_G ? [] : [{ kind: "off", lot: id, massG }];
+  });
+}
+
+/**
+ * Sittings that were to eat of what was cooked before today, and of whose portions too little is there: less was cooked, or it was
+ * eaten or thrown away. In order of time each takes what those before it left; a tenth less is not missed.
+ */
+function shortChanges(state: RecordState, week: WeekPlan, today: CivilDate): WeekChange[] {
+  const { cookings, plates, sittings } = state;
+  const left = new Map<string, number>();
+  const take = (dish: string, portions: number): number => {
+    const there = left.get(dish) ?? 0;
+    left.set(dish, there - portions);
+    return there;
+  };
+  for (const { dish, portions } of portionsAtHand(state, today)) take(dish, -portions);
+  const toCome = week.sittings.filter(({ date, kind, dish, batch }) => {
+    const of = week.batches[batch];
+    if (of === undefined || date < today || of.date >= today) return false;
+    const isCooked = isAmong([...cookings.values()], dish, of.date, of.kind);
+    return isCooked && !isAmong(plates, dish, date, kind) && !sittings.get(keyOfSitting(date, kind))?.allAway;
+  });
+  return toCome.flatMap(({ date, kind, dish, portions, eaters }): WeekChange[] => {
+    return take(dish, portions) >= 0.9 * portions
+      ? []
+      : [{ kind: "short", at: { date, kind, eater: eaters[0] as string }, dish }];
   });
 }
 
