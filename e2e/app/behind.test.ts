@@ -1,12 +1,25 @@
 import { en } from "@halfloaf/web/words";
 import { furtherEn } from "@halfloaf/web/words/further";
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { hasBrowser, openBrowser } from "../openBrowser.ts";
 import { judgePage } from "./judgePage.ts";
 import { goTo, openApp, SIZES } from "./openApp.ts";
 
 const { allergens, edit, impossible, kitchen, mended, other, save, week } = furtherEn;
+
+/** Has the first eater avoid allergens from now on. */
+async function avoid(page: Page, avoided: readonly string[]): Promise<void> {
+  await goTo(page, "kitchen");
+  const heading = page.getByRole("heading", { name: kitchen.eaters, exact: true });
+  const part = page.locator("details.fold", { has: heading });
+  await heading.click();
+  await part.getByRole("button", { name: edit }).first().click();
+  await part.getByText(kitchen.avoids).click();
+  for (const allergen of avoided) await part.getByLabel(allergen, { exact: true }).check();
+  await part.getByRole("button", { name: save }).click();
+  await part.getByText(mended.behind.here).waitFor();
+}
 
 describe.skipIf(!hasBrowser)("a kitchen that is changed under an accepted week", () => {
   let browser: Browser;
@@ -45,16 +58,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is changed under an accepted week",
 
   test("names at once the plates that are not for an eater any more, and has none of them once the week followed", async () => {
     const { page, context, errors } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
-    await goTo(page, "kitchen");
-    const part = page.locator("details.fold", {
-      has: page.getByRole("heading", { name: kitchen.eaters, exact: true }),
-    });
-    await part.getByRole("heading", { name: kitchen.eaters, exact: true }).click();
-    await part.getByRole("button", { name: edit }).first().click();
-    await part.getByText(kitchen.avoids).click();
-    await part.getByLabel(allergens.milk, { exact: true }).check();
-    await part.getByRole("button", { name: save }).click();
-    await part.getByText(mended.behind.here).waitFor();
+    await avoid(page, [allergens.milk]);
     await goTo(page, "today");
     const section = page.locator("section[aria-labelledby=behind]");
     await section.getByRole("heading", { name: mended.behind.against.title }).waitFor();
@@ -72,16 +76,7 @@ describe.skipIf(!hasBrowser)("a kitchen that is changed under an accepted week",
 
   test("is given reasons with no menu to take that has on a plate what its eater does not take, and warns wherever such a dish is cooked", async () => {
     const { page, context, errors } = await openApp(browser, inject("appUrl"), { storageState: inject("planned") });
-    await goTo(page, "kitchen");
-    const part = page.locator("details.fold", {
-      has: page.getByRole("heading", { name: kitchen.eaters, exact: true }),
-    });
-    await part.getByRole("heading", { name: kitchen.eaters, exact: true }).click();
-    await part.getByRole("button", { name: edit }).first().click();
-    await part.getByText(kitchen.avoids).click();
-    for (const allergen of [allergens.milk, allergens.gluten]) await part.getByLabel(allergen, { exact: true }).check();
-    await part.getByRole("button", { name: save }).click();
-    await part.getByText(mended.behind.here).waitFor();
+    await avoid(page, [allergens.milk, allergens.gluten]);
     await goTo(page, "menu");
     await page.locator("section[aria-labelledby=behind] li").first().waitFor();
     await page.locator(".ribbons-station").filter({ hasText: en.sittings.evening }).last().click();

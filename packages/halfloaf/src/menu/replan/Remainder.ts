@@ -105,8 +105,11 @@ function cutProblem({ problem, plan, today, bought: made = [], held = [] }: Give
   past.cooked.forEach((at, i) => {
     for (const k of plan.batches[at]?.sittings ?? []) readyAt.set(k, problem.dishes.length + i);
   });
+  const isToday = ({ trip }: Purchase): boolean => problem.trips[trip]?.day === today;
   const bought = (pack: number): number =>
     past.purchases.reduce((sum, each) => (each.pack === pack ? sum + each.count : sum), 0);
+  const isOpenToday = (pack: number): boolean =>
+    plan.purchases.some((each) => each.pack === pack && isToday(each) && !past.purchases.includes(each));
   return {
     ...problem,
     dishes: [...problem.dishes, ...ready],
@@ -116,8 +119,8 @@ function cutProblem({ problem, plan, today, bought: made = [], held = [] }: Give
     }),
     lots: past.lots.map(({ lot }) => lot),
     packs: problem.packs.map((pack, at): MenuPack => {
-      // A list has one line for a pack, and who has ticked it does not buy more of it that day: it would end alike, too.
-      const isTicked = made.some((purchase) => plan.purchases[purchase]?.pack === at);
+      // A list has one line for a pack, and who has ticked it does not buy more of it that day, unless another trip of the day has it, too.
+      const isTicked = made.some((purchase) => plan.purchases[purchase]?.pack === at) && !isOpenToday(at);
       const heldUntil = held.flatMap((each) => (each.pack === at ? [each.untilDay] : []));
       const fromDay = Math.max(pack.fromDay, isTicked ? today + 1 : 0, ...heldUntil.map((day) => day + 1));
       return { ...pack, fromDay, limit: pack.limit - bought(at) };

@@ -142,7 +142,7 @@ describe("a trip on which something was bought already", () => {
         expect(joined.faults).toEqual([]);
         expect(joined.money.totalMinor).toBeCloseTo(checkPlan(week, found).money.totalMinor, 6);
       }),
-      { numRuns: 60, endOnFailure: true },
+      { numRuns: 300, endOnFailure: true },
     );
     expect(bought).toBeGreaterThan(0);
   });
